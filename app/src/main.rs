@@ -1,0 +1,2 @@
+//! The app, thin start.
+fn main() { benchslate_app::start(); }

@@ -1,0 +1,2 @@
+//! Benchslate in a terminal.
+fn main() {}

@@ -1,0 +1,1 @@
+//! See the room's list in DEVELOPERS.md.

@@ -1,0 +1,12 @@
+//! Benchslate's core: shop calculations as plain data and pure functions. No clock, no screen, no I/O, no panic.
+#![forbid(unsafe_code)]
+
+pub mod calls;
+pub mod cutting;
+pub mod fastener;
+pub mod fit;
+pub mod machine;
+pub mod pin;
+pub mod quantity;
+pub mod standards;
+pub mod thread;

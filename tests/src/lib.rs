@@ -1,0 +1,10 @@
+//! Checks of Benchslate against outside sources. Each check names its source beside the figure.
+
+/// True where `got` lies within `tolerance` of `want` (same unit for all three).
+///
+/// ```
+/// assert!(benchslate_tests::near(0.1878, 0.18775, 0.0001));
+/// ```
+pub fn near(got: f64, want: f64, tolerance: f64) -> bool {
+    (got - want).abs() <= tolerance
+}
