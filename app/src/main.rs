@@ -1,2 +1,4 @@
 //! The app, thin start.
-fn main() { benchslate_app::start(); }
+fn main() {
+    benchslate_app::start();
+}
