@@ -1,7 +1,19 @@
 //! Units as types, shop notation in, plain figures out. Uses nothing else of the core.
 
+mod exact;
+mod fraction;
 mod kind;
+mod print;
+mod read;
+mod spoken;
 mod typed;
+mod unit;
 
+pub use exact::Exact;
+pub use fraction::{Fraction, nearest_fraction};
 pub use kind::*;
+pub use print::{NOTHING, decimal, join, plain, signed, whole, with_unit};
+pub use read::{Choice, ReadFault, Reading, read};
+pub use spoken::{spoken, spoken_fraction};
 pub use typed::*;
+pub use unit::{Scale, Unit, units, units_of};

@@ -1,0 +1,235 @@
+//! How is a number printed: which digits, rounded how? The same natively and in WebAssembly, since all is whole numbers.
+
+use super::{Exact, Scale, Unit};
+
+/// What stands where there is no number.
+pub const NOTHING: &str = "—";
+
+/// A number as whole digits: `count / 10^places`, with its sign.
+struct Digits {
+    negative: bool,
+    count: u128,
+    places: u32,
+}
+
+const fn pow10(n: u32) -> u128 {
+    10_u128.pow(if n > 30 { 30 } else { n })
+}
+
+/// The number in the unit to `places` decimals: digits alone, rounded once, ties away from zero. Lengths are first set to
+/// the nearest 0.1 nm, other kinds to 12 significant digits, so that a tie on paper is a tie here. Never "-0.000"; "—"
+/// where the number isn't finite.
+///
+/// ```
+/// use benchslate_core::quantity::{decimal, units};
+/// assert_eq!(decimal(4.76885, &units::INCH, 4), "0.1878"); // 0.18775 in
+/// ```
+pub fn decimal(base: f64, unit: &Unit, places: u8) -> String {
+    rounded(base, unit, u32::from(places)).map_or_else(|| NOTHING.into(), |d| d.text(false))
+}
+
+/// As [`decimal`], with a plus before a number above zero. Zero has no sign.
+pub fn signed(base: f64, unit: &Unit, places: u8) -> String {
+    rounded(base, unit, u32::from(places)).map_or_else(|| NOTHING.into(), |d| d.text(true))
+}
+
+/// As [`decimal`], with the unit's symbol in its place: "0.1878 in", "3.5°", "75%", "1:48".
+pub fn with_unit(base: f64, unit: &Unit, places: u8) -> String {
+    join(&decimal(base, unit, places), unit)
+}
+
+/// Digits and the unit's symbol put together.
+pub fn join(digits: &str, unit: &Unit) -> String {
+    if digits == NOTHING || unit.symbol.is_empty() {
+        return digits.into();
+    }
+    let mut text = String::with_capacity(digits.len() + unit.symbol.len() + 1);
+    if unit.symbol.ends_with(':') {
+        text.push_str(unit.symbol);
+        text.push_str(digits);
+        return text;
+    }
+    text.push_str(digits);
+    let tight = unit.symbol == "%"
+        || unit.symbol == "°"
+        || unit.symbol == "′"
+        || unit.symbol == "″"
+        || unit.symbol.starts_with("° ");
+    if !tight {
+        text.push(' ');
+    }
+    text.push_str(unit.symbol);
+    text
+}
+
+/// The shortest decimal that reads back to the same: for copying. Lengths are the same to 0.1 nm, other kinds to 12
+/// significant digits.
+pub fn plain(base: f64, unit: &Unit) -> String {
+    if let (Some(per), Some(exact)) = (unit.tenth_nm(), exact_of(base, unit)) {
+        let size = exact.tenth_nm().unsigned_abs();
+        for places in 0..16_u32 {
+            let Some(d) = rounded(base, unit, places) else {
+                break;
+            };
+            let back = u64::try_from(d.count)
+                .ok()
+                .and_then(|n| Exact::of(n, pow10(places) as u64, per));
+            if back.map(|e| e.tenth_nm().unsigned_abs()) == Some(size) {
+                return d.text(false);
+            }
+        }
+    }
+    match snapped(unit.from_base(base)) {
+        Some(d) => d.trimmed().text(false),
+        None => NOTHING.into(),
+    }
+}
+
+fn exact_of(base: f64, unit: &Unit) -> Option<Exact> {
+    unit.tenth_nm()?;
+    Exact::from_mm(base)
+}
+
+fn rounded(base: f64, unit: &Unit, places: u32) -> Option<Digits> {
+    let places = places.min(15);
+    if let (Some(per), Some(exact)) = (unit.tenth_nm(), exact_of(base, unit)) {
+        let n = u128::from(exact.tenth_nm().unsigned_abs()) * pow10(places);
+        return Some(Digits {
+            negative: exact.tenth_nm() < 0,
+            count: half_up(n, u128::from(per)),
+            places,
+        });
+    }
+    let mut value = unit.from_base(base);
+    if matches!(unit.scale, Scale::Offset { .. }) && value.abs() < 1e-9 {
+        value = 0.0; // what the offset's cancellation leaves of nothing
+    }
+    snapped(value).map(|d| d.to_places(places))
+}
+
+/// The number to 12 significant digits.
+fn snapped(value: f64) -> Option<Digits> {
+    if !value.is_finite() || value.abs() >= 1e24 {
+        return None;
+    }
+    let size = value.abs();
+    if size < 1e-18 {
+        return Some(Digits {
+            negative: false,
+            count: 0,
+            places: 0,
+        });
+    }
+    // Bring the number into 1e11 ≤ n < 1e12; each power of ten up to 22 is exact, so one rounding happens here.
+    let mut places = 0_i32;
+    let mut power = 1.0;
+    let mut n = size;
+    while n < 1e11 && places < 22 {
+        places += 1;
+        power *= 10.0;
+        n = size * power;
+    }
+    while n >= 1e12 {
+        places -= 1;
+        power = if places == -1 { 10.0 } else { power * 10.0 };
+        n = size / power;
+    }
+    let digits = (n + 0.5) as u64;
+    let negative = value < 0.0;
+    Some(if places < 0 {
+        Digits {
+            negative,
+            count: u128::from(digits) * pow10(places.unsigned_abs()),
+            places: 0,
+        }
+    } else {
+        Digits {
+            negative,
+            count: u128::from(digits),
+            places: places.unsigned_abs(),
+        }
+    })
+}
+
+fn half_up(n: u128, d: u128) -> u128 {
+    (n + d / 2).checked_div(d).unwrap_or(0)
+}
+
+impl Digits {
+    fn to_places(&self, places: u32) -> Self {
+        let count = if places >= self.places {
+            self.count * pow10(places - self.places)
+        } else {
+            half_up(self.count, pow10(self.places - places))
+        };
+        Self {
+            negative: self.negative,
+            digits,
+            places,
+        }
+    }
+
+    fn trimmed(self) -> Self {
+        let mut out = self;
+        while out.places > 0 && out.count.is_multiple_of(10) {
+            out.count /= 10;
+            out.places -= 1;
+        }
+        out
+    }
+
+    fn text(&self, plus: bool) -> String {
+        let mut text = String::with_capacity(16);
+        if self.count != 0 {
+            if self.negative {
+                text.push('-');
+            } else if plus {
+                text.push('+');
+            }
+        }
+        let one = pow10(self.places);
+        long(&mut text, self.count / one);
+        if self.places > 0 {
+            text.push('.');
+            let mut rest = self.count % one;
+            let mut part = one / 10;
+            while part > 0 {
+                text.push(digit((rest / part) as u64));
+                rest %= part;
+                part /= 10;
+            }
+        }
+        text
+    }
+}
+
+fn digit(n: u64) -> char {
+    char::from(b'0' + (n % 10) as u8)
+}
+
+fn long(text: &mut String, n: u128) {
+    const BLOCK: u128 = 1_000_000_000_000_000_000;
+    let Ok(small) = u64::try_from(n) else {
+        long(text, n / BLOCK);
+        let mut part = BLOCK / 10;
+        let rest = n % BLOCK;
+        while part > 0 {
+            text.push(digit((rest / part % 10) as u64));
+            part /= 10;
+        }
+        return;
+    };
+    whole(text, small);
+}
+
+/// Appends a whole number's digits.
+pub fn whole(text: &mut String, n: u64) {
+    let mut part = 1_u64;
+    while n / part >= 10 {
+        part *= 10;
+    }
+    while part > 0 {
+        text.push(digit(n / part));
+        part /= 10;
+    }
+}
