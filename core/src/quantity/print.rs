@@ -164,7 +164,7 @@ impl Digits {
         };
         Self {
             negative: self.negative,
-            digits,
+            count,
             places,
         }
     }
