@@ -8,5 +8,7 @@ pub mod fit;
 pub mod machine;
 pub mod pin;
 pub mod quantity;
+pub mod sheet;
+pub mod sheets;
 pub mod standards;
 pub mod thread;

@@ -8,6 +8,7 @@ mod read;
 mod spoken;
 mod typed;
 mod unit;
+mod usual;
 
 pub use exact::Exact;
 pub use fraction::{Fraction, nearest_fraction};
@@ -17,3 +18,4 @@ pub use read::{Choice, ReadFault, Reading, read};
 pub use spoken::{spoken, spoken_fraction};
 pub use typed::*;
 pub use unit::{Scale, Unit, units, units_of};
+pub use usual::usual;

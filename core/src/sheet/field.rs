@@ -1,0 +1,299 @@
+//! What may be entered? Fields as const data: kind, units, range, example, when it applies, where its default comes from.
+
+use crate::calls::CallFault;
+use crate::quantity::{Kind, MM_PER_INCH, System, Unit, units_of};
+
+/// One of a field's choices.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Choice {
+    /// Stands in links, stable for ever.
+    pub id: &'static str,
+    /// On screen.
+    pub label: &'static str,
+}
+
+/// How a named standard thing is written (a thread, a drill, a pin, a fit): a reader that gives the plain way to
+/// write it and what was understood.
+pub struct Call {
+    /// What it is, in words: "thread", "drill".
+    pub name: &'static str,
+    /// The reader.
+    pub read: fn(&str) -> Result<Said, CallFault>,
+}
+
+/// What a call reader understood.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Said {
+    /// The plain ASCII way to write it, which reads back to the same.
+    pub call: String,
+    /// What was understood, for the line under the field.
+    pub reading: String,
+}
+
+/// What a field takes.
+pub enum FieldKind {
+    /// A number with a unit, or bare in the first unit offered for the system in use. May carry ±.
+    Quantity {
+        /// Kind of quantity.
+        kind: Kind,
+        /// Units offered.
+        units: &'static [&'static Unit],
+    },
+    /// One of a few.
+    Choice(&'static [Choice]),
+    /// A named standard thing.
+    Call(&'static Call),
+    /// A list: `;` between rows and `~` between cells.
+    Rows {
+        /// Columns; none of them rows or conditional.
+        columns: &'static [Field],
+        /// Least number of rows.
+        least: usize,
+        /// Most rows.
+        most: usize,
+    },
+}
+
+/// What *my shop* can say to a sheet. Each is a text in the notation of the field that reads it.
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
+pub enum ShopItem {
+    /// Spindle steps, rpm, as rows.
+    SpindleSteps,
+    /// Table feed steps of the mill, as rows.
+    FeedSteps,
+    /// Drill spindle steps, rpm, as rows.
+    DrillPressSteps,
+    /// Motor power.
+    Motor,
+    /// Share of the motor's power that arrives at the cutter.
+    DriveEfficiency,
+    /// Which drill sets are owned: choice among sets.
+    DrillSets,
+    /// Least torque that the wrench reads.
+    WrenchLow,
+    /// Most torque that the wrench reads.
+    WrenchHigh,
+}
+
+/// Where a field's value comes from when nothing is typed.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Preset {
+    /// Nowhere: it is needed, or optional.
+    None,
+    /// A fixed text, frozen with the sheet's revision.
+    Text(&'static str),
+    /// *My shop*; the text is that of the general shop. What differs from it is written into the link.
+    Shop(ShopItem, &'static str),
+}
+
+impl Preset {
+    /// The text that holds when nothing is typed.
+    pub const fn text(self) -> Option<&'static str> {
+        match self {
+            Self::None => None,
+            Self::Text(text) | Self::Shop(_, text) => Some(text),
+        }
+    }
+}
+
+/// A condition: the choice field named stands at one of these.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct When {
+    /// An earlier choice field.
+    pub field: &'static str,
+    /// Its choices with which this field applies.
+    pub is: &'static [&'static str],
+}
+
+/// The allowed range in the kind's base unit, ends included, with its reason in words.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Range {
+    /// Least.
+    pub low: f64,
+    /// Most.
+    pub high: f64,
+    /// Why.
+    pub why: &'static str,
+}
+
+/// A field of a sheet.
+pub struct Field {
+    /// Stands in links: kebab case, stable for ever.
+    pub id: &'static str,
+    /// On screen.
+    pub label: &'static str,
+    /// What it takes.
+    pub kind: FieldKind,
+    /// An accepted example, one tap away.
+    pub example: &'static str,
+    /// One line of help, or nothing.
+    pub hint: &'static str,
+    /// What holds when nothing is typed.
+    pub preset: Preset,
+    /// Allowed range of a quantity.
+    pub range: Option<Range>,
+    /// All must hold for the field to apply.
+    pub when: &'static [When],
+    /// A measured size, which may carry ±; else nominal.
+    pub is_measured: bool,
+    /// Every result rises or falls steadily with it, so that the ends give the range.
+    pub is_monotonic: bool,
+    /// May stay empty.
+    pub is_optional: bool,
+}
+
+const fn blank(id: &'static str, label: &'static str, kind: FieldKind) -> Field {
+    Field {
+        id,
+        label,
+        kind,
+        example: "",
+        hint: "",
+        preset: Preset::None,
+        range: None,
+        when: &[],
+        is_measured: false,
+        is_monotonic: false,
+        is_optional: false,
+    }
+}
+
+impl Field {
+    /// A quantity in the units given, the first of each system first.
+    pub const fn quantity(
+        id: &'static str,
+        label: &'static str,
+        kind: Kind,
+        units: &'static [&'static Unit],
+    ) -> Self {
+        blank(id, label, FieldKind::Quantity { kind, units })
+    }
+    /// A length in inches, thousandths or millimetres.
+    pub const fn length(id: &'static str, label: &'static str) -> Self {
+        use crate::quantity::units::{INCH, MM, THOU};
+        Self::quantity(id, label, Kind::Length, const { &[&INCH, &MM, &THOU] })
+    }
+    /// A whole number of things.
+    pub const fn count(id: &'static str, label: &'static str) -> Self {
+        use crate::quantity::units::COUNT;
+        Self::quantity(id, label, Kind::Count, const { &[&COUNT] })
+    }
+    /// A bare number.
+    pub const fn number(id: &'static str, label: &'static str) -> Self {
+        use crate::quantity::units::NUMBER;
+        Self::quantity(id, label, Kind::Number, const { &[&NUMBER] })
+    }
+    /// A percentage.
+    pub const fn percent(id: &'static str, label: &'static str) -> Self {
+        use crate::quantity::units::PERCENT;
+        Self::quantity(id, label, Kind::Share, const { &[&PERCENT] })
+    }
+    /// One of a few, the first being the default.
+    pub const fn choice(id: &'static str, label: &'static str, choices: &'static [Choice]) -> Self {
+        let first = match choices.first() {
+            Some(choice) => Preset::Text(choice.id),
+            None => Preset::None,
+        };
+        let mut field = blank(id, label, FieldKind::Choice(choices));
+        field.preset = first;
+        field
+    }
+    /// A named standard thing.
+    pub const fn call(id: &'static str, label: &'static str, call: &'static Call) -> Self {
+        blank(id, label, FieldKind::Call(call))
+    }
+    /// A list of rows.
+    pub const fn rows(
+        id: &'static str,
+        label: &'static str,
+        columns: &'static [Self],
+        least: usize,
+        most: usize,
+    ) -> Self {
+        blank(
+            id,
+            label,
+            FieldKind::Rows {
+                columns,
+                least,
+                most,
+            },
+        )
+    }
+    /// An accepted example.
+    pub const fn example(mut self, text: &'static str) -> Self {
+        self.example = text;
+        self
+    }
+    /// One line of help.
+    pub const fn hint(mut self, text: &'static str) -> Self {
+        self.hint = text;
+        self
+    }
+    /// What holds when nothing is typed.
+    pub const fn preset(mut self, text: &'static str) -> Self {
+        self.preset = Preset::Text(text);
+        self
+    }
+    /// Filled from *my shop*; `general` is what the general shop says.
+    pub const fn from_shop(mut self, item: ShopItem, general: &'static str) -> Self {
+        self.preset = Preset::Shop(item, general);
+        self
+    }
+    /// Allowed range in the kind's base unit, ends included.
+    pub const fn range(mut self, low: f64, high: f64, why: &'static str) -> Self {
+        self.range = Some(Range { low, high, why });
+        self
+    }
+    /// Allowed range in millimetres.
+    pub const fn range_mm(self, low: f64, high: f64, why: &'static str) -> Self {
+        self.range(low, high, why)
+    }
+    /// Allowed range in inches.
+    pub const fn range_in(self, low: f64, high: f64, why: &'static str) -> Self {
+        self.range(low * MM_PER_INCH, high * MM_PER_INCH, why)
+    }
+    /// Conditions, all of which must hold.
+    pub const fn when(mut self, when: &'static [When]) -> Self {
+        self.when = when;
+        self
+    }
+    /// A measured size: it may carry ±.
+    pub const fn measured(mut self) -> Self {
+        self.is_measured = true;
+        self
+    }
+    /// Results rise or fall steadily with it.
+    pub const fn monotonic(mut self) -> Self {
+        self.is_monotonic = true;
+        self
+    }
+    /// May stay empty.
+    pub const fn optional(mut self) -> Self {
+        self.is_optional = true;
+        self
+    }
+    /// The unit that a bare number takes in this system of units.
+    pub fn unit(&self, system: System) -> Option<&'static Unit> {
+        let FieldKind::Quantity { kind, units } = self.kind else {
+            return None;
+        };
+        let fits = |unit: &&&'static Unit| unit.system.is_none_or(|s| s == system);
+        units
+            .iter()
+            .find(fits)
+            .or_else(|| units.first())
+            .or_else(|| units_of(kind).first())
+            .copied()
+    }
+}
+
+/// A condition on one choice field.
+pub const fn when(field: &'static str, is: &'static [&'static str]) -> When {
+    When { field, is }
+}
+
+/// A choice.
+pub const fn choice(id: &'static str, label: &'static str) -> Choice {
+    Choice { id, label }
+}

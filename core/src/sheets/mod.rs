@@ -1,0 +1,19 @@
+//! Which sheets are there? The list; a new sheet is one line here and a file beside it.
+
+use crate::sheet::Sheet;
+
+/// Declares the files and lists their sheets, in the order of the home page within each group.
+macro_rules! sheets {
+    ($($file:ident),* $(,)?) => {
+        $(mod $file;)*
+        /// Every sheet.
+        pub static ALL: &[&Sheet] = &[$(&$file::SHEET),*];
+    };
+}
+
+sheets!();
+
+/// A sheet by id.
+pub fn by_id(id: &str) -> Option<&'static Sheet> {
+    ALL.iter().find(|sheet| sheet.id == id).copied()
+}
