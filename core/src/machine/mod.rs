@@ -1,1 +1,5 @@
-//! See the room's list in DEVELOPERS.md.
+//! What can this machine do? Its steps around a wanted value.
+
+mod steps;
+
+pub use steps::*;

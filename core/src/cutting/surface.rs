@@ -1,0 +1,76 @@
+//! How smooth will it come out? The roughness that geometry alone leaves: nose radius and feed, scallops, and feed marks.
+
+use super::fault::{CutFault, positive};
+use crate::quantity::{Count, FeedPerRev, FeedRate, Length, RotationalSpeed};
+
+/// Peak-to-valley height of the feed marks of a round nose: Rt = f² / (8 r), good for feeds well below the radius.
+///
+/// # Errors
+/// [`CutFault`] for a radius of nothing or a feed above twice the radius, where the formula has no meaning.
+///
+/// ```
+/// use benchslate_core::{cutting::{peak_to_valley, mean_roughness}, quantity::{FeedPerRev, Length}};
+/// let (f, r) = (FeedPerRev::from_mm_per_rev(0.3), Length::from_mm(1.2));
+/// assert!((peak_to_valley(f, r).unwrap().um() - 9.38).abs() < 0.01); // f²/8r
+/// assert!((mean_roughness(f, r).unwrap().um() - 2.34).abs() < 0.005); // Groover, Ri = f²/(32 NR)
+/// ```
+pub fn peak_to_valley(feed: FeedPerRev, radius: Length) -> Result<Length, CutFault> {
+    let r = positive(radius.mm(), "the nose radius")?;
+    let f = positive(feed.mm_per_rev(), "the feed")?;
+    if f > 2.0 * r {
+        return Err(CutFault::TooLarge {
+            what: "the feed per turn",
+            limit_mm: 2.0 * r,
+            why: "beyond twice the nose radius the marks do not meet",
+        });
+    }
+    Ok(Length::from_mm(f * f / (8.0 * r)))
+}
+
+/// Mean roughness by Groover's constant: f² / (32 r), a quarter of peak to valley. Others print f²/(31.2 r), and a constant 27 % larger.
+///
+/// # Errors
+/// As [`peak_to_valley`].
+pub fn mean_roughness(feed: FeedPerRev, radius: Length) -> Result<Length, CutFault> {
+    peak_to_valley(feed, radius).map(|height| height / 4.0)
+}
+
+/// Exact height of the scallop between two passes of a ball or round form: r - sqrt(r² - (s/2)²).
+///
+/// # Errors
+/// [`CutFault`] for nothing, or a step wider than the ball.
+pub fn scallop_height(step: Length, radius: Length) -> Result<Length, CutFault> {
+    let r = positive(radius.mm(), "the radius")?;
+    let half = positive(step.mm(), "the step over")? / 2.0;
+    if half > r {
+        return Err(CutFault::TooLarge {
+            what: "the step over",
+            limit_mm: 2.0 * r,
+            why: "beyond the ball's diameter the passes do not meet",
+        });
+    }
+    Ok(Length::from_mm(r - libm::sqrt(r * r - half * half)))
+}
+
+/// Step over for a wanted scallop: 2 sqrt(2 r h - h²).
+///
+/// # Errors
+/// [`CutFault`] for nothing, or a height above the radius.
+pub fn step_for_scallop(height: Length, radius: Length) -> Result<Length, CutFault> {
+    let r = positive(radius.mm(), "the radius")?;
+    let h = positive(height.mm(), "the height")?;
+    if h > r {
+        return Err(CutFault::TooLarge { what: "the height", limit_mm: r, why: "a scallop is never higher than the radius" });
+    }
+    Ok(Length::from_mm(2.0 * libm::sqrt(2.0 * r * h - h * h)))
+}
+
+/// Distance between the marks of a slab cutter: F/(z n) where every tooth cuts alike, F/n where run-out lets one tooth do the work.
+///
+/// # Errors
+/// [`CutFault::NotPositive`] for no teeth or a spindle that does not turn.
+pub fn mark_spacing(feed: FeedRate, speed: RotationalSpeed, teeth: Count, once_per_turn: bool) -> Result<Length, CutFault> {
+    let n = positive(speed.rpm(), "the spindle speed")?;
+    let z = positive(teeth.get(), "the number of teeth")?;
+    Ok(Length::from_mm(feed.mm_per_min() / (n * if once_per_turn { 1.0 } else { z })))
+}

@@ -1,0 +1,259 @@
+//! How much may one tooth, or one turn, bite off? Published feeds for milling, drilling and turning, with the band they leave.
+//!
+//! Sources: Krar et al., Technology of Machine Tools, recommended feed per tooth for HSS cutters (in per tooth, from memory);
+//! a trade table of milling feeds by kind of cut, publisher not stated (in per tooth); U.S. Navy training manual 14345 and
+//! Machinery's Handbook, feed by drill diameter (in/rev; they disagree at the top of a band, a value inside either is right);
+//! an unsigned shop handout, lathe feeds for HSS tools (in/rev). All in inches, which are authoritative.
+
+use super::cutting_speeds::Material;
+use crate::quantity::{FeedPerRev, FeedPerTooth, Length};
+
+/// The kinds of milling cutter that feed tables tell apart.
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
+pub enum MillingCutter {
+    /// Plain (slab) mill on an arbor.
+    Slab,
+    /// Side mill, also straddling or slotting.
+    Side,
+    /// Slitting saw.
+    Saw,
+    /// Face or shell mill.
+    Face,
+    /// End mill.
+    End,
+    /// Form-relieved cutter.
+    Form,
+}
+
+/// One row of the table by material: feed per tooth of HSS cutters, inches.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct ToothFeedRow {
+    /// The row's own words.
+    pub detail: &'static str,
+    /// The materials that are filed under it.
+    pub materials: &'static [Material],
+    /// Face mill.
+    pub face: f64,
+    /// Slab mill.
+    pub slab: f64,
+    /// Slotting and side mill.
+    pub side: f64,
+    /// End mill.
+    pub end: f64,
+    /// Form-relieved cutter.
+    pub form: f64,
+    /// Circular saw.
+    pub saw: f64,
+}
+
+/// Feed per tooth by material, HSS cutters, roughing, inches per tooth (Krar, from memory).
+#[rustfmt::skip]
+pub const BY_MATERIAL: &[ToothFeedRow] = &[
+    ToothFeedRow { detail: "aluminium", materials: &[Material::Aluminium, Material::CastAluminium], face: 0.022, slab: 0.018, side: 0.013, end: 0.011, form: 0.007, saw: 0.005 },
+    ToothFeedRow { detail: "brass and bronze, medium", materials: &[Material::Brass, Material::HardBrass, Material::Bronze], face: 0.014, slab: 0.011, side: 0.008, end: 0.007, form: 0.004, saw: 0.003 },
+    ToothFeedRow { detail: "machine steel", materials: &[Material::MildSteel], face: 0.012, slab: 0.010, side: 0.007, end: 0.006, form: 0.004, saw: 0.003 },
+    ToothFeedRow { detail: "stainless steel", materials: &[Material::StainlessSteel], face: 0.006, slab: 0.005, side: 0.004, end: 0.003, form: 0.002, saw: 0.002 },
+];
+
+/// The name of the source of [`BY_MATERIAL`].
+pub const BY_MATERIAL_SOURCE: &str =
+    "Krar et al., Technology of Machine Tools: recommended feed per tooth, HSS cutters (from memory)";
+
+/// One row of the table by kind of cut, inches per tooth.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct CutFeedRow {
+    /// The row's own words.
+    pub detail: &'static str,
+    /// The cutter it speaks of; nothing for a kind of cut that no sheet offers.
+    pub cutter: Option<MillingCutter>,
+    /// Cutter diameter from which the row applies, inches.
+    pub from_diameter: f64,
+    /// Cutter diameter below which it applies, inches.
+    pub below_diameter: f64,
+    /// Low end.
+    pub low: f64,
+    /// High end.
+    pub high: f64,
+}
+
+/// Feed per tooth by kind of cut (trade table).
+#[rustfmt::skip]
+pub const BY_CUT: &[CutFeedRow] = &[
+    CutFeedRow { detail: "face milling", cutter: Some(MillingCutter::Face), from_diameter: 0.0, below_diameter: f64::INFINITY, low: 0.007, high: 0.007 },
+    CutFeedRow { detail: "straddle milling", cutter: Some(MillingCutter::Side), from_diameter: 0.0, below_diameter: f64::INFINITY, low: 0.005, high: 0.005 },
+    CutFeedRow { detail: "slot milling with side mills", cutter: Some(MillingCutter::Side), from_diameter: 0.0, below_diameter: f64::INFINITY, low: 0.003, high: 0.003 },
+    CutFeedRow { detail: "slab milling, light", cutter: Some(MillingCutter::Slab), from_diameter: 0.0, below_diameter: f64::INFINITY, low: 0.004, high: 0.004 },
+    CutFeedRow { detail: "end milling, 1-1/2 in and over", cutter: Some(MillingCutter::End), from_diameter: 1.5, below_diameter: f64::INFINITY, low: 0.002, high: 0.003 },
+    CutFeedRow { detail: "end milling, under 1-1/2 in", cutter: Some(MillingCutter::End), from_diameter: 0.0, below_diameter: 1.5, low: 0.0002, high: 0.002 },
+    CutFeedRow { detail: "sawing", cutter: Some(MillingCutter::Saw), from_diameter: 0.0, below_diameter: f64::INFINITY, low: 0.0005, high: 0.001 },
+    CutFeedRow { detail: "thread milling", cutter: None, from_diameter: 0.0, below_diameter: f64::INFINITY, low: 0.0005, high: 0.001 },
+];
+
+/// The name of the source of [`BY_CUT`].
+pub const BY_CUT_SOURCE: &str = "trade table of milling feeds by kind of cut, publisher not stated";
+
+/// A band of feeds per tooth.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct ToothFeedBand {
+    /// The lightest figure, or half of the roughing figure where that is lighter ("halve for finishing", common practice).
+    pub low: FeedPerTooth,
+    /// Where to start: the lightest of the sources' upper figures.
+    pub start: FeedPerTooth,
+    /// The heaviest figure of any source.
+    pub high: FeedPerTooth,
+    /// The figure by material, where that table has the material.
+    pub by_material: Option<(&'static ToothFeedRow, FeedPerTooth)>,
+    /// True where the table by kind of cut takes part.
+    pub by_cut: bool,
+}
+
+impl ToothFeedRow {
+    /// The row's figure for a cutter.
+    pub const fn feed(&self, cutter: MillingCutter) -> FeedPerTooth {
+        FeedPerTooth::from_in_per_tooth(match cutter {
+            MillingCutter::Slab => self.slab,
+            MillingCutter::Side => self.side,
+            MillingCutter::Saw => self.saw,
+            MillingCutter::Face => self.face,
+            MillingCutter::End => self.end,
+            MillingCutter::Form => self.form,
+        })
+    }
+}
+
+/// The feeds per tooth that the sources leave for a cutter of this diameter in this material; nothing where no table covers it.
+///
+/// ```
+/// use benchslate_core::quantity::Length;
+/// use benchslate_core::standards::{cutting_speeds::Material, feeds::*};
+/// let band = tooth_feed_band(MillingCutter::Slab, Material::MildSteel, Length::from_inches(2.5)).unwrap();
+/// assert!((band.high.in_per_tooth() - 0.010).abs() < 1e-12); // Krar
+/// assert!((band.start.in_per_tooth() - 0.004).abs() < 1e-12); // trade table, slab milling, light
+/// ```
+pub fn tooth_feed_band(cutter: MillingCutter, material: Material, diameter: Length) -> Option<ToothFeedBand> {
+    let by_material = BY_MATERIAL
+        .iter()
+        .find(|row| row.materials.contains(&material))
+        .map(|row| (row, row.feed(cutter)));
+    let inches = diameter.inches();
+    let by_cut = BY_CUT
+        .iter()
+        .filter(|row| row.cutter == Some(cutter) && row.from_diameter <= inches && inches < row.below_diameter)
+        .map(|row| (FeedPerTooth::from_in_per_tooth(row.low), FeedPerTooth::from_in_per_tooth(row.high)))
+        .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)));
+    let (low, start, high) = match (by_material, by_cut) {
+        (Some((_, rough)), Some((low, high))) => (low.min(rough / 2.0), high.min(rough), high.max(rough)),
+        (Some((_, rough)), None) => (rough / 2.0, rough, rough),
+        (None, Some((low, high))) => (low, high, high),
+        (None, None) => return None,
+    };
+    Some(ToothFeedBand { low, start, high, by_material, by_cut: by_cut.is_some() })
+}
+
+/// Who printed a band of drill feeds.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum DrillFeedSource {
+    /// U.S. Navy training manual.
+    Navy,
+    /// Machinery's Handbook.
+    Handbook,
+}
+
+impl DrillFeedSource {
+    /// Title and place.
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Navy => "U.S. Navy training manual 14345, drilling: feed by drill diameter",
+            Self::Handbook => "Machinery's Handbook, feed bands for drilling",
+        }
+    }
+}
+
+/// One band of drill feeds: over `over`, up to and including `to` (inches), in/rev.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct DrillFeedRow {
+    /// Drill diameter over this, inches.
+    pub over: f64,
+    /// Up to and including this, inches.
+    pub to: f64,
+    /// Low end, in/rev.
+    pub low: f64,
+    /// High end, in/rev.
+    pub high: f64,
+    /// The source.
+    pub source: DrillFeedSource,
+}
+
+const fn drill(over: f64, to: f64, low: f64, high: f64, source: DrillFeedSource) -> DrillFeedRow {
+    DrillFeedRow { over, to, low, high, source }
+}
+
+/// Drill feeds by diameter. The Navy prints "1/8 to 1/4" and so on; a size on the limit belongs to the lower band, and its first
+/// band includes 1/8.
+#[rustfmt::skip]
+pub const DRILL: &[DrillFeedRow] = &[
+    drill(0.0, 0.125, 0.001, 0.003, DrillFeedSource::Handbook),
+    drill(0.125, 0.25, 0.002, 0.006, DrillFeedSource::Handbook),
+    drill(0.25, 0.5, 0.004, 0.010, DrillFeedSource::Handbook),
+    drill(0.5, 1.0, 0.007, 0.015, DrillFeedSource::Handbook),
+    drill(0.125, 0.25, 0.002, 0.004, DrillFeedSource::Navy),
+    drill(0.25, 0.5, 0.004, 0.007, DrillFeedSource::Navy),
+    drill(0.5, 1.0, 0.007, 0.015, DrillFeedSource::Navy),
+    drill(1.0, f64::INFINITY, 0.015, 0.025, DrillFeedSource::Navy),
+];
+
+/// A band of feeds per turn.
+#[derive(Clone, PartialEq, Debug)]
+pub struct TurnFeedBand {
+    /// The lightest figure of any source.
+    pub low: FeedPerRev,
+    /// Where to start: the lightest figure; both sources give the low end for hard metal, and it is the safe end for a drill.
+    pub start: FeedPerRev,
+    /// The heaviest figure of any source.
+    pub high: FeedPerRev,
+    /// The rows behind it.
+    pub rows: Vec<DrillFeedRow>,
+}
+
+/// The drill feeds that the sources leave at this diameter; nothing for a diameter that is not positive.
+pub fn drill_feed_band(diameter: Length) -> Option<TurnFeedBand> {
+    // A drill called 1/4 must fall on the limit whatever the last bit of its conversion.
+    let inches = libm::round(diameter.inches() * 1e6) / 1e6;
+    let rows: Vec<DrillFeedRow> = DRILL.iter().copied().filter(|row| row.over < inches && inches <= row.to).collect();
+    let (low, high) = rows.iter().map(|row| (row.low, row.high)).reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))?;
+    Some(TurnFeedBand {
+        low: FeedPerRev::from_in_per_rev(low),
+        start: FeedPerRev::from_in_per_rev(low),
+        high: FeedPerRev::from_in_per_rev(high),
+        rows,
+    })
+}
+
+/// One row of the lathe feeds, HSS tools, in/rev.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct LatheFeedRow {
+    /// The row's own words.
+    pub detail: &'static str,
+    /// The materials that are filed under it.
+    pub materials: &'static [Material],
+    /// Roughing, low and high.
+    pub rough: (f64, f64),
+    /// Finishing, low and high.
+    pub finish: (f64, f64),
+}
+
+/// Lathe feeds (unsigned shop handout; its milling row for copper has a misprint, the lathe rows agree with a second table).
+#[rustfmt::skip]
+pub const LATHE: &[LatheFeedRow] = &[
+    LatheFeedRow { detail: "magnesium", materials: &[Material::Magnesium], rough: (0.015, 0.025), finish: (0.005, 0.010) },
+    LatheFeedRow { detail: "brass and bronze", materials: &[Material::Brass, Material::HardBrass, Material::Bronze], rough: (0.015, 0.025), finish: (0.003, 0.010) },
+    LatheFeedRow { detail: "copper", materials: &[Material::Copper], rough: (0.010, 0.020), finish: (0.004, 0.008) },
+    LatheFeedRow { detail: "cast iron, soft", materials: &[Material::GrayIron], rough: (0.015, 0.025), finish: (0.005, 0.010) },
+    LatheFeedRow { detail: "cast iron, hard", materials: &[Material::GrayIron], rough: (0.010, 0.020), finish: (0.003, 0.010) },
+    LatheFeedRow { detail: "mild steel", materials: &[Material::MildSteel], rough: (0.010, 0.020), finish: (0.003, 0.010) },
+    LatheFeedRow { detail: "tool steel", materials: &[Material::ToolSteel], rough: (0.010, 0.020), finish: (0.003, 0.010) },
+    LatheFeedRow { detail: "titanium", materials: &[Material::Titanium], rough: (0.010, 0.020), finish: (0.003, 0.010) },
+];
+
+/// The name of the source of [`LATHE`].
+pub const LATHE_SOURCE: &str = "unsigned shop handout on speeds and feeds: table of lathe feeds, HSS tools";
