@@ -41,7 +41,11 @@ fn engagement(radial: Length, diameter: Length) -> Result<f64, CutFault> {
 /// assert!((chip_factor(ChipMeasure::Maximum, ae, d).unwrap() - 0.8).abs() < 1e-12); // 2 sqrt(0.2 - 0.04)
 /// assert!((chip_factor(ChipMeasure::Mean, ae, d).unwrap() - 0.4472).abs() < 5e-5); // sqrt(0.2)
 /// ```
-pub fn chip_factor(measure: ChipMeasure, radial: Length, diameter: Length) -> Result<f64, CutFault> {
+pub fn chip_factor(
+    measure: ChipMeasure,
+    radial: Length,
+    diameter: Length,
+) -> Result<f64, CutFault> {
     let r = engagement(radial, diameter)?;
     Ok(match measure {
         ChipMeasure::Maximum if r >= 0.5 => 1.0,
@@ -69,7 +73,9 @@ pub fn chip_thickness(
     radial: Length,
     diameter: Length,
 ) -> Result<Length, CutFault> {
-    Ok(Length::from_mm(per_tooth.mm_per_tooth() * chip_factor(measure, radial, diameter)?))
+    Ok(Length::from_mm(
+        per_tooth.mm_per_tooth() * chip_factor(measure, radial, diameter)?,
+    ))
 }
 
 /// The feed per tooth that gives a wanted chip.
@@ -88,7 +94,9 @@ pub fn feed_for_chip(
     radial: Length,
     diameter: Length,
 ) -> Result<FeedPerTooth, CutFault> {
-    Ok(FeedPerTooth::from_mm_per_tooth(chip.mm() / chip_factor(measure, radial, diameter)?))
+    Ok(FeedPerTooth::from_mm_per_tooth(
+        chip.mm() / chip_factor(measure, radial, diameter)?,
+    ))
 }
 
 /// Angle through which a tooth stays in the cut when the cut lies to one side (slab, side, end cutters): acos(1 - 2 ae/D).

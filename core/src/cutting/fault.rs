@@ -33,9 +33,21 @@ impl fmt::Display for CutFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::NotPositive(what) => write!(f, "{what} has to be more than 0"),
-            Self::TooLarge { what, limit_mm, why } => write!(f, "{what} can be at most {limit_mm} mm: {why}"),
-            Self::OutsideTable { what, low, high, unit } => {
-                write!(f, "{what} is outside the table, which runs from {low} to {high} {unit}")
+            Self::TooLarge {
+                what,
+                limit_mm,
+                why,
+            } => write!(f, "{what} can be at most {limit_mm} mm: {why}"),
+            Self::OutsideTable {
+                what,
+                low,
+                high,
+                unit,
+            } => {
+                write!(
+                    f,
+                    "{what} is outside the table, which runs from {low} to {high} {unit}"
+                )
             }
         }
     }
@@ -45,5 +57,9 @@ impl core::error::Error for CutFault {}
 
 /// The value, if it is a finite number above nothing.
 pub(crate) fn positive(value: f64, what: &'static str) -> Result<f64, CutFault> {
-    if value > 0.0 && value.is_finite() { Ok(value) } else { Err(CutFault::NotPositive(what)) }
+    if value > 0.0 && value.is_finite() {
+        Ok(value)
+    } else {
+        Err(CutFault::NotPositive(what))
+    }
 }

@@ -18,7 +18,11 @@ pub fn table_feed(per_tooth: FeedPerTooth, teeth: Count, speed: RotationalSpeed)
 ///
 /// # Errors
 /// [`CutFault::NotPositive`] for no teeth or a spindle that does not turn.
-pub fn feed_per_tooth(feed: FeedRate, teeth: Count, speed: RotationalSpeed) -> Result<FeedPerTooth, CutFault> {
+pub fn feed_per_tooth(
+    feed: FeedRate,
+    teeth: Count,
+    speed: RotationalSpeed,
+) -> Result<FeedPerTooth, CutFault> {
     let z = positive(teeth.get(), "the number of teeth")?;
     let n = positive(speed.rpm(), "the spindle speed")?;
     Ok(FeedPerTooth::from_mm_per_tooth(feed.mm_per_min() / (z * n)))

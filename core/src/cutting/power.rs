@@ -4,7 +4,7 @@ use core::f64::consts::PI;
 
 use super::fault::{CutFault, positive};
 use crate::quantity::{
-    Force, FeedPerRev, Length, Power, RemovalRate, RotationalSpeed, Stress, SurfaceSpeed, Torque,
+    FeedPerRev, Force, Length, Power, RemovalRate, RotationalSpeed, Stress, SurfaceSpeed, Torque,
 };
 use crate::standards::unit_power::{ChiselEdgeRow, base_power};
 
@@ -42,10 +42,17 @@ pub struct CutPower {
 /// let p = unit_power_cut(0.62, q, PowerFactors { feed: 0.94, wear: 1.3, efficiency: 0.8 }).unwrap();
 /// assert!((p.cutter.horsepower() - 5.09).abs() < 0.005); // AISI 4130 at 180-200 HB
 /// ```
-pub fn unit_power_cut(hp_per_in3_min: f64, removal: RemovalRate, factors: PowerFactors) -> Result<CutPower, CutFault> {
+pub fn unit_power_cut(
+    hp_per_in3_min: f64,
+    removal: RemovalRate,
+    factors: PowerFactors,
+) -> Result<CutPower, CutFault> {
     let efficiency = positive(factors.efficiency, "the efficiency")?;
     let cutter = base_power(hp_per_in3_min, removal) * factors.feed * factors.wear;
-    Ok(CutPower { cutter, motor: cutter / efficiency })
+    Ok(CutPower {
+        cutter,
+        motor: cutter / efficiency,
+    })
 }
 
 /// Specific cutting force at a chip thickness: kc = kc1.1 / h^mc, h in mm. kc1.1 and mc are a pair of one author.
@@ -74,7 +81,10 @@ pub fn turning_force(
     feed: FeedPerRev,
     entering: crate::quantity::Angle,
 ) -> Result<Force, CutFault> {
-    let sin = positive(libm::sin(entering.radians()), "the sine of the entering angle")?;
+    let sin = positive(
+        libm::sin(entering.radians()),
+        "the sine of the entering angle",
+    )?;
     let chip = Length::from_mm(feed.mm_per_rev() * sin);
     let kc = specific_force(kc11, mc, chip)?;
     Ok(Force::from_newtons(kc.mpa() * depth.mm() / sin * chip.mm()))
@@ -91,7 +101,9 @@ pub fn force_power(force: Force, speed: SurfaceSpeed) -> Power {
 /// [`CutFault::NotPositive`] for a spindle that does not turn.
 pub fn spindle_torque(power: Power, speed: RotationalSpeed) -> Result<Torque, CutFault> {
     let n = positive(speed.rpm(), "the spindle speed")?;
-    Ok(Torque::from_newton_metres(power.watts() * 60.0 / (2.0 * PI * n)))
+    Ok(Torque::from_newton_metres(
+        power.watts() * 60.0 / (2.0 * PI * n),
+    ))
 }
 
 /// Force at the edge of a cutter from torque: F = 2 M / D.
@@ -136,9 +148,13 @@ pub fn drill_load(
     let d = positive(diameter.inches(), "the drill diameter")?;
     let f = positive(feed.in_per_rev(), "the feed")?;
     let feed_factor = drill_feed_factor(f);
-    let thrust = 2.0 * kd * feed_factor * drill_thrust_factor(d) * chisel.b * wear + kd * d * d * chisel.j * wear;
+    let thrust = 2.0 * kd * feed_factor * drill_thrust_factor(d) * chisel.b * wear
+        + kd * d * d * chisel.j * wear;
     let torque = kd * feed_factor * drill_torque_factor(d) * chisel.a * wear;
-    Ok(DrillLoad { thrust: Force::from_lbf(thrust), torque: Torque::from_lbf_in(torque) })
+    Ok(DrillLoad {
+        thrust: Force::from_lbf(thrust),
+        torque: Torque::from_lbf_in(torque),
+    })
 }
 
 /// Feed factor of drilling: f^0.8, in the unit of the constants that go with it.

@@ -33,8 +33,13 @@ pub fn turning_removal(speed: SurfaceSpeed, feed: FeedPerRev, depth: Length) -> 
 
 /// Turning with the mean diameter: π (D0 + D1)/2 × (D0 - D1)/2 × f n, which is the metal that truly goes (Kalpakjian and Schmid).
 /// Speed and force belong to the outside diameter all the same.
-pub fn turning_removal_mean(start: Length, end: Length, feed: FeedPerRev, speed: RotationalSpeed) -> RemovalRate {
-    let mean = (start.mm() + end.mm()) / 2.0;
+pub fn turning_removal_mean(
+    start: Length,
+    end: Length,
+    feed: FeedPerRev,
+    speed: RotationalSpeed,
+) -> RemovalRate {
+    let mean = f64::midpoint(start.mm(), end.mm());
     let depth = (start.mm() - end.mm()) / 2.0;
     RemovalRate::from_mm3_per_min(PI * mean * depth * feed.mm_per_rev() * speed.rpm())
 }

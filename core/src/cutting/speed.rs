@@ -22,7 +22,9 @@ use crate::quantity::{Length, RotationalSpeed, SurfaceSpeed};
 /// ```
 pub fn spindle_speed(speed: SurfaceSpeed, diameter: Length) -> Result<RotationalSpeed, CutFault> {
     let d = positive(diameter.mm(), "the diameter")?;
-    Ok(RotationalSpeed::from_rpm(speed.m_per_min() * 1000.0 / (PI * d)))
+    Ok(RotationalSpeed::from_rpm(
+        speed.m_per_min() * 1000.0 / (PI * d),
+    ))
 }
 
 /// Surface speed of a diameter at so many turns per minute: V = π D n.
@@ -64,7 +66,11 @@ impl SpeedRule {
     ///
     /// # Errors
     /// [`CutFault::NotPositive`] for a diameter that is not more than 0.
-    pub fn spindle_speed(self, speed: SurfaceSpeed, diameter: Length) -> Result<RotationalSpeed, CutFault> {
+    pub fn spindle_speed(
+        self,
+        speed: SurfaceSpeed,
+        diameter: Length,
+    ) -> Result<RotationalSpeed, CutFault> {
         positive(diameter.mm(), "the diameter")?;
         Ok(RotationalSpeed::from_rpm(match self {
             Self::FourTimes => 4.0 * speed.sfm() / diameter.inches(),

@@ -60,7 +60,11 @@ pub fn step_for_scallop(height: Length, radius: Length) -> Result<Length, CutFau
     let r = positive(radius.mm(), "the radius")?;
     let h = positive(height.mm(), "the height")?;
     if h > r {
-        return Err(CutFault::TooLarge { what: "the height", limit_mm: r, why: "a scallop is never higher than the radius" });
+        return Err(CutFault::TooLarge {
+            what: "the height",
+            limit_mm: r,
+            why: "a scallop is never higher than the radius",
+        });
     }
     Ok(Length::from_mm(2.0 * libm::sqrt(2.0 * r * h - h * h)))
 }
@@ -69,8 +73,15 @@ pub fn step_for_scallop(height: Length, radius: Length) -> Result<Length, CutFau
 ///
 /// # Errors
 /// [`CutFault::NotPositive`] for no teeth or a spindle that does not turn.
-pub fn mark_spacing(feed: FeedRate, speed: RotationalSpeed, teeth: Count, once_per_turn: bool) -> Result<Length, CutFault> {
+pub fn mark_spacing(
+    feed: FeedRate,
+    speed: RotationalSpeed,
+    teeth: Count,
+    once_per_turn: bool,
+) -> Result<Length, CutFault> {
     let n = positive(speed.rpm(), "the spindle speed")?;
     let z = positive(teeth.get(), "the number of teeth")?;
-    Ok(Length::from_mm(feed.mm_per_min() / (n * if once_per_turn { 1.0 } else { z })))
+    Ok(Length::from_mm(
+        feed.mm_per_min() / (n * if once_per_turn { 1.0 } else { z }),
+    ))
 }

@@ -45,7 +45,10 @@ impl ThreadDepth {
 /// ```
 pub fn compound_infeed(pitch: Pitch, depth: ThreadDepth, angle: Angle) -> Result<Length, CutFault> {
     let p = positive(pitch.mm(), "the pitch")?;
-    let cos = positive(libm::cos(angle.radians()), "the cosine of the compound angle")?;
+    let cos = positive(
+        libm::cos(angle.radians()),
+        "the cosine of the compound angle",
+    )?;
     Ok(Length::from_mm(p * depth.pitches() / cos))
 }
 
@@ -58,5 +61,7 @@ pub fn compound_infeed(pitch: Pitch, depth: ThreadDepth, angle: Angle) -> Result
 /// assert!((passes[0].inches() - 0.030).abs() < 1e-12); // sqrt(1/4)
 /// ```
 pub fn equal_area_passes(total: Length, passes: u16) -> Vec<Length> {
-    (1..=passes).map(|pass| total * libm::sqrt(f64::from(pass) / f64::from(passes))).collect()
+    (1..=passes)
+        .map(|pass| total * libm::sqrt(f64::from(pass) / f64::from(passes)))
+        .collect()
 }

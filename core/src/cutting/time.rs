@@ -60,7 +60,11 @@ pub fn centred_face_approach(width: Length, diameter: Length) -> Result<Length, 
 pub fn offset_face_approach(width: Length, diameter: Length) -> Result<Length, CutFault> {
     centred_face_approach(width, diameter)?;
     let (w, big) = (width.mm(), diameter.mm());
-    Ok(Length::from_mm(if w >= big / 2.0 { big / 2.0 } else { libm::sqrt(w * (big - w)) }))
+    Ok(Length::from_mm(if w >= big / 2.0 {
+        big / 2.0
+    } else {
+        libm::sqrt(w * (big - w))
+    }))
 }
 
 /// Length of a drill's point: 0.5 D tan(90° - θ/2), θ the included angle (118° for an ordinary drill).
@@ -77,7 +81,9 @@ pub fn drill_point(diameter: Length, included: Angle) -> Result<Length, CutFault
     let d = positive(diameter.mm(), "the drill diameter")?;
     let theta = positive(included.degrees(), "the point angle")?;
     positive(180.0 - theta, "180 degrees less the point angle")?;
-    Ok(Length::from_mm(0.5 * d * libm::tan((90.0 - theta / 2.0) * PI / 180.0)))
+    Ok(Length::from_mm(
+        0.5 * d * libm::tan((90.0 - theta / 2.0) * PI / 180.0),
+    ))
 }
 
 /// Time for a travel at a feed: t = L / F.

@@ -26,7 +26,10 @@ pub struct RankedStep<T> {
 const SAME: f64 = 1e-9;
 
 fn usable<T: Quantity>(steps: &[T]) -> impl Iterator<Item = T> {
-    steps.iter().copied().filter(|step| step.base() > 0.0 && step.base().is_finite())
+    steps
+        .iter()
+        .copied()
+        .filter(|step| step.base() > 0.0 && step.base().is_finite())
 }
 
 /// The steps around a wanted value; nothing where there are no steps, or the wanted value is not more than 0.
@@ -48,12 +51,18 @@ pub fn around<T: Quantity>(steps: &[T], wanted: T) -> Option<Around<T>> {
     let at_or_below = usable(steps).filter(below).max_by(by_base);
     let above = usable(steps).filter(|step| !below(step)).min_by(by_base);
     let nearest = match (at_or_below, above) {
-        (Some(low), Some(high)) if target * target > low.base() * high.base() * (1.0 + SAME) => high,
+        (Some(low), Some(high)) if target * target > low.base() * high.base() * (1.0 + SAME) => {
+            high
+        }
         (Some(low), _) => low,
         (None, Some(high)) => high,
         (None, None) => return None,
     };
-    Some(Around { at_or_below, nearest, above })
+    Some(Around {
+        at_or_below,
+        nearest,
+        above,
+    })
 }
 
 /// Up to `count` steps around a wanted value, the best for tool life first: at or below from the highest down, then above from
@@ -69,7 +78,7 @@ pub fn ranked<T: Quantity>(steps: &[T], wanted: T, count: usize) -> Vec<RankedSt
     let split = all.partition_point(|step| step.base() <= target * (1.0 + SAME));
     let mut low = all.iter().take(split).rev();
     let mut high = all.iter().skip(split);
-    let mut out = Vec::new();
+    let mut out: Vec<&T> = Vec::new();
     loop {
         let before = out.len();
         out.extend(low.next());
@@ -79,22 +88,36 @@ pub fn ranked<T: Quantity>(steps: &[T], wanted: T, count: usize) -> Vec<RankedSt
         }
     }
     out.truncate(count);
-    out.into_iter().map(|step| RankedStep { step: *step, difference: step.base() / target - 1.0 }).collect()
+    out.into_iter()
+        .map(|step| RankedStep {
+            step: *step,
+            difference: step.base() / target - 1.0,
+        })
+        .collect()
 }
 
 /// Spindle steps of the general shop, used where no machine was entered: R20/3 of DIN 804 from 63 to 1000 rpm, nine steps, each
 /// about 1.4 times the last.
-pub const GENERAL_SPINDLE_RPM: [f64; 9] = [63.0, 90.0, 125.0, 180.0, 250.0, 355.0, 500.0, 710.0, 1000.0];
+pub const GENERAL_SPINDLE_RPM: [f64; 9] =
+    [63.0, 90.0, 125.0, 180.0, 250.0, 355.0, 500.0, 710.0, 1000.0];
 
 /// Feed steps of the general shop in in/min, nine steps, each about 1.6 times the last.
 pub const GENERAL_FEED_IN_PER_MIN: [f64; 9] = [0.5, 0.8, 1.25, 2.0, 3.15, 5.0, 8.0, 12.5, 20.0];
 
 /// The general shop's spindle steps.
 pub fn general_spindle_steps() -> Vec<RotationalSpeed> {
-    GENERAL_SPINDLE_RPM.iter().copied().map(RotationalSpeed::from_rpm).collect()
+    GENERAL_SPINDLE_RPM
+        .iter()
+        .copied()
+        .map(RotationalSpeed::from_rpm)
+        .collect()
 }
 
 /// The general shop's feed steps.
 pub fn general_feed_steps() -> Vec<FeedRate> {
-    GENERAL_FEED_IN_PER_MIN.iter().copied().map(FeedRate::from_in_per_min).collect()
+    GENERAL_FEED_IN_PER_MIN
+        .iter()
+        .copied()
+        .map(FeedRate::from_in_per_min)
+        .collect()
 }

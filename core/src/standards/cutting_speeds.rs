@@ -217,19 +217,27 @@ impl SpeedSource {
             Self::Tabellenbuch => {
                 "Tabellenbuch Zerspantechnik, 5th ed. 2022, pp. 272 and 274: uncoated, contour milling, roughing, ae under 0.5 D"
             }
-            Self::KrarMilling => "Krar et al., Technology of Machine Tools: milling cutting speeds (from memory)",
-            Self::KrarLathe => "Krar et al., Technology of Machine Tools: lathe cutting speeds, HSS tool bits (from memory)",
+            Self::KrarMilling => {
+                "Krar et al., Technology of Machine Tools: milling cutting speeds (from memory)"
+            }
+            Self::KrarLathe => {
+                "Krar et al., Technology of Machine Tools: lathe cutting speeds, HSS tool bits (from memory)"
+            }
             Self::MachineShopWork => {
                 "Machine Shop Work, Table IV: speeds and feeds for milling cutters (carbon steel, before 1910)"
             }
-            Self::NavyDrills => "U.S. Navy training manual 14345: drilling speeds, HSS twist drills",
+            Self::NavyDrills => {
+                "U.S. Navy training manual 14345: drilling speeds, HSS twist drills"
+            }
             Self::NavyDrillFactor => {
                 "U.S. Navy training manual 14345: carbon-steel drills half, carbide drills two to three times the HSS speed"
             }
             Self::HandbookCastFerrous => {
                 "Machinery's Handbook, older editions: drilling and reaming speeds, ferrous cast metals"
             }
-            Self::HandbookLightMetals => "Machinery's Handbook, older editions: drilling and reaming speeds, light metals",
+            Self::HandbookLightMetals => {
+                "Machinery's Handbook, older editions: drilling and reaming speeds, light metals"
+            }
             Self::Kalpakjian => {
                 "Kalpakjian and Schmid, Manufacturing Engineering and Technology, Table 23.11, p. 649: figured back from the printed rpm at 12.5 mm"
             }
@@ -282,9 +290,10 @@ impl SpeedRow {
         match self.unit {
             SpeedUnit::Sfm => SurfaceSpeed::from_sfm(figure),
             SpeedUnit::MetresPerMinute => SurfaceSpeed::from_m_per_min(figure),
-            SpeedUnit::RpmAt12Point5Mm => {
-                crate::cutting::surface_speed(RotationalSpeed::from_rpm(figure), Length::from_mm(12.5))
-            }
+            SpeedUnit::RpmAt12Point5Mm => crate::cutting::surface_speed(
+                RotationalSpeed::from_rpm(figure),
+                Length::from_mm(12.5),
+            ),
         }
     }
 
@@ -346,7 +355,9 @@ pub fn speed_band(
     hardness_hb: Option<u16>,
 ) -> Option<SpeedBand> {
     let matching: Vec<SpeedRow> = all_speed_rows()
-        .filter(|row| row.material == material && row.operation == operation && row.cutter == cutter)
+        .filter(|row| {
+            row.material == material && row.operation == operation && row.cutter == cutter
+        })
         .collect();
     let fits = |row: &SpeedRow| match (row.hardness, hardness_hb) {
         (None, _) => true,
@@ -357,15 +368,18 @@ pub fn speed_band(
     if rows.is_empty() && hardness_hb.is_none() {
         rows.clone_from(&matching);
     }
-    let default = rows
+    let default = rows.iter().copied().min_by(|a, b| {
+        let key = |row: &SpeedRow| (!row.source.read_in_print(), row.low_speed().m_per_min());
+        key(a)
+            .partial_cmp(&key(b))
+            .unwrap_or(core::cmp::Ordering::Equal)
+    })?;
+    let low = rows
         .iter()
-        .copied()
-        .min_by(|a, b| {
-            let key = |row: &SpeedRow| (!row.source.read_in_print(), row.low_speed().m_per_min());
-            key(a).partial_cmp(&key(b)).unwrap_or(core::cmp::Ordering::Equal)
-        })?;
-    let low = rows.iter().fold(default.low_speed(), |low, row| low.min(row.low_speed()));
-    let high = rows.iter().fold(default.high_speed(), |high, row| high.max(row.high_speed()));
+        .fold(default.low_speed(), |low, row| low.min(row.low_speed()));
+    let high = rows
+        .iter()
+        .fold(default.high_speed(), |high, row| high.max(row.high_speed()));
     Some(SpeedBand {
         low,
         start: default.low_speed(),

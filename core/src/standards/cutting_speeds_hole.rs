@@ -5,11 +5,15 @@
 //! Schmid, Table 23.11 (printed as rpm at 12.5 mm); a trade table of tap speeds (ft/min). Two thirds, one half and one are all
 //! in print as the ratio of reaming to drilling: no single factor fits, so the pairs are kept.
 
-use super::cutting_speeds::CutterMaterial::{Carbide, CarbonSteel as Carbon, HighSpeedSteel as Hss};
+use super::cutting_speeds::CutterMaterial::{
+    Carbide, CarbonSteel as Carbon, HighSpeedSteel as Hss,
+};
 use super::cutting_speeds::Material::*;
 use super::cutting_speeds::Operation::{Drilling, Reaming, Tapping};
 use super::cutting_speeds::SpeedSource::*;
-use super::cutting_speeds::{CutterMaterial, Material, Operation, SpeedRow, SpeedSource, SpeedUnit};
+use super::cutting_speeds::{
+    CutterMaterial, Material, Operation, SpeedRow, SpeedSource, SpeedUnit,
+};
 
 /// One row of the pair tables: drilling and reaming speed of one metal, ft/min.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -30,12 +34,42 @@ pub struct PairRow {
     pub source: SpeedSource,
 }
 
-const fn iron(material: Material, detail: &'static str, from: u16, to: u16, drill_sfm: f64, ream_sfm: f64, ream_carbide_sfm: f64) -> PairRow {
-    PairRow { material, detail, hardness: Some((from, to)), drill_sfm, ream_sfm, ream_carbide_sfm, source: HandbookCastFerrous }
+const fn iron(
+    material: Material,
+    detail: &'static str,
+    from: u16,
+    to: u16,
+    drill_sfm: f64,
+    ream_sfm: f64,
+    ream_carbide_sfm: f64,
+) -> PairRow {
+    PairRow {
+        material,
+        detail,
+        hardness: Some((from, to)),
+        drill_sfm,
+        ream_sfm,
+        ream_carbide_sfm,
+        source: HandbookCastFerrous,
+    }
 }
 
-const fn light(material: Material, detail: &'static str, drill_sfm: f64, ream_sfm: f64, ream_carbide_sfm: f64) -> PairRow {
-    PairRow { material, detail, hardness: None, drill_sfm, ream_sfm, ream_carbide_sfm, source: HandbookLightMetals }
+const fn light(
+    material: Material,
+    detail: &'static str,
+    drill_sfm: f64,
+    ream_sfm: f64,
+    ream_carbide_sfm: f64,
+) -> PairRow {
+    PairRow {
+        material,
+        detail,
+        hardness: None,
+        drill_sfm,
+        ream_sfm,
+        ream_carbide_sfm,
+        source: HandbookLightMetals,
+    }
 }
 
 /// Drilling and reaming speeds as pairs, ft/min.
@@ -74,12 +108,29 @@ pub const PAIRS: &[PairRow] = &[
     light(Magnesium, "cast magnesium, A, CD, ST and A", 450.0, 450.0, 1000.0),
 ];
 
-const fn one(material: Material, operation: Operation, low: f64, high: f64, source: SpeedSource, detail: &'static str) -> SpeedRow {
+const fn one(
+    material: Material,
+    operation: Operation,
+    low: f64,
+    high: f64,
+    source: SpeedSource,
+    detail: &'static str,
+) -> SpeedRow {
     let unit = match source {
         Kalpakjian => SpeedUnit::RpmAt12Point5Mm,
         _ => SpeedUnit::Sfm,
     };
-    SpeedRow { material, operation, cutter: Hss, detail, hardness: None, low, high, unit, source }
+    SpeedRow {
+        material,
+        operation,
+        cutter: Hss,
+        detail,
+        hardness: None,
+        low,
+        high,
+        unit,
+        source,
+    }
 }
 
 /// Drilling and tapping speeds that stand alone.
@@ -141,18 +192,21 @@ pub fn rows() -> impl Iterator<Item = SpeedRow> {
             part(Reaming, Carbide, pair.ream_carbide_sfm),
         ]
     });
-    let factored = SINGLES.iter().filter(|row| row.source == NavyDrills).flat_map(|row| {
-        let scaled = |cutter: CutterMaterial, low: f64, high: f64| SpeedRow {
-            cutter,
-            low: row.low * low,
-            high: row.high * high,
-            source: NavyDrillFactor,
-            ..*row
-        };
-        [
-            scaled(Carbon, CARBON_DRILL_FACTOR, CARBON_DRILL_FACTOR),
-            scaled(Carbide, CARBIDE_DRILL_FACTOR.0, CARBIDE_DRILL_FACTOR.1),
-        ]
-    });
+    let factored = SINGLES
+        .iter()
+        .filter(|row| row.source == NavyDrills)
+        .flat_map(|row| {
+            let scaled = |cutter: CutterMaterial, low: f64, high: f64| SpeedRow {
+                cutter,
+                low: row.low * low,
+                high: row.high * high,
+                source: NavyDrillFactor,
+                ..*row
+            };
+            [
+                scaled(Carbon, CARBON_DRILL_FACTOR, CARBON_DRILL_FACTOR),
+                scaled(Carbide, CARBIDE_DRILL_FACTOR.0, CARBIDE_DRILL_FACTOR.1),
+            ]
+        });
     paired.chain(SINGLES.iter().copied()).chain(factored)
 }

@@ -5,10 +5,14 @@
 //! Table IV (ft/min, carbon steel). The printed unit is the authoritative one. Two doubtful cells of Carvill's carbide table
 //! (mild steel with K20, steel castings) are left out.
 
-use super::cutting_speeds::CutterMaterial::{Carbide, CarbonSteel as Carbon, HighSpeedSteel as Hss};
+use super::cutting_speeds::CutterMaterial::{
+    Carbide, CarbonSteel as Carbon, HighSpeedSteel as Hss,
+};
 use super::cutting_speeds::Material::*;
 use super::cutting_speeds::SpeedSource::*;
-use super::cutting_speeds::{CutterMaterial, Material, Operation, SpeedRow, SpeedSource, SpeedUnit};
+use super::cutting_speeds::{
+    CutterMaterial, Material, Operation, SpeedRow, SpeedSource, SpeedUnit,
+};
 
 const fn row(
     material: Material,
@@ -22,7 +26,17 @@ const fn row(
         KrarMilling | MachineShopWork => SpeedUnit::Sfm,
         _ => SpeedUnit::MetresPerMinute,
     };
-    SpeedRow { material, operation: Operation::Milling, cutter, detail, hardness: None, low, high, unit, source }
+    SpeedRow {
+        material,
+        operation: Operation::Milling,
+        cutter,
+        detail,
+        hardness: None,
+        low,
+        high,
+        unit,
+        source,
+    }
 }
 
 /// Milling speeds.

@@ -56,8 +56,7 @@ pub const BY_MATERIAL: &[ToothFeedRow] = &[
 ];
 
 /// The name of the source of [`BY_MATERIAL`].
-pub const BY_MATERIAL_SOURCE: &str =
-    "Krar et al., Technology of Machine Tools: recommended feed per tooth, HSS cutters (from memory)";
+pub const BY_MATERIAL_SOURCE: &str = "Krar et al., Technology of Machine Tools: recommended feed per tooth, HSS cutters (from memory)";
 
 /// One row of the table by kind of cut, inches per tooth.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -130,7 +129,11 @@ impl ToothFeedRow {
 /// assert!((band.high.in_per_tooth() - 0.010).abs() < 1e-12); // Krar
 /// assert!((band.start.in_per_tooth() - 0.004).abs() < 1e-12); // trade table, slab milling, light
 /// ```
-pub fn tooth_feed_band(cutter: MillingCutter, material: Material, diameter: Length) -> Option<ToothFeedBand> {
+pub fn tooth_feed_band(
+    cutter: MillingCutter,
+    material: Material,
+    diameter: Length,
+) -> Option<ToothFeedBand> {
     let by_material = BY_MATERIAL
         .iter()
         .find(|row| row.materials.contains(&material))
@@ -138,16 +141,31 @@ pub fn tooth_feed_band(cutter: MillingCutter, material: Material, diameter: Leng
     let inches = diameter.inches();
     let by_cut = BY_CUT
         .iter()
-        .filter(|row| row.cutter == Some(cutter) && row.from_diameter <= inches && inches < row.below_diameter)
-        .map(|row| (FeedPerTooth::from_in_per_tooth(row.low), FeedPerTooth::from_in_per_tooth(row.high)))
+        .filter(|row| {
+            row.cutter == Some(cutter) && row.from_diameter <= inches && inches < row.below_diameter
+        })
+        .map(|row| {
+            (
+                FeedPerTooth::from_in_per_tooth(row.low),
+                FeedPerTooth::from_in_per_tooth(row.high),
+            )
+        })
         .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)));
     let (low, start, high) = match (by_material, by_cut) {
-        (Some((_, rough)), Some((low, high))) => (low.min(rough / 2.0), high.min(rough), high.max(rough)),
+        (Some((_, rough)), Some((low, high))) => {
+            (low.min(rough / 2.0), high.min(rough), high.max(rough))
+        }
         (Some((_, rough)), None) => (rough / 2.0, rough, rough),
         (None, Some((low, high))) => (low, high, high),
         (None, None) => return None,
     };
-    Some(ToothFeedBand { low, start, high, by_material, by_cut: by_cut.is_some() })
+    Some(ToothFeedBand {
+        low,
+        start,
+        high,
+        by_material,
+        by_cut: by_cut.is_some(),
+    })
 }
 
 /// Who printed a band of drill feeds.
@@ -185,7 +203,13 @@ pub struct DrillFeedRow {
 }
 
 const fn drill(over: f64, to: f64, low: f64, high: f64, source: DrillFeedSource) -> DrillFeedRow {
-    DrillFeedRow { over, to, low, high, source }
+    DrillFeedRow {
+        over,
+        to,
+        low,
+        high,
+        source,
+    }
 }
 
 /// Drill feeds by diameter. The Navy prints "1/8 to 1/4" and so on; a size on the limit belongs to the lower band, and its first
@@ -219,8 +243,15 @@ pub struct TurnFeedBand {
 pub fn drill_feed_band(diameter: Length) -> Option<TurnFeedBand> {
     // A drill called 1/4 must fall on the limit whatever the last bit of its conversion.
     let inches = libm::round(diameter.inches() * 1e6) / 1e6;
-    let rows: Vec<DrillFeedRow> = DRILL.iter().copied().filter(|row| row.over < inches && inches <= row.to).collect();
-    let (low, high) = rows.iter().map(|row| (row.low, row.high)).reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))?;
+    let rows: Vec<DrillFeedRow> = DRILL
+        .iter()
+        .copied()
+        .filter(|row| row.over < inches && inches <= row.to)
+        .collect();
+    let (low, high) = rows
+        .iter()
+        .map(|row| (row.low, row.high))
+        .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))?;
     Some(TurnFeedBand {
         low: FeedPerRev::from_in_per_rev(low),
         start: FeedPerRev::from_in_per_rev(low),
@@ -256,4 +287,5 @@ pub const LATHE: &[LatheFeedRow] = &[
 ];
 
 /// The name of the source of [`LATHE`].
-pub const LATHE_SOURCE: &str = "unsigned shop handout on speeds and feeds: table of lathe feeds, HSS tools";
+pub const LATHE_SOURCE: &str =
+    "unsigned shop handout on speeds and feeds: table of lathe feeds, HSS tools";

@@ -20,7 +20,12 @@ pub struct SpeedStep {
 }
 
 const fn step(nominal: f64, lower: f64, upper_mechanical: f64, upper: f64) -> SpeedStep {
-    SpeedStep { nominal, lower, upper_mechanical, upper }
+    SpeedStep {
+        nominal,
+        lower,
+        upper_mechanical,
+        upper,
+    }
 }
 
 /// The series R20 from 100 to 1000 rpm.
@@ -69,5 +74,6 @@ pub fn nearest_step(speed: RotationalSpeed) -> Option<(SpeedStep, RotationalSpee
     let decade = libm::floor(index / 20.0);
     let scale = libm::pow(10.0, decade);
     let place = (index - 20.0 * decade) as usize;
-    R20.get(place).map(|step| (*step, RotationalSpeed::from_rpm(step.nominal * scale)))
+    R20.get(place)
+        .map(|step| (*step, RotationalSpeed::from_rpm(step.nominal * scale)))
 }

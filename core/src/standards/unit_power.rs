@@ -38,8 +38,14 @@ pub enum PowerGroup {
 
 impl PowerGroup {
     /// All groups, in the order of the table.
-    pub const ALL: [Self; 6] =
-        [Self::PlainCarbon, Self::Free1108, Self::Free1137, Self::Alloy4140, Self::Alloy4130, Self::Alloy1340];
+    pub const ALL: [Self; 6] = [
+        Self::PlainCarbon,
+        Self::Free1108,
+        Self::Free1137,
+        Self::Alloy4140,
+        Self::Alloy4130,
+        Self::Alloy1340,
+    ];
 
     /// The label on screen.
     pub const fn label(self) -> &'static str {
@@ -67,7 +73,11 @@ impl PowerGroup {
 }
 
 const fn kp(group: PowerGroup, from: u16, to: u16, hp_per_in3_min: f64) -> UnitPowerRow {
-    UnitPowerRow { group, hardness: (from, to), hp_per_in3_min }
+    UnitPowerRow {
+        group,
+        hardness: (from, to),
+        hp_per_in3_min,
+    }
 }
 
 /// Unit power Kp, hp per in³/min (Machinery's Handbook 31st ed., p. 1147, Table 1b, an excerpt: steps not listed were not read).
@@ -130,14 +140,16 @@ pub enum UnitPowerLookup {
 pub fn unit_power(group: PowerGroup, hardness_hb: u16) -> UnitPowerLookup {
     let rows = || KP.iter().copied().filter(|row| row.group == group);
     let hit = rows().find(|row| row.hardness.0 <= hardness_hb && hardness_hb <= row.hardness.1);
-    let below = rows().filter(|row| row.hardness.1 < hardness_hb).last();
+    let below = rows()
+        .filter(|row| row.hardness.1 < hardness_hb)
+        .next_back();
     let above = rows().find(|row| row.hardness.0 > hardness_hb);
     match (hit, below, above) {
         (Some(row), _, _) => UnitPowerLookup::Row(row),
         (None, Some(below), Some(above)) => UnitPowerLookup::NotRead(below, above),
         _ => UnitPowerLookup::Outside(
             rows().next().map_or(0, |row| row.hardness.0),
-            rows().last().map_or(0, |row| row.hardness.1),
+            rows().next_back().map_or(0, |row| row.hardness.1),
         ),
     }
 }
@@ -217,7 +229,12 @@ pub struct FactorRow {
 }
 
 const fn factor(id: &'static str, label: &'static str, low: f64, high: f64) -> FactorRow {
-    FactorRow { id, label, low, high }
+    FactorRow {
+        id,
+        label,
+        low,
+        high,
+    }
 }
 
 /// Tool wear factor W (Machinery's Handbook, Machining Power, Table 3; from memory).
@@ -281,11 +298,23 @@ impl SpecificForceSource {
 }
 
 const fn tab(material: &'static str, rake: f64, kc11: f64, mc: f64) -> SpecificForceRow {
-    SpecificForceRow { material, kc11, mc, rake_degrees: Some(rake), source: SpecificForceSource::Tabellenbuch }
+    SpecificForceRow {
+        material,
+        kc11,
+        mc,
+        rake_degrees: Some(rake),
+        source: SpecificForceSource::Tabellenbuch,
+    }
 }
 
 const fn kv(material: &'static str, kc11: f64, mc: f64) -> SpecificForceRow {
-    SpecificForceRow { material, kc11, mc, rake_degrees: None, source: SpecificForceSource::KienzleVictor }
+    SpecificForceRow {
+        material,
+        kc11,
+        mc,
+        rake_degrees: None,
+        source: SpecificForceSource::KienzleVictor,
+    }
 }
 
 /// Specific cutting force.
@@ -314,7 +343,8 @@ impl SpecificForceRow {
     /// kc1.1 for milling with zero rake: 1.2 for the compression of the chip, and 1 % a degree of the reference rake.
     /// Nothing where the source gives no reference rake.
     pub fn milling_zero_rake(&self) -> Option<Stress> {
-        self.rake_degrees.map(|rake| Stress::from_mpa(self.kc11 * 1.2 / (1.0 - 0.01 * rake)))
+        self.rake_degrees
+            .map(|rake| Stress::from_mpa(self.kc11 * 1.2 / (1.0 - 0.01 * rake)))
     }
 }
 
@@ -329,8 +359,18 @@ pub struct SpecificEnergyRow {
     pub hp_min_per_in3: (f64, f64),
 }
 
-const fn energy(material: &'static str, low: f64, high: f64, hp_low: f64, hp_high: f64) -> SpecificEnergyRow {
-    SpecificEnergyRow { material, w_s_per_mm3: (low, high), hp_min_per_in3: (hp_low, hp_high) }
+const fn energy(
+    material: &'static str,
+    low: f64,
+    high: f64,
+    hp_low: f64,
+    hp_high: f64,
+) -> SpecificEnergyRow {
+    SpecificEnergyRow {
+        material,
+        w_s_per_mm3: (low, high),
+        hp_min_per_in3: (hp_low, hp_high),
+    }
 }
 
 /// Specific energy at the motor (Kalpakjian, Manufacturing Engineering and Technology; from memory): for the order of magnitude.
@@ -362,7 +402,13 @@ pub struct ChiselEdgeRow {
 }
 
 const fn chisel(c_over_d: f64, w_over_d: f64, a: f64, b: f64, j: f64) -> ChiselEdgeRow {
-    ChiselEdgeRow { c_over_d, w_over_d, a, b, j }
+    ChiselEdgeRow {
+        c_over_d,
+        w_over_d,
+        a,
+        b,
+        j,
+    }
 }
 
 /// Chisel edge factors (Machinery's Handbook 31st ed., p. 1152, Table 7). A standard drill has 0.18, a split point 0.03.
