@@ -1,5 +1,9 @@
 //! How is a named standard thing written? One reader a kind of call: thread, drill, pin, fit.
 
+pub mod drill;
+pub(crate) mod notation;
+pub mod thread;
+
 /// Why a call can't be taken.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub enum CallFault {

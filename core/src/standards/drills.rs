@@ -71,7 +71,7 @@ impl Drill {
 
 fn sixty_fourths(count: u16) -> String {
     let (whole, mut over, mut under) = (count / 64, count % 64, 64);
-    while over != 0 && over % 2 == 0 {
+    while over != 0 && over.is_multiple_of(2) {
         over /= 2;
         under /= 2;
     }
@@ -229,7 +229,7 @@ pub fn fraction(sixty_fourths: u16) -> Option<Drill> {
         145..=224 => 4,
         _ => return None,
     };
-    (sixty_fourths % step == 0).then(|| {
+    sixty_fourths.is_multiple_of(step).then(|| {
         of_inches(
             DrillSeries::Fraction,
             sixty_fourths,
@@ -241,10 +241,10 @@ pub fn fraction(sixty_fourths: u16) -> Option<Drill> {
 /// The metric drill of so many hundredths of a millimetre, where the series has it.
 pub fn metric(hundredths: u16) -> Option<Drill> {
     let made = match hundredths {
-        30..=300 => hundredths % 5 == 0,
-        301..=1400 => hundredths % 10 == 0 || hundredths % 25 == 0,
-        1401..=3200 => hundredths % 25 == 0,
-        3201..=5000 => hundredths % 50 == 0,
+        30..=300 => hundredths.is_multiple_of(5),
+        301..=1400 => hundredths.is_multiple_of(10) || hundredths.is_multiple_of(25),
+        1401..=3200 => hundredths.is_multiple_of(25),
+        3201..=5000 => hundredths.is_multiple_of(50),
         _ => false,
     };
     made.then(|| Drill {

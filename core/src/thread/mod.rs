@@ -1,1 +1,7 @@
-//! See the room's list in DEVELOPERS.md.
+//! Screw threads: sizes, limits, tap drills, and which thread is this?
+
+mod basic;
+mod call;
+
+pub use basic::*;
+pub use call::*;
