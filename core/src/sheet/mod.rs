@@ -30,6 +30,7 @@
 //!     ],
 //!     results: &[Res::of("twice", "Two of them", Kind::Length)],
 //!     examples: &[&[("length", "7/16")]],
+//!     takes: &["length"],
 //!     finds: None,
 //!     figure,
 //! };

@@ -107,6 +107,8 @@ pub struct Sheet {
     pub results: &'static [Res],
     /// Entries that give a complete answer, the first being the one-tap example.
     pub examples: &'static [&'static [(&'static str, &'static str)]],
+    /// Fields that a text in the search box may fill, where it reads there without fault.
+    pub takes: &'static [&'static str],
     /// Table rows for the search box.
     pub finds: Option<fn() -> Vec<Find>>,
     /// The function.
