@@ -185,3 +185,15 @@ fn place_fault(mut fault: Fault, fields: &mut [FieldOutcome]) -> Option<Fault> {
         None => Some(fault),
     }
 }
+
+/// Reads one text as a field would, and gives what was understood.
+///
+/// # Errors
+/// The field's fault.
+pub fn evaluate_field(
+    field: &'static Field,
+    text: &str,
+    system: crate::quantity::System,
+) -> Result<String, Fault> {
+    read_field(field, text, system).map(|read| read.reading)
+}

@@ -1,0 +1,136 @@
+//! What is an entry as a link, and a link as an entry? `#/v1/<sheet>?<field>=<text>&…`: readable, ASCII, typed text with
+//! its unit, only what differs from the default, in declared order, so that equal entries give equal links.
+//!
+//! Reserved keys: `u` (system of units that results are shown in), `rev` (the sheet's revision, where it is not 1),
+//! `turn`, `want` and `sweep` (the powers).
+
+mod encode;
+mod open;
+
+pub use open::{Fault, Note, Opened, open};
+
+use crate::quantity::System;
+use crate::sheet::{Entry, FieldKind, Outcome, Preset, Sheet};
+
+/// The most characters of a link; beyond it a file is offered.
+pub const MOST_CHARS: usize = 2000;
+/// Keys that no field may have.
+pub const RESERVED: &[&str] = &["u", "rev", "turn", "want", "sweep"];
+
+/// What is asked of the powers, as it stands in a link.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+pub struct Asked {
+    /// Turned round: the field that is free.
+    pub turn: Option<String>,
+    /// Turned round: the result and the wanted text, `result~text`.
+    pub want: Option<String>,
+    /// Swept: the field and the result, `field~result`.
+    pub sweep: Option<String>,
+}
+
+impl Asked {
+    /// True where nothing is asked.
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// The link of an entry that was evaluated: fields that apply, in declared order. None where it would be longer than
+/// [`MOST_CHARS`].
+///
+/// ```
+/// use benchslate_core::{link, sheet::Entry};
+/// assert_eq!(link::open("#/v1/nothing-such").err(), Some(link::Fault::UnknownSheet("nothing-such".into())));
+/// ```
+pub fn of(
+    sheet: &'static Sheet,
+    entry: &Entry,
+    outcome: &Outcome,
+    asked: &Asked,
+) -> Option<String> {
+    write(sheet, entry, outcome, asked, false)
+}
+
+/// As [`of`], with the texts of fields that do not apply now: what the address bar keeps, so that nothing typed is lost.
+pub fn state_of(
+    sheet: &'static Sheet,
+    entry: &Entry,
+    outcome: &Outcome,
+    asked: &Asked,
+) -> Option<String> {
+    write(sheet, entry, outcome, asked, true)
+}
+
+fn write(
+    sheet: &'static Sheet,
+    entry: &Entry,
+    outcome: &Outcome,
+    asked: &Asked,
+    all: bool,
+) -> Option<String> {
+    let mut link = format!("#/v1/{}", sheet.id);
+    let mut first = true;
+    let mut add = |key: &str, text: &str| {
+        link.push(if first { '?' } else { '&' });
+        first = false;
+        link.push_str(key);
+        link.push('=');
+        encode::encode(text, &mut link);
+    };
+    for (field, now) in sheet.fields.iter().zip(&outcome.fields) {
+        let Some(typed) = entry.get(field.id).filter(|text| !text.trim().is_empty()) else {
+            continue;
+        };
+        if !now.applies && !all {
+            continue;
+        }
+        let text = if now.applies && now.fault.is_none() && !now.link_text.is_empty() {
+            now.link_text.as_str()
+        } else {
+            typed
+        };
+        if !is_preset(field.preset, &field.kind, typed, text) {
+            add(field.id, text);
+        }
+    }
+    if entry.system != System::default() {
+        add("u", system_id(entry.system));
+    }
+    for (key, text) in [
+        ("turn", &asked.turn),
+        ("want", &asked.want),
+        ("sweep", &asked.sweep),
+    ] {
+        if let Some(text) = text {
+            add(key, text);
+        }
+    }
+    if sheet.revision != 1 {
+        add("rev", &sheet.revision.to_string());
+    }
+    encode::guard_end(&mut link);
+    (link.len() <= MOST_CHARS).then_some(link)
+}
+
+/// A choice that stands at its preset is left out; so is any text that is the preset's to the letter.
+fn is_preset(preset: Preset, kind: &FieldKind, typed: &str, link_text: &str) -> bool {
+    let Some(text) = preset.text() else {
+        return false;
+    };
+    text == typed.trim() || (matches!(kind, FieldKind::Choice(_)) && text == link_text)
+}
+
+/// The id of a system of units in links.
+pub const fn system_id(system: System) -> &'static str {
+    match system {
+        System::Inch => "in",
+        System::Metric => "mm",
+    }
+}
+
+/// A system of units by its id.
+pub fn system_of(id: &str) -> Option<System> {
+    [System::Inch, System::Metric]
+        .into_iter()
+        .find(|&system| system_id(system) == id)
+}

@@ -1,0 +1,25 @@
+//! What is kept? Versioned documents with a pure reducer, undo, and a file form that an older version refuses
+//! politely: *my shop* and the *kept* list.
+
+mod file;
+mod kept;
+mod shop;
+mod undo;
+
+pub use file::{File, Head, RecordFault, check};
+pub use kept::{Kept, KeptAction, KeptItem};
+pub use shop::{SHOP, Shop, ShopAction};
+pub use undo::Undo;
+
+/// A versioned document with a pure reducer.
+pub trait Record: Clone + Default + PartialEq {
+    /// What may be done to it.
+    type Action;
+    /// Its name in files: "my-shop".
+    const NAME: &'static str;
+    /// The version that this program writes.
+    const VERSION: u32;
+    /// The record after an action; the same where the action changes nothing.
+    #[must_use]
+    fn after(&self, action: &Self::Action) -> Self;
+}

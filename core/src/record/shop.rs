@@ -1,0 +1,201 @@
+//! What is in the shop? The machines' steps, the drills owned, the wrench: texts in the notation of the fields that
+//! read them. Declared as a sheet of its own, so that the same form shows it; the general shop is its presets.
+
+use super::Record;
+use crate::quantity::units::{
+    HORSEPOWER, IN_PER_MIN, KILOWATT, LBF_FT, LBF_IN, MM_PER_MIN, NEWTON_METRE, RPM,
+};
+use crate::quantity::{Kind, System};
+use crate::sheet::*;
+
+/// The shop as a form. It is not in the list of questions.
+pub static SHOP: Sheet = Sheet {
+    id: "my-shop",
+    revision: 1,
+    title: "My shop",
+    question: "What is in the shop?",
+    aside: "machines, drills, wrench",
+    words: &[],
+    group: Group::Run,
+    fields: FIELDS,
+    results: &[],
+    examples: &[],
+    takes: &[],
+    finds: None,
+    figure: |inp| Ok(inp.answer()),
+};
+
+/// A general bench mill's spindle steps: the R20/3-like ladder of a small belt-drive head, invented for the general shop.
+pub const SPINDLE: &str = "80;135;210;325;660;1115;1750;2720";
+/// The general table feed steps, in/min.
+pub const FEEDS: &str = "0.5 ipm;0.75 ipm;1 ipm;1.5 ipm;2 ipm;3 ipm;4 ipm;6 ipm;8 ipm;12 ipm";
+/// The general drill press's steps.
+pub const DRILL_PRESS: &str = "250;390;610;1100;1650;2600";
+
+static FIELDS: &[Field] = &[
+    Field::rows("spindle-steps", "Mill spindle steps", SPEED, 1, 48)
+        .example("80;135;210")
+        .hint("Turns per minute as on the plate, one a row.")
+        .from_shop(ShopItem::SpindleSteps, SPINDLE),
+    Field::rows("feed-steps", "Mill table feed steps", FEED, 1, 48)
+        .example("1 ipm;2 ipm;4 ipm")
+        .hint("As on the plate, one a row.")
+        .from_shop(ShopItem::FeedSteps, FEEDS),
+    Field::rows(
+        "drill-press-steps",
+        "Drill press spindle steps",
+        SPEED,
+        1,
+        48,
+    )
+    .example("250;610;1100")
+    .hint("Turns per minute as on the plate, one a row.")
+    .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS),
+    Field::quantity(
+        "motor",
+        "Mill motor",
+        Kind::Power,
+        &[&HORSEPOWER, &KILOWATT],
+    )
+    .example("1 hp")
+    .range(10.0, 100_000.0, "what a shop motor gives")
+    .from_shop(ShopItem::Motor, "1 hp"),
+    Field::percent("drive-efficiency", "Share that arrives at the cutter")
+        .example("75 pct")
+        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
+        .from_shop(ShopItem::DriveEfficiency, "75 pct"),
+    Field::choice("drills", "Drills owned", DRILLS).from_shop(ShopItem::DrillSets, "all-inch"),
+    Field::quantity(
+        "wrench-low",
+        "Torque wrench, least reading",
+        Kind::Torque,
+        &[&LBF_FT, &LBF_IN, &NEWTON_METRE],
+    )
+    .example("10 ft-lb")
+    .range(0.0, 5000.0, "what a hand wrench reads")
+    .from_shop(ShopItem::WrenchLow, "10 ft-lb"),
+    Field::quantity(
+        "wrench-high",
+        "Torque wrench, most",
+        Kind::Torque,
+        &[&LBF_FT, &LBF_IN, &NEWTON_METRE],
+    )
+    .example("100 ft-lb")
+    .range(0.1, 5000.0, "what a hand wrench reads")
+    .from_shop(ShopItem::WrenchHigh, "100 ft-lb"),
+];
+static SPEED: &[Field] = &[
+    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+        1.0,
+        100_000.0,
+        "what a spindle turns",
+    ),
+];
+static FEED: &[Field] =
+    &[
+        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
+            0.1,
+            20_000.0,
+            "what a table feeds",
+        ),
+    ];
+/// Which drill sets are owned.
+static DRILLS: &[Choice] = &[
+    choice("all-inch", "number, letter and fraction"),
+    choice("fraction", "fractions to 1/2 in by 1/64"),
+    choice("metric", "metric by 0.1 mm"),
+    choice("all", "inch sets and metric by 0.1 mm"),
+];
+
+/// *My shop*: what is entered, by item; nothing entered means the general shop.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Shop {
+    /// Units preferred.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub system: System,
+    /// Texts by the ids of [`SHOP`]'s fields.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub items: Vec<(String, String)>,
+}
+
+/// What may be done to the shop.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum ShopAction {
+    /// Prefers a system of units.
+    System(System),
+    /// Enters an item's text; an empty text goes back to the general shop.
+    Item(String, String),
+    /// Takes another shop in place of this one.
+    Replace(Shop),
+}
+
+impl Record for Shop {
+    type Action = ShopAction;
+    const NAME: &'static str = "my-shop";
+    const VERSION: u32 = 1;
+
+    fn after(&self, action: &ShopAction) -> Self {
+        let mut shop = self.clone();
+        match action {
+            ShopAction::System(system) => shop.system = *system,
+            ShopAction::Item(id, text) => {
+                let mut entry = shop.entry();
+                entry.set(id, text);
+                shop.items = entry
+                    .texts()
+                    .map(|(id, text)| (id.to_owned(), text.to_owned()))
+                    .collect();
+            }
+            ShopAction::Replace(other) => shop = other.clone(),
+        }
+        shop
+    }
+}
+
+impl Shop {
+    /// The shop as an entry of the form [`SHOP`].
+    pub fn entry(&self) -> Entry {
+        let mut entry = Entry::default().in_system(self.system);
+        for (id, text) in &self.items {
+            entry.set(id, text);
+        }
+        entry
+    }
+    /// The text of an item where it is entered, reads without fault and differs from the general shop.
+    pub fn text(&self, item: ShopItem) -> Option<String> {
+        let field = SHOP
+            .fields
+            .iter()
+            .find(|field| matches!(field.preset, Preset::Shop(of, _) if of == item))?;
+        let outcome = evaluate(&SHOP, &self.entry());
+        let now = outcome.field(field.id)?;
+        let differs = !now.from_preset && field.preset.text() != Some(now.text.as_str());
+        (now.fault.is_none() && differs).then(|| now.link_text.clone())
+    }
+    /// A fresh entry of a sheet: the shop's texts written in where they differ from the general shop.
+    pub fn start(&self, sheet: &'static Sheet) -> Entry {
+        let mut entry = Entry::default().in_system(self.system);
+        self.write_into(sheet, &mut entry);
+        entry
+    }
+    /// Writes this shop's texts into an entry, in place of whatever shop it was figured with.
+    pub fn write_into(&self, sheet: &'static Sheet, entry: &mut Entry) {
+        for field in sheet.fields {
+            if let Preset::Shop(item, _) = field.preset {
+                entry.set(field.id, &self.text(item).unwrap_or_default());
+            }
+        }
+    }
+    /// True where an entry's shop fields say other than this shop does.
+    pub fn differs(&self, sheet: &'static Sheet, entry: &Entry) -> bool {
+        sheet.fields.iter().any(|field| match field.preset {
+            Preset::Shop(item, general) => {
+                let mine = self.text(item);
+                let mine = mine.as_deref().unwrap_or(general);
+                entry.get(field.id).unwrap_or(general) != mine
+            }
+            _ => false,
+        })
+    }
+}
