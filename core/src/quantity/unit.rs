@@ -159,7 +159,7 @@ pub mod units {
                 ["deghalf", "deghalfangle", "degperside", "deg/side", "degreesperside", "degreeshalfangle"];
         }
         RotationalSpeed {
-            RPM: "rpm", "rpm", "r p m", NONE, Linear(1.0), 0, ["rpm", "r/min", "rev/min", "/min", "1/min", "min1", "turns/min"];
+            RPM: "rpm", "rpm", "r p m", NONE, Linear(1.0), 0, ["rpm", "r/min", "rev/min", "/min", "turns/min"];
         }
         SurfaceSpeed {
             SFM: "sfm", "sfm", "surface feet per minute", I, Linear(0.3048), 0,

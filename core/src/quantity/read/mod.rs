@@ -1,10 +1,20 @@
 //! What does a typed entry mean, as a number with a unit? Shop notation in; never a guess.
 
+mod compound;
 mod fault;
+mod glyphs;
+mod number;
+mod taper;
+mod tolerance;
+mod unit;
 
 pub use fault::{Choice, ReadFault};
 
-use super::{Exact, Kind, Unit};
+use super::{Exact, Kind, Scale, System, Unit, units, units_of};
+use compound::{Parts, compound};
+use glyphs::{PLUS_MINUS, plain};
+use number::{Number, at, number, skip};
+use tolerance::{Tolerance, tolerance};
 
 /// What was understood from an entry.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -23,12 +33,349 @@ pub struct Reading {
     pub exact: Option<Exact>,
 }
 
+/// Largest length, in millimetres; a thousand kilometres.
+const MOST_LENGTH: f64 = 1e9;
+/// Largest base number of other kinds.
+const MOST: f64 = 1e12;
+
 /// Reads an entry of one kind. A bare number takes the first unit offered (the kind's first where none is); any unit of
 /// the kind is accepted when typed.
 ///
 /// # Errors
 /// What stands in the way, as a [`ReadFault`]; nothing is ever guessed or cut.
+///
+/// ```
+/// use benchslate_core::quantity::{Kind, ReadFault, read, units};
+/// let offered = [&units::INCH, &units::MM];
+/// assert_eq!(read("1-21/64", Kind::Length, &offered).unwrap().nominal, 33.734375);
+/// assert_eq!(read("6.35 mm", Kind::Length, &offered).unwrap().unit, &units::MM);
+/// assert_eq!(read("1/", Kind::Length, &offered), Err(ReadFault::Unfinished));
+/// ```
 pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading, ReadFault> {
-    let _ = (text, kind, offered);
-    Err(ReadFault::Empty)
+    let text = plain(text)?;
+    let b = text.bytes();
+    if b.is_empty() {
+        return Err(ReadFault::Empty);
+    }
+    let usual = offered
+        .iter()
+        .chain(units_of(kind))
+        .copied()
+        .find(|u| u.kind == kind)
+        .unwrap_or(&units::NUMBER);
+    if matches!(b, [PLUS_MINUS, ..]) {
+        return Err(if b.len() == 1 {
+            ReadFault::Unfinished
+        } else {
+            NO_SIZE
+        });
+    }
+    if kind == Kind::Length && (b == b"tenth" || b == b"a tenth") {
+        return one_tenth(usual);
+    }
+    let negative = at(b, 0) == b'-';
+    let start = if negative || at(b, 0) == b'+' {
+        skip(b, 1)
+    } else {
+        0
+    };
+    let first = number(b, start)?;
+    let i = skip(b, first.end);
+    if kind == Kind::Taper
+        && let Some(reading) = taper::special(b, first, negative, offered)?
+    {
+        return Ok(reading);
+    }
+    let signed_part = matches!(at(b, i), PLUS_MINUS | b'+')
+        || (at(b, i) == b'-' && !at(b, i + 1).is_ascii_alphabetic());
+    let bare = i >= b.len() || signed_part;
+    let parts = if bare {
+        Parts::one(first, usual, i)
+    } else {
+        let typed = unit::unit_at(b, i, kind).ok_or_else(|| unit::no_unit(b, i, kind))?;
+        let parts = compound(b, first, typed, kind)?;
+        if !parts.several() {
+            clear_in_metric(first, typed, negative, usual)?;
+        }
+        parts
+    };
+    let i = skip(b, parts.end);
+    let tolerance = match at(b, i) {
+        0 => None,
+        PLUS_MINUS | b'+' | b'-' => Some(tolerance(b, i, kind)?),
+        _ => {
+            return Err(ReadFault::Unreadable {
+                why: "something follows the size that belongs to neither unit nor tolerance",
+            });
+        }
+    };
+    let (parts, bare) = shared_unit(b, i, parts, bare, tolerance.as_ref(), usual)?;
+    if let Some(comma) = first.thousands {
+        return Err(thousands(b, comma, bare, parts.unit));
+    }
+    if kind == Kind::Count && !first.is_whole() {
+        return Err(ReadFault::NotWhole);
+    }
+    if kind == Kind::Taper
+        && bare
+        && first.n < first.d
+        && matches!(parts.unit.scale, Scale::Inverse(_))
+    {
+        return Err(taper::small_ratio(b));
+    }
+    finish(&parts, negative, tolerance.as_ref(), usual, bare)
 }
+
+const NO_SIZE: ReadFault = ReadFault::Unreadable {
+    why: "a size must stand before its tolerance",
+};
+
+/// The value and its tolerance in the base unit, within the bounds.
+fn finish(
+    parts: &Parts,
+    negative: bool,
+    tolerance: Option<&Tolerance>,
+    usual: &'static Unit,
+    bare: bool,
+) -> Result<Reading, ReadFault> {
+    let unit = parts.unit;
+    let (nominal, exact) = value(parts, negative)?;
+    let (minus, plus) = match tolerance {
+        None => (0.0, 0.0),
+        Some(t) if t.percent => (
+            nominal.abs() * t.minus.value() / 100.0,
+            nominal.abs() * t.plus.value() / 100.0,
+        ),
+        Some(t) => {
+            let unit = t.unit.unwrap_or(if bare { usual } else { unit });
+            (
+                apart(&t.minus, nominal, unit, -1.0)?,
+                apart(&t.plus, nominal, unit, 1.0)?,
+            )
+        }
+    };
+    // An inverse unit turns the sides round: more threads per inch is less pitch.
+    let (minus, plus) =
+        if matches!(unit.scale, Scale::Inverse(_)) && tolerance.is_some_and(|t| !t.percent) {
+            (plus, minus)
+        } else {
+            (minus, plus)
+        };
+    let most = if exact.is_some() { MOST_LENGTH } else { MOST };
+    if !nominal.is_finite() {
+        return Err(ReadFault::ZeroDenominator);
+    }
+    if nominal.abs() > most || !(minus <= most && plus <= most) {
+        return Err(ReadFault::TooLarge);
+    }
+    Ok(Reading {
+        nominal,
+        minus,
+        plus,
+        unit,
+        bare,
+        exact,
+    })
+}
+
+/// The value in the base unit; for lengths also exact.
+fn value(parts: &Parts, negative: bool) -> Result<(f64, Option<Exact>), ReadFault> {
+    let signed = |x: f64| if negative { -x } else { x };
+    if let Some(mut sum) = parts.unit.tenth_nm().map(|_| 0_i64) {
+        for (n, unit) in parts.iter() {
+            let part = unit
+                .tenth_nm()
+                .and_then(|per| Exact::of(n.n, n.d, per))
+                .ok_or(ReadFault::TooLarge)?;
+            sum = sum
+                .checked_add(part.tenth_nm())
+                .ok_or(ReadFault::TooLarge)?;
+        }
+        let exact = Exact::from_tenth_nm(if negative { -sum } else { sum });
+        return Ok((exact.mm(), Some(exact)));
+    }
+    if !parts.several() {
+        let (first, unit) = parts.iter().next().ok_or(ReadFault::Empty)?;
+        return Ok((unit.to_base(signed(first.value())) + 0.0, None));
+    }
+    Ok((
+        signed(parts.iter().map(|(n, unit)| unit.to_base(n.value())).sum()),
+        None,
+    ))
+}
+
+/// How far a tolerance of `size` in `unit` reaches from the nominal, in the base unit.
+fn apart(size: &Number, nominal: f64, unit: &Unit, side: f64) -> Result<f64, ReadFault> {
+    if let Some(per) = unit.tenth_nm() {
+        return Exact::of(size.n, size.d, per)
+            .map(Exact::mm)
+            .ok_or(ReadFault::TooLarge);
+    }
+    Ok(match unit.scale {
+        Scale::Linear(_) => unit.to_base(size.value()),
+        Scale::Offset { factor, .. } => size.value() * factor,
+        Scale::Inverse(_) | Scale::Tangent(_) => {
+            (unit.to_base(unit.from_base(nominal) + side * size.value()) - nominal).abs()
+        }
+    })
+}
+
+/// A unit after the tolerance holds for a bare size before it ("25 ± 0.01 mm"), unless it is a small one.
+fn shared_unit(
+    b: &[u8],
+    tail: usize,
+    parts: Parts,
+    bare: bool,
+    tolerance: Option<&Tolerance>,
+    usual: &'static Unit,
+) -> Result<(Parts, bool), ReadFault> {
+    let Some(typed) = tolerance.and_then(|t| t.typed).filter(|_| bare) else {
+        if let Some(typed) = tolerance.and_then(|t| t.typed)
+            && metric_doubt(typed.unit, typed.spelling, usual)
+            && parts.unit.system == Some(System::Metric)
+        {
+            return Err(ReadFault::Unreadable {
+                why: "a tenth may be 0.0001 in or 0.1 mm: write one of these",
+            });
+        }
+        return Ok((parts, bare));
+    };
+    let small = [
+        &units::THOU,
+        &units::TENTH,
+        &units::MICROINCH,
+        &units::MICRON,
+    ]
+    .contains(&typed.unit);
+    if small && typed.unit != usual {
+        let choice = |unit: &'static Unit| {
+            let mut text = words(b.get(..tail).unwrap_or_default());
+            text.truncate(text.trim_end().len());
+            text.push(' ');
+            text.push_str(unit.id);
+            text.push(' ');
+            text.push_str(&words(b.get(tail..).unwrap_or_default()));
+            let mut label = String::from("the size in ");
+            label.push_str(unit.spoken);
+            Choice { text, label }
+        };
+        return Err(ReadFault::Ambiguous(vec![
+            choice(usual),
+            choice(typed.unit),
+        ]));
+    }
+    Ok((parts.told(typed.unit), false))
+}
+
+/// Plain text as something to type.
+fn words(b: &[u8]) -> String {
+    let mut out = String::with_capacity(b.len() + 2);
+    for byte in b {
+        match *byte {
+            PLUS_MINUS => out.push('±'),
+            other => out.push(char::from(other)),
+        }
+    }
+    out
+}
+
+/// `1,250`: a decimal comma or thousands?
+fn thousands(b: &[u8], comma: usize, bare: bool, unit: &Unit) -> ReadFault {
+    let choice = |mark: &str, label: &str| {
+        let mut text = words(b.get(..comma).unwrap_or_default());
+        text.push_str(mark);
+        text.push_str(&words(b.get(comma + 1..).unwrap_or_default()));
+        if bare && !unit.id.is_empty() {
+            text.push(' ');
+            text.push_str(unit.id);
+        }
+        Choice {
+            text,
+            label: label.into(),
+        }
+    };
+    ReadFault::Ambiguous(vec![
+        choice(".", "the comma is the decimal point"),
+        choice("", "the comma parts the thousands"),
+    ])
+}
+
+/// Whether a word means one thing in inch shops and another in metric ones.
+fn metric_doubt(unit: &Unit, spelling: &str, usual: &Unit) -> bool {
+    usual.system == Some(System::Metric)
+        && (spelling == "tenth"
+            || spelling == "tenths"
+            || (*unit == units::THOU && spelling.starts_with("mil")))
+}
+
+/// Asks what a bare `tenth` or `mil` means where millimetres are the habit.
+fn clear_in_metric(
+    n: Number,
+    typed: unit::Typed,
+    negative: bool,
+    usual: &'static Unit,
+) -> Result<(), ReadFault> {
+    if !metric_doubt(typed.unit, typed.spelling, usual) {
+        return Ok(());
+    }
+    let tenth = *typed.unit == units::TENTH;
+    let size = if negative { -n.value() } else { n.value() };
+    let choice = |mm: f64, unit: &Unit, label: &str| {
+        let mut text = super::plain(mm, unit);
+        text.push(' ');
+        text.push_str(unit.id);
+        Choice {
+            text,
+            label: label.into(),
+        }
+    };
+    let inch = choice(
+        typed.unit.to_base(size),
+        &units::INCH,
+        if tenth {
+            "tenths of a thousandth of an inch"
+        } else {
+            "thousandths of an inch"
+        },
+    );
+    let metric = choice(
+        if tenth { size / 10.0 } else { size },
+        &units::MM,
+        if tenth {
+            "tenths of a millimetre"
+        } else {
+            "millimetres"
+        },
+    );
+    Err(ReadFault::Ambiguous(vec![inch, metric]))
+}
+
+fn one_tenth(usual: &'static Unit) -> Result<Reading, ReadFault> {
+    let one = Number {
+        n: 1,
+        d: 1,
+        end: 0,
+        thousands: None,
+        fraction: false,
+    };
+    clear_in_metric(
+        one,
+        unit::Typed {
+            unit: &units::TENTH,
+            spelling: "tenth",
+            end: 0,
+        },
+        false,
+        usual,
+    )?;
+    finish(
+        &Parts::one(one, &units::TENTH, 0),
+        false,
+        None,
+        usual,
+        false,
+    )
+}
+
+#[cfg(test)]
+mod tests;
