@@ -1,6 +1,12 @@
 //! The project's own commands: what does `cargo xtask …` do, and with which words is it asked?
-#![allow(clippy::case_sensitive_file_extension_comparisons, reason = "file names here are our own")]
-#![allow(clippy::format_push_string, reason = "a few short texts; plain to read")]
+#![allow(
+    clippy::case_sensitive_file_extension_comparisons,
+    reason = "file names here are our own"
+)]
+#![allow(
+    clippy::format_push_string,
+    reason = "a few short texts; plain to read"
+)]
 
 mod args;
 mod bench;

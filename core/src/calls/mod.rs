@@ -2,6 +2,7 @@
 
 pub mod drill;
 pub(crate) mod notation;
+pub mod pin;
 pub mod thread;
 
 /// Why a call can't be taken.

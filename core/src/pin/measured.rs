@@ -1,0 +1,76 @@
+//! Which taper pin came out of the machine, by its measured ends and length?
+
+use super::fault::positive;
+use super::{PinFault, StandardPin, TaperSeries, mismatch};
+use crate::quantity::{Length, Taper};
+
+/// One standard pin held against the measured one.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Match {
+    /// The pin.
+    pub pin: StandardPin,
+    /// Measured large end less the standard's at this length.
+    pub large_off: Length,
+    /// Measured small end less the standard's at this length.
+    pub small_off: Length,
+}
+
+impl Match {
+    /// The worse of the two differences.
+    pub fn worst(&self) -> Length {
+        self.large_off.abs().max(self.small_off.abs())
+    }
+}
+
+/// What the measured ends say.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Measured {
+    /// The taper that was measured, on the diameter.
+    pub taper: Taper,
+    /// The series whose taper is nearer.
+    pub nearer: TaperSeries,
+    /// What tells 1:48 from 1:50 over this length, on the diameter: a smaller error of measurement is needed.
+    pub telling: Length,
+    /// Standard pins of both series, best first.
+    pub matches: Vec<Match>,
+}
+
+/// Taper, series and number from the two ends and the length between the places that were measured.
+///
+/// The taper is (D − d)/L. Measure on the taper, clear of the crowned ends.
+///
+/// # Errors
+/// An end or a length of nothing, or ends that do not taper.
+pub fn identify(large: Length, small: Length, length: Length) -> Result<Measured, PinFault> {
+    positive(small, "small end")?;
+    positive(length, "length")?;
+    if large.mm() <= small.mm() {
+        return Err(PinFault::NoTaper);
+    }
+    let taper = Taper::from_ratio((large - small) / length);
+    let off = |series: TaperSeries| (taper.ratio() - series.taper().ratio()).abs();
+    let nearer = if off(TaperSeries::Inch) <= off(TaperSeries::Metric) {
+        TaperSeries::Inch
+    } else {
+        TaperSeries::Metric
+    };
+    let mut matches: Vec<Match> = [TaperSeries::Inch, TaperSeries::Metric]
+        .into_iter()
+        .flat_map(StandardPin::all)
+        .filter_map(|pin| {
+            let small_off = small - pin.small_end(length).ok()?;
+            Some(Match {
+                pin,
+                large_off: large - pin.large_end(length),
+                small_off,
+            })
+        })
+        .collect();
+    matches.sort_by(|a, b| a.worst().mm().total_cmp(&b.worst().mm()));
+    Ok(Measured {
+        taper,
+        nearer,
+        telling: mismatch(length),
+        matches,
+    })
+}
