@@ -175,14 +175,14 @@ pub static METRIC_CALL: Call = Call {
 };
 
 fn said_inch(text: &str) -> Result<Said, CallFault> {
-    said(read(text, TaperSeries::Inch)?)
+    read(text, TaperSeries::Inch).map(said)
 }
 
 fn said_metric(text: &str) -> Result<Said, CallFault> {
-    said(read(text, TaperSeries::Metric)?)
+    read(text, TaperSeries::Metric).map(said)
 }
 
-fn said(call: PinCall) -> Result<Said, CallFault> {
+fn said(call: PinCall) -> Said {
     let end = call.pin.named_end().mm();
     let reading = match (call.pin, call.length) {
         (StandardPin::Inch(_), _) => format!(
@@ -206,8 +206,8 @@ fn said(call: PinCall) -> Result<Said, CallFault> {
         None => call.pin.call().to_owned(),
         Some(length) => format!("{}x{}", call.pin.call(), plain(length.mm(), 3)),
     };
-    Ok(Said {
+    Said {
         call: plain_call,
         reading,
-    })
+    }
 }
