@@ -8,6 +8,7 @@ pub mod fit;
 pub mod link;
 pub mod machine;
 pub mod pin;
+pub mod powers;
 pub mod quantity;
 pub mod record;
 pub mod search;

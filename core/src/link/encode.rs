@@ -12,9 +12,9 @@ const fn is_plain(byte: u8) -> bool {
 pub(super) fn encode(text: &str, link: &mut String) {
     for byte in text.bytes() {
         if is_plain(byte) {
-            link.push(char::from(byte))
+            link.push(char::from(byte));
         } else {
-            percent(byte, link)
+            percent(byte, link);
         }
     }
 }

@@ -273,6 +273,10 @@ impl Field {
         self.is_optional = true;
         self
     }
+    /// True for a quantity of this kind.
+    pub fn kind_is(&self, wanted: Kind) -> bool {
+        matches!(self.kind, FieldKind::Quantity { kind, .. } if kind == wanted)
+    }
     /// The unit that a bare number takes in this system of units.
     pub fn unit(&self, system: System) -> Option<&'static Unit> {
         let FieldKind::Quantity { kind, units } = self.kind else {

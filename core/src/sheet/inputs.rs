@@ -166,21 +166,56 @@ impl Inputs {
     ) -> Stop {
         Stop::fault(field, Reason::OutOfRange, says, cure)
     }
-    /// The same readings with one quantity replaced, its tolerance taken away.
+    /// The same readings with one quantity set to a number, its tolerance taken away; nothing changes where the field
+    /// is no quantity.
     pub fn with(&self, id: &str, base: f64) -> Self {
         let mut changed = self.clone();
-        if let Some(Some(Input::Quantity {
-            nominal,
-            minus,
-            plus,
-            ..
-        })) = self
-            .position(id)
-            .and_then(|index| changed.values.get_mut(index))
-        {
-            (*nominal, *minus, *plus) = (base, 0.0, 0.0);
+        let Some(index) = self.position(id) else {
+            return changed;
+        };
+        let field = self.sheet.fields.get(index);
+        if let (Some(FieldKind::Quantity { kind, .. }), Some(value)) = (
+            field.map(|field| &field.kind),
+            changed.values.get_mut(index),
+        ) {
+            let own = field.and_then(|field| field.unit(self.system));
+            let unit = match value {
+                Some(Input::Quantity { unit, .. }) => unit,
+                _ => own.unwrap_or(&crate::quantity::units::NUMBER),
+            };
+            *value = Some(Input::Quantity {
+                kind: *kind,
+                nominal: base,
+                minus: 0.0,
+                plus: 0.0,
+                unit,
+            });
         }
         changed
+    }
+    /// The fields that carry a tolerance: id, nominal, low and high in base units.
+    pub fn tolerances(&self) -> Vec<(&'static Field, f64, f64, f64)> {
+        let fields = self.sheet.fields.iter().zip(&self.values);
+        fields
+            .filter_map(|(field, value)| match value {
+                Some(Input::Quantity {
+                    nominal,
+                    minus,
+                    plus,
+                    ..
+                }) if *minus != 0.0 || *plus != 0.0 => {
+                    Some((field, *nominal, nominal - minus, nominal + plus))
+                }
+                _ => None,
+            })
+            .collect()
+    }
+    /// The number of a quantity field in its base unit.
+    pub fn number(&self, id: &str) -> Option<f64> {
+        match self.input(id)? {
+            Input::Quantity { nominal, .. } => Some(*nominal),
+            _ => None,
+        }
     }
     /// The same readings for numbers only.
     pub fn quietly(mut self) -> Self {
