@@ -73,7 +73,7 @@ pub fn turn(inputs: &Inputs, field: &str, result: &str, wanted: f64) -> Option<T
         searched: (low, high),
         ..Turned::default()
     };
-    let samples: Vec<(f64, Option<f64>)> = grid(low, high, inputs.number(field))
+    let samples: Vec<(f64, Option<f64>)> = grid(low, high, inputs.number(field), counts)
         .into_iter()
         .map(|x| (x, f(x)))
         .collect();
