@@ -64,7 +64,7 @@ static FIELDS: &[Field] = &[
         .example("75 pct")
         .range(0.1, 1.0, "a drive passes on a part of the motor's power")
         .from_shop(ShopItem::DriveEfficiency, "75 pct"),
-    Field::choice("drills", "Drills owned", DRILLS).from_shop(ShopItem::DrillSets, "all-inch"),
+    Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "all-inch"),
     Field::quantity(
         "wrench-low",
         "Torque wrench, least reading",
@@ -100,7 +100,8 @@ static FEED: &[Field] =
         ),
     ];
 /// Which drill sets are owned.
-static DRILLS: &[Choice] = &[
+/// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
+pub static DRILL_SETS: &[Choice] = &[
     choice("all-inch", "number, letter and fraction"),
     choice("fraction", "fractions to 1/2 in by 1/64"),
     choice("metric", "metric by 0.1 mm"),

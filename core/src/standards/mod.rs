@@ -8,6 +8,7 @@ pub mod cutting_speeds_hole;
 mod cutting_speeds_milling;
 mod cutting_speeds_turning;
 pub mod dowel_pins;
+pub mod drill_sets;
 pub mod drills;
 pub mod feeds;
 pub mod heads;

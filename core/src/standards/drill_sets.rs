@@ -1,0 +1,71 @@
+//! Which drills are in the sets that a shop owns?
+//!
+//! The usual sets of the trade: numbers 1 to 60 and letters A to Z, fractions 1/16 to 1/2 in by 64ths, metric 1 to 13 mm by
+//! 0.1 mm (common practice). The ids are those of *my shop*.
+
+use super::drills::{Drill, DrillSeries, series};
+
+/// The ids of the sets, the general shop's first.
+pub const IDS: [&str; 4] = ["all-inch", "fraction", "metric", "all"];
+
+/// The drills of a set, by its id, small to large; an unknown id has none.
+///
+/// ```
+/// use benchslate_core::standards::drill_sets;
+/// assert_eq!(drill_sets::drills("fraction").len(), 29); // 1/16 to 1/2 by 64ths
+/// ```
+pub fn drills(id: &str) -> Vec<Drill> {
+    use DrillSeries::*;
+    let wanted: &[DrillSeries] = match id {
+        "all-inch" => &[Number, Letter, Fraction],
+        "fraction" => &[Fraction],
+        "metric" => &[Metric],
+        "all" => &[Number, Letter, Fraction, Metric],
+        _ => &[],
+    };
+    let mut drills: Vec<Drill> = wanted
+        .iter()
+        .flat_map(|&one| series(one))
+        .filter(in_set)
+        .collect();
+    drills.sort_by(|a, b| a.diameter.mm().total_cmp(&b.diameter.mm()));
+    drills
+}
+
+/// Whether a set holds this drill.
+pub fn holds(id: &str, drill: &Drill) -> bool {
+    let series = match id {
+        "all-inch" => drill.series != DrillSeries::Metric,
+        "fraction" => drill.series == DrillSeries::Fraction,
+        "metric" => drill.series == DrillSeries::Metric,
+        "all" => true,
+        _ => false,
+    };
+    series && in_set(drill)
+}
+
+fn in_set(drill: &Drill) -> bool {
+    match drill.series {
+        DrillSeries::Number => drill.code <= 60,
+        DrillSeries::Letter => true,
+        DrillSeries::Fraction => (4..=32).contains(&drill.code),
+        DrillSeries::Metric => {
+            (100..=1300).contains(&drill.code) && drill.code.checked_rem(10) == Some(0)
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sets_hold_their_own_drills() {
+        for id in IDS {
+            assert!(drills(id).iter().all(|drill| holds(id, drill)), "{id}");
+        }
+        assert_eq!(drills("all-inch").len(), 60 + 26 + 29);
+        assert_eq!(drills("metric").len(), 121);
+        assert!(drills("none").is_empty());
+    }
+}
