@@ -233,3 +233,78 @@ pub fn whole(text: &mut String, n: u64) {
         part /= 10;
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::units::*;
+
+    #[test]
+    fn ties_go_away_from_zero() {
+        for (inches, places, want) in [
+            (0.18775, 4, "0.1878"),
+            (-0.18775, 4, "-0.1878"),
+            (0.00005, 4, "0.0001"),
+            (0.000049, 4, "0.0000"),
+            (-0.000049, 4, "0.0000"),
+            (2.675, 2, "2.68"),
+            (1.005, 2, "1.01"),
+            (1.0, 0, "1"),
+            (0.5, 0, "1"),
+            (1_000_000.0, 3, "1000000.000"),
+        ] {
+            assert_eq!(decimal(inches * 25.4, &INCH, places), want);
+        }
+        // Binary floats just off a tie on paper, in kinds that are not lengths.
+        for (x, unit, places, want) in [
+            (1.005, &LBF_FT, 2, "1.01"),
+            (2.675, &RPM, 2, "2.68"),
+            (0.285, &PERCENT, 2, "0.29"),
+            (1.45, &IN_PER_MIN, 1, "1.5"),
+        ] {
+            assert_eq!(decimal(unit.to_base(x), unit, places), want);
+        }
+    }
+
+    #[test]
+    fn nothing_and_signs() {
+        for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e300] {
+            assert_eq!(decimal(bad, &MM, 3), "—");
+            assert_eq!(with_unit(bad, &RPM, 0), "—");
+            assert_eq!(plain(bad, &MM), "—");
+        }
+        assert_eq!(decimal(0.0, &TPI, 1), "—"); // no pitch, no count of threads
+        assert_eq!(signed(0.0028 * 25.4, &INCH, 4), "+0.0028");
+        assert_eq!(signed(-0.0028 * 25.4, &INCH, 4), "-0.0028");
+        assert_eq!(signed(-0.0, &MM, 3), "0.000");
+        assert_eq!(decimal(-0.0, &NEWTON, 0), "0");
+        assert_eq!(decimal(f64::MIN_POSITIVE, &NEWTON, 3), "0.000");
+    }
+
+    #[test]
+    fn plain_is_the_shortest_that_reads_back() {
+        for (x, unit, want) in [
+            (0.25, &INCH, "0.25"),
+            (1.0 / 128.0, &INCH, "0.0078125"),
+            (1.0 / 3.0, &INCH, "0.333333335"), // 84,666,667 tenths of a nanometre
+            (6.35, &MM, "6.35"),
+            (1e6, &MM, "1000000"),
+            (850.0, &RPM, "850"),
+            (28.9, &LBF_FT, "28.9"),
+            (0.1, &NUMBER, "0.1"),
+            (123_456_789_012_345.0, &NUMBER, "123456789012000"),
+            (48.0, &TAPER_RATIO, "48"),
+        ] {
+            assert_eq!(plain(unit.to_base(x), unit), want);
+        }
+    }
+
+    #[test]
+    fn units_stand_where_the_trade_puts_them() {
+        assert_eq!(with_unit(1.0 / 48.0, &TAPER_RATIO, 0), "1:48");
+        assert_eq!(with_unit(3.5, &DEGREE, 1), "3.5°");
+        assert_eq!(with_unit(0.75, &PERCENT, 0), "75%");
+        assert_eq!(with_unit(20.0, &CELSIUS, 0), "20 °C");
+        assert_eq!(with_unit(0.2, &NUMBER, 2), "0.20");
+    }
+}

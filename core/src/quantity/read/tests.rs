@@ -353,12 +353,12 @@ fn other_kinds() {
         (
             "3.5 deg incl",
             Kind::Taper,
-            2.0 * (1.75_f64 / 180.0 * core::f64::consts::PI).tan(),
+            2.0 * libm::tan(1.75 / 180.0 * core::f64::consts::PI),
         ),
         (
             "3°30' half",
             Kind::Taper,
-            2.0 * (3.5_f64 / 180.0 * core::f64::consts::PI).tan(),
+            2.0 * libm::tan(3.5 / 180.0 * core::f64::consts::PI),
         ),
         ("3°34'", Kind::Angle, 3.0 + 34.0 / 60.0),
         ("3° 34′ 12″", Kind::Angle, 3.57),
