@@ -3,6 +3,7 @@
 pub mod bolt_strength;
 mod bolt_strength_inch;
 mod bolt_strength_metric;
+pub mod clearance_holes;
 pub mod cutting_speeds;
 pub mod cutting_speeds_hole;
 mod cutting_speeds_milling;
@@ -13,7 +14,9 @@ pub mod drills;
 pub mod feeds;
 pub mod heads;
 pub mod internal_strength;
+pub mod look_alike_threads;
 pub mod metric_threads;
+pub mod metric_tolerances;
 pub mod nut_factors;
 pub mod preload_scatter;
 pub mod set_screws;

@@ -2,6 +2,12 @@
 
 mod basic;
 mod call;
+mod identify;
+mod limits;
+mod tap_drill;
 
 pub use basic::*;
 pub use call::*;
+pub use identify::*;
+pub use limits::*;
+pub use tap_drill::*;
