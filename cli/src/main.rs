@@ -1,2 +1,91 @@
-//! Benchslate in a terminal.
-fn main() {}
+//! Benchslate in a terminal: opens a link, or a sheet by id with fields, and prints the answer as text or JSON.
+
+mod args;
+mod contract;
+mod json;
+mod run;
+mod text;
+
+use std::io::{BufRead, BufWriter, Write};
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    match args::parse(std::env::args().skip(1)) {
+        Ok(args::Command::Help) => {
+            print!("{}", args::HELP);
+            ExitCode::SUCCESS
+        }
+        Ok(args::Command::Sheets { json }) => {
+            println!("{}", contract::list(json));
+            ExitCode::SUCCESS
+        }
+        Ok(args::Command::Lines(options)) => lines(&options),
+        Ok(args::Command::One(wanted, options)) => one(&wanted, &options),
+        Err(says) => {
+            eprintln!("{says}\n{}", args::HELP);
+            ExitCode::from(2)
+        }
+    }
+}
+
+fn one(wanted: &args::Wanted, options: &args::Options) -> ExitCode {
+    let ran = match run::run(wanted, options) {
+        Ok(ran) => ran,
+        Err(says) => {
+            if options.json {
+                eprintln!("{}", serde_json::json!({ "fault": says }));
+            } else {
+                eprintln!("{says}");
+            }
+            return ExitCode::from(2);
+        }
+    };
+    let good = ran.outcome.answer.is_complete();
+    if options.json {
+        println!("{}", json::answer(&ran));
+        if !good {
+            eprintln!("{}", json::faults(&ran));
+        }
+    } else {
+        print!("{}", text::answer(&ran));
+        if !good {
+            eprint!("{}", text::faults(&ran));
+        }
+    }
+    if good {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::FAILURE
+    }
+}
+
+/// One link a line in, one JSON object a line out; faults stand in place.
+fn lines(options: &args::Options) -> ExitCode {
+    let mut out = BufWriter::new(std::io::stdout().lock());
+    for line in std::io::stdin().lock().lines() {
+        let Ok(line) = line else {
+            return ExitCode::FAILURE;
+        };
+        if line.trim().is_empty() {
+            continue;
+        }
+        let wanted = args::Wanted {
+            target: line,
+            fields: Vec::new(),
+        };
+        let object = match run::run(&wanted, options) {
+            Ok(ran) => json::answer(&ran),
+            Err(says) => {
+                serde_json::json!({ "state": "faulty", "faults": [{ "field": "", "text": says }] })
+            }
+        };
+        if writeln!(out, "{object}").is_err() {
+            return ExitCode::FAILURE;
+        }
+    }
+    if out.flush().is_ok() {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::FAILURE
+    }
+}

@@ -1,0 +1,207 @@
+//! How does an answer stand in JSON?
+
+use crate::run::Ran;
+use benchslate_core::quantity::{System, Unit, plain};
+use benchslate_core::sheet::{Fault, Line, State, Table, Value as Printed};
+use serde_json::{Map, Value, json};
+
+pub fn answer(ran: &Ran) -> Value {
+    let answer = &ran.outcome.answer;
+    let system = ran.outcome.inputs.system();
+    let mut object = json!({
+        "sheet": ran.sheet.id,
+        "revision": ran.sheet.revision,
+        "state": state(&answer.state),
+        "link": ran.link,
+        "readings": ran.outcome.fields.iter().filter(|field| field.applies && !field.reading.is_empty())
+            .map(|field| json!({ "field": field.id, "text": field.text, "reading": field.reading, "preset": field.from_preset }))
+            .collect::<Vec<_>>(),
+        "lines": answer.lines.iter().map(|one| line(ran, one, system)).collect::<Vec<_>>(),
+        "tables": answer.tables.iter().map(|one| table(one, system)).collect::<Vec<_>>(),
+        "working": answer.steps.iter()
+            .map(|step| json!({ "title": step.title, "lines": step.lines, "source": step.source.text() })).collect::<Vec<_>>(),
+        "cautions": answer.cautions.iter()
+            .map(|one| json!({ "stop": one.stop, "before": one.before, "text": one.text })).collect::<Vec<_>>(),
+        "sources": answer.sources.iter().map(|source| source.text()).collect::<Vec<_>>(),
+    });
+    if let Some(object) = object.as_object_mut() {
+        if !ran.notes.is_empty() {
+            object.insert("notes".into(), json!(ran.notes));
+        }
+        if !answer.is_complete() {
+            stopped(ran, object);
+        }
+        powers(ran, object);
+    }
+    object
+}
+
+fn state(state: &State) -> &'static str {
+    match state {
+        State::Complete => "complete",
+        State::Incomplete(_) => "incomplete",
+        State::Withheld(_) => "withheld",
+        State::Faulty => "faulty",
+    }
+}
+
+/// The unrounded number in a unit: the plain decimal where it says the same, else all bits.
+fn number(base: f64, unit: &'static Unit) -> Value {
+    let exact = unit.from_base(base);
+    let plain = plain(base, unit).parse::<f64>().unwrap_or(exact);
+    let same = (plain - exact).abs() <= 4.0 * f64::EPSILON * exact.abs();
+    json!(if same { plain } else { exact })
+}
+
+fn line(ran: &Ran, line: &Line, system: System) -> Value {
+    let mut object = Map::new();
+    object.insert("id".into(), json!(line.id));
+    object.insert("label".into(), json!(line.label));
+    if let (Some(base), Some(unit)) = (line.value.base(), line.value.unit(system)) {
+        object.insert("value".into(), number(base, unit));
+        object.insert("unit".into(), json!(unit.symbol));
+        if let Some((low, high)) = line.band {
+            object.insert("low".into(), number(low, unit));
+            object.insert("high".into(), number(high, unit));
+            object.insert("band".into(), json!(line.band_says));
+        }
+        let spread = ran
+            .spread
+            .as_ref()
+            .and_then(|spread| spread.lines.iter().find(|one| one.id == line.id));
+        if let Some(spread) = spread.filter(|spread| spread.low < spread.high) {
+            object.insert("spread_low".into(), number(spread.low, unit));
+            object.insert("spread_high".into(), number(spread.high, unit));
+            object.insert("driver".into(), json!(spread.driver));
+        }
+        object.insert("exact".into(), json!(line.exact));
+    }
+    object.insert("text".into(), json!(line.value.text(system)));
+    object.insert("stepped".into(), json!(line.stepped));
+    object.insert("convention".into(), json!(line.says));
+    Value::Object(object)
+}
+
+fn table(table: &Table, system: System) -> Value {
+    let cell = |cell: &Printed| match (cell.base(), cell.unit(system)) {
+        (Some(base), Some(unit)) => {
+            json!({ "value": number(base, unit), "unit": unit.symbol, "text": cell.text(system) })
+        }
+        _ => json!({ "text": cell.text(system) }),
+    };
+    json!({
+        "id": table.id,
+        "title": table.title,
+        "columns": table.columns,
+        "rows": table.rows.iter().map(|row| json!({
+            "cells": row.cells.iter().map(cell).collect::<Vec<_>>(), "owned": row.owned, "chosen": row.chosen,
+        })).collect::<Vec<_>>(),
+        "note": table.note,
+    })
+}
+
+fn fault(fault: &Fault) -> Value {
+    json!({
+        "field": fault.field,
+        "row": fault.at.map(|(row, _)| row),
+        "column": fault.at.map(|(_, column)| column),
+        "typed": fault.typed,
+        "reason": fault.reason.id(),
+        "says": fault.says,
+        "cure": fault.cure,
+        "text": fault.text(),
+        "ways": fault.ways.iter().map(|way| json!({ "text": way.text, "label": way.label })).collect::<Vec<_>>(),
+    })
+}
+
+fn stopped(ran: &Ran, object: &mut Map<String, Value>) {
+    match &ran.outcome.answer.state {
+        State::Incomplete(needed) => {
+            object.insert("needed".into(), json!(needed));
+        }
+        State::Withheld(held) => {
+            let held = json!({ "field": held.field, "limit": held.limit, "reason": held.reason, "cure": held.cure });
+            object.insert("withheld".into(), held);
+        }
+        State::Complete | State::Faulty => {}
+    }
+    let faults: Vec<Value> = ran.outcome.faults().map(fault).collect();
+    if !faults.is_empty() {
+        object.insert("faults".into(), json!(faults));
+    }
+}
+
+/// What stands in the way, for standard error.
+pub fn faults(ran: &Ran) -> Value {
+    let mut object = Map::new();
+    object.insert("sheet".into(), json!(ran.sheet.id));
+    object.insert("state".into(), json!(state(&ran.outcome.answer.state)));
+    stopped(ran, &mut object);
+    Value::Object(object)
+}
+
+fn powers(ran: &Ran, object: &mut Map<String, Value>) {
+    if let Some(spread) = &ran.spread {
+        let end = |end| {
+            if end == benchslate_core::powers::End::Low {
+                "low"
+            } else {
+                "high"
+            }
+        };
+        let spread = json!({
+            "added": spread.added,
+            "picks": spread.picks.iter().map(|pick| json!({
+                "field": pick.field, "end": end(pick.end), "what": pick.what, "becomes": pick.becomes })).collect::<Vec<_>>(),
+            "faults": spread.faults.iter().map(|one| json!({
+                "field": one.field, "end": end(one.end), "says": one.says })).collect::<Vec<_>>(),
+        });
+        object.insert("spread".into(), spread);
+    }
+    let system = ran.outcome.inputs.system();
+    let x_unit = |field: &str| ran.sheet.field(field).and_then(|field| field.unit(system));
+    let y_unit = |result: &str| {
+        ran.outcome
+            .answer
+            .get(result)
+            .and_then(|line| line.value.unit(system))
+    };
+    let number = |base: f64, unit: Option<&'static Unit>| {
+        unit.map_or(json!(base), |unit| number(base, unit))
+    };
+    if let (Some(turned), Some(field), Some(want)) = (&ran.turned, &ran.asked.turn, &ran.asked.want)
+    {
+        let (x, y) = (
+            x_unit(field),
+            y_unit(want.split('~').next().unwrap_or_default()),
+        );
+        let value = match turned {
+            Err(found) => json!({ "faults": [fault(found)] }),
+            Ok(turned) => json!({
+                "field": field,
+                "unit": x.map(|unit| unit.symbol),
+                "roots": turned.roots.iter().map(|root| json!({ "x": number(root.x, x), "gives": number(root.gives, y) })).collect::<Vec<_>>(),
+                "jumps": turned.jumps.iter().map(|jump| json!({
+                    "x": number(jump.x, x), "from": number(jump.from, y), "to": number(jump.to, y) })).collect::<Vec<_>>(),
+                "below": turned.below.map(|side| json!({ "x": number(side.x, x), "gives": number(side.gives, y) })),
+                "above": turned.above.map(|side| json!({ "x": number(side.x, x), "gives": number(side.gives, y) })),
+                "reach": turned.reach.map(|(low, high)| [number(low, y), number(high, y)]),
+            }),
+        };
+        object.insert("turned".into(), value);
+    }
+    if let (Some(swept), Some((field, result))) = (
+        &ran.swept,
+        ran.asked.sweep.as_deref().and_then(|s| s.split_once('~')),
+    ) {
+        let (x, y) = (x_unit(field), y_unit(result));
+        let value = match swept {
+            Err(found) => json!({ "faults": [fault(found)] }),
+            Ok(swept) => json!({
+                "field": field, "result": result,
+                "points": swept.points.iter().map(|(at, gives)| json!([number(*at, x), gives.map(|gives| number(gives, y))])).collect::<Vec<_>>(),
+            }),
+        };
+        object.insert("swept".into(), value);
+    }
+}

@@ -1,0 +1,278 @@
+//! How does an answer stand in a terminal?
+
+use crate::run::Ran;
+use benchslate_core::powers::End;
+use benchslate_core::quantity::{System, with_unit};
+use benchslate_core::sheet::{Line, State, Table};
+use std::fmt::Write;
+
+pub fn answer(ran: &Ran) -> String {
+    let mut out = String::new();
+    write(ran, &mut out).unwrap_or_default();
+    out
+}
+
+fn write(ran: &Ran, out: &mut String) -> std::fmt::Result {
+    let answer = &ran.outcome.answer;
+    let system = ran.outcome.inputs.system();
+    writeln!(out, "{}", ran.sheet.title)?;
+    for note in &ran.notes {
+        writeln!(out, "  note: {note}")?;
+    }
+    for (field, now) in ran.sheet.fields.iter().zip(&ran.outcome.fields) {
+        if now.applies && !now.text.is_empty() && now.fault.is_none() {
+            let preset = if now.from_preset { "  (preset)" } else { "" };
+            let reading = if now.reading.is_empty() {
+                String::new()
+            } else {
+                format!("   read as {}", now.reading)
+            };
+            writeln!(
+                out,
+                "  {}: {}{reading}{preset}",
+                field.label,
+                now.text.replace(';', "; ")
+            )?;
+        }
+    }
+    for line in &answer.lines {
+        write_line(ran, line, system, out)?;
+    }
+    for table in &answer.tables {
+        write_table(table, system, out)?;
+    }
+    for caution in &answer.cautions {
+        let head = if caution.stop { "STOP: " } else { "" };
+        writeln!(out, "\n{head}{}: {}", caution.before, caution.text)?;
+    }
+    if !answer.steps.is_empty() {
+        writeln!(out, "\nHow it was figured")?;
+    }
+    for step in &answer.steps {
+        writeln!(out, "  {}", step.title)?;
+        for line in &step.lines {
+            writeln!(out, "    {line}")?;
+        }
+    }
+    if !answer.sources.is_empty() {
+        writeln!(out, "\nSources")?;
+    }
+    for source in &answer.sources {
+        writeln!(out, "  {}", source.text())?;
+    }
+    write_powers(ran, out)?;
+    if let Some(link) = &ran.link {
+        writeln!(out, "\n{link}")?;
+    }
+    Ok(())
+}
+
+fn write_line(ran: &Ran, line: &Line, system: System, out: &mut String) -> std::fmt::Result {
+    let other = if system == System::Inch {
+        System::Metric
+    } else {
+        System::Inch
+    };
+    write!(
+        out,
+        "\n{}: {}",
+        line.label,
+        line.value.text_with_unit(system)
+    )?;
+    if line.value.unit(system).map(|unit| unit.id) != line.value.unit(other).map(|unit| unit.id) {
+        write!(out, "  \u{b7}  {}", line.value.text_with_unit(other))?;
+    }
+    writeln!(out)?;
+    let show = |base: f64| line.value.with_base(base).text_with_unit(system);
+    if let Some((low, high)) = line.band {
+        writeln!(
+            out,
+            "  sources: {} to {}  {}",
+            show(low),
+            show(high),
+            line.band_says
+        )?;
+    }
+    let spread = ran
+        .spread
+        .as_ref()
+        .and_then(|spread| spread.lines.iter().find(|one| one.id == line.id));
+    if let Some(spread) = spread.filter(|spread| spread.low < spread.high) {
+        writeln!(
+            out,
+            "  with the \u{b1}: {} to {}, driven most by {}",
+            show(spread.low),
+            show(spread.high),
+            spread.driver
+        )?;
+    }
+    if !line.says.is_empty() {
+        writeln!(out, "  {}", line.says)?;
+    }
+    Ok(())
+}
+
+fn write_table(table: &Table, system: System, out: &mut String) -> std::fmt::Result {
+    writeln!(out, "\n{}", table.title)?;
+    let mut rows: Vec<Vec<String>> = vec![table.columns.iter().map(ToString::to_string).collect()];
+    rows.extend(table.rows.iter().map(|row| {
+        row.cells
+            .iter()
+            .map(|cell| cell.text_with_unit(system))
+            .collect()
+    }));
+    let columns = rows.iter().map(Vec::len).max().unwrap_or(0);
+    let width = |column: usize| {
+        rows.iter()
+            .filter_map(|row| row.get(column))
+            .map(|cell| cell.chars().count())
+            .max()
+            .unwrap_or(0)
+    };
+    let widths: Vec<usize> = (0..columns).map(width).collect();
+    for (index, row) in rows.iter().enumerate() {
+        let source = index.checked_sub(1).and_then(|index| table.rows.get(index));
+        write!(
+            out,
+            "{}",
+            if source.is_some_and(|row| row.chosen) {
+                " >"
+            } else {
+                "  "
+            }
+        )?;
+        for (cell, width) in row.iter().zip(&widths) {
+            write!(out, "{cell:width$}   ")?;
+        }
+        writeln!(
+            out,
+            "{}",
+            if source.is_some_and(|row| row.owned) {
+                "in your set"
+            } else {
+                ""
+            }
+        )?;
+    }
+    if !table.note.is_empty() {
+        writeln!(out, "  {}", table.note)?;
+    }
+    Ok(())
+}
+
+fn write_powers(ran: &Ran, out: &mut String) -> std::fmt::Result {
+    let end = |end| if end == End::Low { "low" } else { "high" };
+    if let Some(spread) = &ran.spread {
+        for pick in &spread.picks {
+            writeln!(
+                out,
+                "\nAt the {} end of {}: {} becomes {}",
+                end(pick.end),
+                pick.field,
+                pick.what,
+                pick.becomes
+            )?;
+        }
+        for fault in &spread.faults {
+            writeln!(
+                out,
+                "\nAt the {} end of {}: {}",
+                end(fault.end),
+                fault.field,
+                fault.says
+            )?;
+        }
+    }
+    let system = ran.outcome.inputs.system();
+    let field_text = |id: &str, x: f64| {
+        let unit = ran.sheet.field(id).and_then(|field| field.unit(system));
+        unit.map_or_else(
+            || x.to_string(),
+            |unit| with_unit(x, unit, unit.places.saturating_add(2)),
+        )
+    };
+    let result_text = |id: &str, y: f64| {
+        ran.outcome.answer.get(id).map_or_else(
+            || y.to_string(),
+            |line| line.value.with_base(y).text_with_unit(system),
+        )
+    };
+    match (&ran.turned, &ran.asked.turn, &ran.asked.want) {
+        (Some(Err(fault)), ..) => writeln!(out, "\nTurned round: {}", fault.text())?,
+        (Some(Ok(turned)), Some(field), Some(want)) => {
+            let result = want.split('~').next().unwrap_or_default();
+            writeln!(
+                out,
+                "\nTurned round: {field} for {result}: found {} in this range",
+                turned.roots.len()
+            )?;
+            for root in &turned.roots {
+                writeln!(
+                    out,
+                    "  {}  gives {}",
+                    field_text(field, root.x),
+                    result_text(result, root.gives)
+                )?;
+            }
+            for jump in &turned.jumps {
+                let (from, to) = (result_text(result, jump.from), result_text(result, jump.to));
+                writeln!(
+                    out,
+                    "  goes from {from} to {to} at {}",
+                    field_text(field, jump.x)
+                )?;
+            }
+            for side in [turned.below, turned.above].into_iter().flatten() {
+                writeln!(
+                    out,
+                    "  {}  gives {}",
+                    field_text(field, side.x),
+                    result_text(result, side.gives)
+                )?;
+            }
+        }
+        _ => {}
+    }
+    if let (Some(Ok(swept)), Some((field, result))) = (
+        &ran.swept,
+        ran.asked.sweep.as_deref().and_then(|s| s.split_once('~')),
+    ) {
+        writeln!(out, "\n{result} against {field}")?;
+        for (x, y) in &swept.points {
+            let y = y.map_or_else(|| "no answer".into(), |y| result_text(result, y));
+            writeln!(out, "  {}  {y}", field_text(field, *x))?;
+        }
+    }
+    Ok(())
+}
+
+/// What stands in the way, for standard error.
+pub fn faults(ran: &Ran) -> String {
+    let mut out = String::new();
+    let label = |id: &str| {
+        ran.sheet
+            .field(id)
+            .map_or(id, |field| field.label)
+            .to_owned()
+    };
+    match &ran.outcome.answer.state {
+        State::Incomplete(needed) => {
+            let labels: Vec<String> = needed.iter().map(|id| label(id)).collect();
+            out.push_str(&format!("still needed: {}\n", labels.join(", ")));
+        }
+        State::Withheld(held) => {
+            out.push_str(&format!(
+                "no figure is given: {} (limit {}); {}\n",
+                held.reason, held.limit, held.cure
+            ));
+        }
+        State::Complete | State::Faulty => {}
+    }
+    for fault in ran.outcome.faults() {
+        out.push_str(&format!("{}: {}\n", label(fault.field), fault.text()));
+        for way in &fault.ways {
+            out.push_str(&format!("    {}  {}\n", way.text, way.label));
+        }
+    }
+    out
+}
