@@ -1,1 +1,11 @@
-//! See the room's list in DEVELOPERS.md.
+//! Fits: which limits do hole and shaft get, how loose or tight are they together, and what does a press fit take?
+
+mod band;
+mod class;
+mod fault;
+pub mod inch;
+pub mod iso;
+
+pub use band::{Band, KindOfFit, Limits};
+pub use class::{FitClass, Grade, LETTERS, Letter, Member};
+pub use fault::{FitFault, Why};

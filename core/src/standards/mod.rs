@@ -1,5 +1,11 @@
 //! Tables of published standards: one file a standard, one row a line.
 
+pub mod b41;
+mod b41_fn;
+mod b41_lc;
+mod b41_ln;
+mod b41_lt;
+mod b41_rc;
 pub mod bolt_strength;
 mod bolt_strength_inch;
 mod bolt_strength_metric;
@@ -14,6 +20,8 @@ pub mod drills;
 pub mod feeds;
 pub mod heads;
 pub mod internal_strength;
+pub mod iso286_deviations;
+pub mod iso286_grades;
 pub mod look_alike_threads;
 pub mod metric_threads;
 pub mod metric_tolerances;

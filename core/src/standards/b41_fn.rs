@@ -1,0 +1,107 @@
+//! Which limits does ANSI B4.1 give its force and shrink fits, FN1 to FN5?
+//!
+//! ANSI B4.1-1967. Thousandths of an inch are authoritative; the hole's lower limit is always 0.
+//! Table 11, R1999, as printed in Machinery's Handbook, 27th ed., p. 663 (to 3.94 in) and 31st ed., Table 11 (above
+//! 4.73 in). FN has finer size steps than the others; FN3 starts above 0.95 in; 3.94 to 4.73 in is not to hand.
+//! Columns: hole upper, shaft upper, shaft lower. A row a size step, in the order of `FINE_STEPS`.
+
+use super::b41::{Row, gap, read};
+
+#[rustfmt::skip]
+pub(super) const FN: [&[Row]; 5] = [
+    // FN1
+    &[
+        read(0.25, 0.5, 0.3),
+        read(0.3, 0.6, 0.4),
+        read(0.4, 0.75, 0.5),
+        read(0.4, 0.8, 0.5),
+        read(0.4, 0.9, 0.6),
+        read(0.5, 1.1, 0.7),
+        read(0.5, 1.2, 0.8),
+        read(0.6, 1.3, 0.9),
+        read(0.6, 1.4, 1.0),
+        read(0.7, 1.8, 1.3),
+        read(0.7, 1.9, 1.4),
+        read(0.9, 2.4, 1.8),
+        gap(), // 3.94 to 4.73 in
+        read(1.0, 2.9, 2.2),
+        read(1.0, 3.2, 2.5),
+        read(1.0, 3.5, 2.8),
+    ],
+    // FN2
+    &[
+        read(0.4, 0.85, 0.6),
+        read(0.5, 1.0, 0.7),
+        read(0.6, 1.4, 1.0),
+        read(0.7, 1.6, 1.2),
+        read(0.7, 1.6, 1.2),
+        read(0.8, 1.9, 1.4),
+        read(0.8, 1.9, 1.4),
+        read(1.0, 2.4, 1.8),
+        read(1.0, 2.4, 1.8),
+        read(1.2, 2.7, 2.0),
+        read(1.2, 2.9, 2.2),
+        read(1.4, 3.7, 2.8),
+        gap(), // 3.94 to 4.73 in
+        read(1.6, 4.5, 3.5),
+        read(1.6, 5.0, 4.0),
+        read(1.6, 5.5, 4.5),
+    ],
+    // FN3
+    &[
+        gap(), // 0 to 0.12 in
+        gap(), // 0.12 to 0.24 in
+        gap(), // 0.24 to 0.4 in
+        gap(), // 0.4 to 0.56 in
+        gap(), // 0.56 to 0.71 in
+        gap(), // 0.71 to 0.95 in
+        read(0.8, 2.1, 1.6),
+        read(1.0, 2.6, 2.0),
+        read(1.0, 2.8, 2.2),
+        read(1.2, 3.2, 2.5),
+        read(1.2, 3.7, 3.0),
+        read(1.4, 4.4, 3.5),
+        gap(), // 3.94 to 4.73 in
+        read(1.6, 6.0, 5.0),
+        read(1.6, 6.0, 5.0),
+        read(1.6, 7.0, 6.0),
+    ],
+    // FN4
+    &[
+        read(0.4, 0.95, 0.7),
+        read(0.5, 1.2, 0.9),
+        read(0.6, 1.6, 1.2),
+        read(0.7, 1.8, 1.4),
+        read(0.7, 1.8, 1.4),
+        read(0.8, 2.1, 1.6),
+        read(0.8, 2.3, 1.8),
+        read(1.0, 3.1, 2.5),
+        read(1.0, 3.4, 2.8),
+        read(1.2, 4.2, 3.5),
+        read(1.2, 4.7, 4.0),
+        read(1.4, 5.9, 5.0),
+        gap(), // 3.94 to 4.73 in
+        read(1.6, 8.0, 7.0),
+        read(1.6, 8.0, 7.0),
+        read(1.6, 9.0, 8.0),
+    ],
+    // FN5
+    &[
+        read(0.6, 1.3, 0.9),
+        read(0.7, 1.7, 1.2),
+        read(0.9, 2.0, 1.4),
+        read(1.0, 2.3, 1.6),
+        read(1.0, 2.5, 1.8),
+        read(1.2, 3.0, 2.2),
+        read(1.2, 3.3, 2.5),
+        read(1.6, 4.0, 3.0),
+        read(1.6, 5.0, 4.0),
+        read(1.8, 6.2, 5.0),
+        read(1.8, 7.2, 6.0),
+        read(2.2, 8.4, 7.0),
+        gap(), // 3.94 to 4.73 in
+        read(2.5, 11.6, 10.0),
+        read(2.5, 13.6, 12.0),
+        read(2.5, 13.6, 12.0),
+    ],
+];

@@ -1,0 +1,83 @@
+//! Which limits does ANSI B4.1 give its transition locational fits, LT1 to LT6?
+//!
+//! ANSI B4.1-1967. Thousandths of an inch are authoritative; the hole's lower limit is always 0.
+//! Table 10, as printed in Machinery's Handbook, 31st ed. LT3 and LT4 start above 0.24 in.
+//! Columns: hole upper, shaft upper, shaft lower. A row a size step, in the order of `STEPS`.
+
+use super::b41::{Row, gap, read};
+
+#[rustfmt::skip]
+pub(super) const LT: [&[Row]; 6] = [
+    // LT1
+    &[
+        read(0.4, 0.12, -0.12),
+        read(0.5, 0.15, -0.15),
+        read(0.6, 0.2, -0.2),
+        read(0.7, 0.2, -0.2),
+        read(0.8, 0.25, -0.25),
+        read(1.0, 0.3, -0.3),
+        read(1.2, 0.3, -0.3),
+    ],
+    // LT2
+    &[
+        read(0.6, 0.2, -0.2),
+        read(0.7, 0.25, -0.25),
+        read(0.9, 0.3, -0.3),
+        read(1.0, 0.35, -0.35),
+        read(1.2, 0.4, -0.4),
+        read(1.6, 0.5, -0.5),
+        read(1.8, 0.6, -0.6),
+        read(2.2, 0.7, -0.7),
+        read(2.5, 0.8, -0.8),
+        read(2.8, 0.9, -0.9),
+        read(3.0, 1.0, -1.0),
+        read(3.5, 1.0, -1.0),
+        read(4.0, 1.2, -1.2),
+    ],
+    // LT3
+    &[
+        gap(), // 0 to 0.12 in
+        gap(), // 0.12 to 0.24 in
+        read(0.6, 0.5, 0.1),
+        read(0.7, 0.5, 0.1),
+        read(0.8, 0.6, 0.1),
+        read(1.0, 0.7, 0.1),
+        read(1.2, 0.8, 0.1),
+    ],
+    // LT4
+    &[
+        gap(), // 0 to 0.12 in
+        gap(), // 0.12 to 0.24 in
+        read(0.9, 0.7, 0.1),
+        read(1.0, 0.8, 0.1),
+        read(1.2, 0.9, 0.1),
+        read(1.6, 1.1, 0.1),
+        read(1.8, 1.3, 0.1),
+    ],
+    // LT5
+    &[
+        read(0.4, 0.5, 0.25),
+        read(0.5, 0.6, 0.3),
+        read(0.6, 0.8, 0.4),
+        read(0.7, 0.9, 0.5),
+        read(0.8, 1.1, 0.6),
+        read(1.0, 1.3, 0.7),
+        read(1.2, 1.5, 0.8),
+        read(1.4, 1.9, 1.0),
+        read(1.6, 2.2, 1.2),
+        read(1.8, 2.6, 1.4),
+        read(2.0, 2.6, 1.4),
+        read(2.2, 3.0, 1.6),
+        read(2.5, 3.4, 1.8),
+    ],
+    // LT6
+    &[
+        read(0.4, 0.65, 0.25),
+        read(0.5, 0.8, 0.3),
+        read(0.6, 1.0, 0.4),
+        read(0.7, 1.2, 0.5),
+        read(0.8, 1.4, 0.6),
+        read(1.0, 1.7, 0.7),
+        read(1.2, 2.0, 0.8),
+    ],
+];
