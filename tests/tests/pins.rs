@@ -3,12 +3,17 @@
 #![allow(missing_docs)]
 // Rows of printed tables: a tuple a row, as printed.
 #![allow(clippy::type_complexity)]
+// Helpers of tests fail loudly.
+#![allow(clippy::unwrap_used, clippy::panic)]
 
 use benchslate_core::calls::{CallFault, pin as call};
 use benchslate_core::pin::{
     self, FitCharacter, PinFault, Shear, StandardPin, TaperSeries, WornHole,
 };
-use benchslate_core::quantity::{Length, Power, RotationalSpeed, Stress, Torque};
+use benchslate_core::quantity::{Length, Power, RotationalSpeed, Stress, System, Torque};
+use benchslate_core::search::Index;
+use benchslate_core::sheet::{Entry, Outcome, Reason, State, evaluate};
+use benchslate_core::sheets;
 use benchslate_core::standards::dowel_pins::{self as dowels, InchSeries};
 use benchslate_core::standards::{drills, taper_pins};
 use benchslate_tests::near;
@@ -728,12 +733,6 @@ fn pins_are_read_as_they_are_called() {
         read("7", TaperSeries::Metric),
         Err(CallFault::NotDefined { .. })
     ));
-    assert!(
-        call::find("3").is_none()
-            && call::find("2/0 pin").is_some()
-            && call::find("6x40").is_some()
-            && call::find("7/16").is_none()
-    );
 }
 
 /// Inch dowels, ASME B18.8.2-2000, Table 2 (standard series; read and recomputed): nominal, basic, most, least, point most
@@ -1002,4 +1001,195 @@ fn the_tables_are_in_order() {
     assert!(
         matches!(pin.small_end(inch(3.1)), Err(PinFault::RunsToAPoint { limit }) if near(limit.inches(), 3.0, 1e-9))
     );
+}
+
+fn ask(sheet: &str, pairs: &[(&str, &str)]) -> Outcome {
+    evaluate(sheets::by_id(sheet).unwrap(), &Entry::of(pairs))
+}
+
+fn inches_of(outcome: &Outcome, id: &str) -> f64 {
+    let line = outcome
+        .answer
+        .get(id)
+        .unwrap_or_else(|| panic!("{id} is not answered: {:?}", outcome.answer.state));
+    Length::from_mm(line.value.base().unwrap()).inches()
+}
+
+#[test]
+fn the_taper_pin_sheet_answers_by_every_way_in() {
+    // ASME B18.8.2 rule, as above.
+    for &(number, length, _, exact) in SMALL_ENDS {
+        let outcome = ask(
+            "taper-pin",
+            &[("number", number), ("length", &format!("{length}"))],
+        );
+        assert!(
+            near(inches_of(&outcome, "small-end"), exact, 0.00005),
+            "{number}"
+        );
+    }
+    for &(nominal, length, large) in METRIC_LARGE_ENDS {
+        let size = format!("{nominal}x{length}");
+        let outcome = ask("taper-pin", &[("series", "metric"), ("size", &size)]);
+        assert!(
+            near(inches_of(&outcome, "large-end") * 25.4, large, 0.001),
+            "{size}"
+        );
+    }
+    // American standard number drills: No. 13 is 0.185, and 0.18775 - 0.185 = 0.00275.
+    let outcome = ask(
+        "taper-pin",
+        &[("number", "3"), ("length", "1-1/2"), ("shaft", "3/4")],
+    );
+    assert_eq!(
+        outcome
+            .answer
+            .get("small-end")
+            .unwrap()
+            .value
+            .text(System::Inch),
+        "0.1878"
+    );
+    let drills = outcome.answer.table_by_id("drills").unwrap();
+    assert_eq!(drills.rows[0].cells[0].text(System::Inch), "#13");
+    assert!(drills.rows[0].owned && drills.rows[0].chosen);
+    // TM 9-254, Table 3-1: pin 3, 1-1/2 in long: 3/16.
+    assert!(drills.note.contains("3/16"), "{}", drills.note);
+    // Machinery's Handbook, 31st ed., p. 227, the formula of example 6(a): T = D S (d / 1.13)^2, here with pin No. 3.
+    let outcome = ask(
+        "taper-pin",
+        &[
+            ("number", "3"),
+            ("length", "1-1/2"),
+            ("shaft", "3/4"),
+            ("stress", "6000 psi"),
+        ],
+    );
+    let torque =
+        Torque::from_newton_metres(outcome.answer.get("torque").unwrap().value.base().unwrap())
+            .lbf_in();
+    assert!(near(
+        torque,
+        0.75 * 6000.0 * (0.203_375_f64 / 1.13) * (0.203_375 / 1.13),
+        0.005 * torque
+    ));
+    // Winkel: depth/48 + shank: 0.125 + 0.48/48 = 0.135.
+    let outcome = ask(
+        "taper-pin",
+        &[
+            ("from", "gauge"),
+            ("gauge", "1/8"),
+            ("depth", ".48"),
+            ("length", "1"),
+        ],
+    );
+    assert!(near(inches_of(&outcome, "face"), 0.135, 1e-9));
+    let outcome = ask(
+        "taper-pin",
+        &[
+            ("from", "pin"),
+            ("large", ".1412"),
+            ("small", ".1201"),
+            ("between", "1"),
+        ],
+    );
+    assert_eq!(
+        outcome.answer.get("pin").unwrap().value.text(System::Inch),
+        "No. 2/0"
+    );
+    let outcome = ask(
+        "taper-pin",
+        &[
+            ("from", "worn"),
+            ("worn-large", ".222"),
+            ("worn-small", ".195"),
+            ("length", "1-1/2"),
+        ],
+    );
+    assert_eq!(
+        outcome.answer.get("pin").unwrap().value.text(System::Inch),
+        "No. 4"
+    );
+    assert!(near(inches_of(&outcome, "least-travel"), 0.3, 1e-9));
+    assert!(
+        outcome
+            .answer
+            .cautions
+            .iter()
+            .any(|c| c.stop && c.before == "Before you ream")
+    );
+}
+
+#[test]
+fn the_taper_pin_sheet_refuses_what_it_can_not_know() {
+    let fault = |pairs: &[(&str, &str)]| ask("taper-pin", pairs).faults().next().cloned().unwrap();
+    let found = fault(&[("number", "7/0"), ("length", "3.1")]);
+    assert_eq!((found.field, found.reason), ("length", Reason::OutOfRange));
+    assert_eq!(
+        fault(&[("number", "15"), ("length", "1")]).reason,
+        Reason::NotDefined
+    );
+    assert_eq!(
+        fault(&[
+            ("from", "pin"),
+            ("large", ".1"),
+            ("small", ".2"),
+            ("between", "1")
+        ])
+        .reason,
+        Reason::Conflict
+    );
+    assert_eq!(
+        fault(&[("from", "worn"), ("worn-large", "1.6"), ("length", "2")]).field,
+        "worn-large"
+    );
+    assert_eq!(
+        ask("taper-pin", &[("number", "3")]).answer.state,
+        State::Incomplete(vec!["length"])
+    );
+    // One print has the letter drill I as the digit 1: pin 5, 3/4 in long.
+    let outcome = ask("taper-pin", &[("number", "5"), ("length", "3/4")]);
+    assert!(
+        outcome
+            .answer
+            .table_by_id("drills")
+            .unwrap()
+            .note
+            .contains(" I for")
+    );
+}
+
+#[test]
+fn the_search_box_finds_pins() {
+    let index = Index::default();
+    for text in ["2/0 pin", "#2/0 pin", "pin 2/0", "2/0"] {
+        let hit = index.find(text, System::Inch).into_iter().next().unwrap();
+        assert_eq!(
+            (hit.sheet, hit.entry.get("number")),
+            ("taper-pin", Some("2/0")),
+            "{text}"
+        );
+    }
+    let hit = index
+        .find("6 mm taper pin", System::Metric)
+        .into_iter()
+        .next()
+        .unwrap();
+    assert_eq!((hit.sheet, hit.entry.get("size")), ("taper-pin", Some("6")));
+}
+
+#[test]
+fn every_example_of_the_pin_sheets_is_complete() {
+    for id in ["taper-pin"] {
+        let sheet = sheets::by_id(id).unwrap();
+        for example in sheet.examples {
+            let outcome = evaluate(sheet, &Entry::of(example));
+            assert_eq!(outcome.answer.state, State::Complete, "{example:?}");
+            assert!(
+                outcome.answer.drawing.is_some()
+                    && !outcome.answer.sources.is_empty()
+                    && !outcome.answer.steps.is_empty()
+            );
+        }
+    }
 }

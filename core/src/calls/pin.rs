@@ -50,20 +50,6 @@ pub fn read(text: &str, series: TaperSeries) -> Result<PinCall, CallFault> {
     }
 }
 
-/// Reads a pin of either series where the writing itself tells which: a `/0` or a `#` is inch, an `x` or `mm` metric.
-/// A bare number could be both and is read as neither.
-pub fn find(text: &str) -> Option<PinCall> {
-    let call = tidy(text)?;
-    if call.contains("MM") || call.trim_end_matches("TAPER PIN").contains('X') {
-        return read(call.trim_end_matches("TAPER PIN"), TaperSeries::Metric).ok();
-    }
-    let inch = call.contains("/0")
-        || call.starts_with('#')
-        || call.starts_with("NO")
-        || call.contains("PIN");
-    inch.then(|| read(&call, TaperSeries::Inch).ok()).flatten()
-}
-
 /// `None` where it is not written as a pin number at all.
 fn inch(call: &str) -> Option<Result<PinCall, CallFault>> {
     let mut rest = call;

@@ -1,0 +1,40 @@
+//! A taper pin with its two ends and its length, the taper drawn steeper than it is.
+
+use crate::pin::{StandardPin, TaperSeries};
+use crate::quantity::Length;
+use crate::sheet::*;
+
+/// Drawn 100 long and 32 high at the large end; the small end in its true proportion to the large.
+pub(super) fn pin(
+    inp: &Inputs,
+    pin: StandardPin,
+    length: Length,
+    large: Length,
+    small: Length,
+) -> Drawing {
+    let (long, high) = (100.0, 16.0);
+    let low = high * (small / large);
+    let title = format!(
+        "Taper pin {}: {} at the large end, {} at the small end, {} long",
+        pin.name(),
+        inp.show(large),
+        inp.show(small),
+        inp.show(length)
+    );
+    let mut d = Drawing::new(title, false);
+    d.path(
+        Pen::Object,
+        true,
+        &[pt(0.0, -high), pt(0.0, high), pt(long, low), pt(long, -low)],
+    );
+    d.path(Pen::Centre, false, &[pt(-6.0, 0.0), pt(long + 6.0, 0.0)]);
+    d.dimension(pt(0.0, -high), pt(0.0, high), 2.0, inp.num(large));
+    d.dimension(pt(long, low), pt(long, -low), 2.0, inp.num(small));
+    d.dimension(pt(long, -high), pt(0.0, -high), 2.0, inp.show(length));
+    let taper = match pin.series() {
+        TaperSeries::Inch => "1:48 on the diameter",
+        TaperSeries::Metric => "1:50 on the diameter",
+    };
+    d.text(pt(long / 2.0, high + 6.0), taper);
+    d
+}

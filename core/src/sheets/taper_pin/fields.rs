@@ -1,0 +1,140 @@
+//! What is entered for a taper pin?
+
+use crate::calls::pin::{INCH_CALL, METRIC_CALL};
+use crate::quantity::Kind;
+use crate::quantity::units::{KSI, MPA, PSI};
+use crate::record::DRILL_SETS;
+use crate::sheet::*;
+
+static WAYS: &[Choice] = &[
+    choice("number", "from number"),
+    choice("shaft", "from shaft and hub"),
+    choice("pin", "from a measured pin"),
+    choice("gauge", "from a gauge in the hole"),
+    choice("worn", "from a worn hole"),
+];
+static SERIES: &[Choice] = &[
+    choice("inch", "inch, 1:48"),
+    choice("metric", "metric, 1:50"),
+];
+static GAUGES: &[Choice] = &[
+    choice("plain", "plain pin or drill shank"),
+    choice("ball", "ball"),
+    choice("taper", "taper gauge or sound pin"),
+];
+static PLANS: &[Choice] = &[
+    choice("one", "one drill"),
+    choice("two", "two steps"),
+    choice("three", "three steps"),
+    choice("four", "four steps"),
+];
+
+const IN_A_HUB: &[When] = &[when("from", &["number", "shaft", "gauge", "worn"])];
+const GAUGE: When = when("from", &["gauge"]);
+const WORN: &[When] = &[when("from", &["worn"])];
+const PIN: &[When] = &[when("from", &["pin"])];
+/// A gauge measures a hole that is there already.
+const DRILLED: &[When] = &[when("from", &["number", "shaft", "pin", "worn"])];
+const SIZES: &str = "taper pins run from 1/16 to 2 in";
+
+/// In the order of the form.
+pub(super) static FIELDS: &[Field] = &[
+    Field::choice("from", "Start from", WAYS),
+    Field::choice("series", "Series", SERIES)
+        .hint("Inch pins are named by the large end, metric pins by the small end.")
+        .when(IN_A_HUB),
+    Field::call("number", "Pin number", &INCH_CALL)
+        .example("2/0")
+        .when(&[when("from", &["number"]), when("series", &["inch"])]),
+    Field::call("size", "Pin size", &METRIC_CALL)
+        .example("6x40")
+        .hint("The small end in mm, with the length if you like.")
+        .when(&[when("from", &["number"]), when("series", &["metric"])]),
+    Field::choice("gauge-kind", "Gauge", GAUGES).when(&[GAUGE]),
+    Field::length("gauge", "Diameter of the gauge")
+        .example("1/8")
+        .hint("Of a taper gauge: its large end.")
+        .range_in(0.02, 2.5, SIZES)
+        .when(&[GAUGE])
+        .measured(),
+    Field::length("depth", "Depth below the face")
+        .example(".42")
+        .hint("To the end of the pin, or to the top of the ball (minus where it stands proud).")
+        .range_in(-2.5, 13.0, "the longest pins are 13 in")
+        .when(&[GAUGE, when("gauge-kind", &["plain", "ball"])])
+        .measured(),
+    Field::length("stands", "Gauge stands proud")
+        .example(".25")
+        .hint("Its large end over the face; minus where it has sunk under it.")
+        .range_in(-13.0, 13.0, "the longest pins are 13 in")
+        .when(&[GAUGE, when("gauge-kind", &["taper"])])
+        .measured(),
+    Field::length("worn-large", "Worn hole at the large face")
+        .example(".222")
+        .hint("The largest size over wear and burr.")
+        .range_in(0.02, 2.5, SIZES)
+        .when(WORN)
+        .measured(),
+    Field::length("worn-small", "Worn hole at the small face")
+        .example(".195")
+        .range_in(0.02, 2.5, SIZES)
+        .when(WORN)
+        .measured()
+        .optional(),
+    Field::length("least-cut", "Least cut on the diameter")
+        .example(".002")
+        .hint("What the reamer should take everywhere, so that no old surface is left.")
+        .preset("0.002 in")
+        .range_in(0.0, 0.1, "more than 0.1 in is no clean-up")
+        .when(WORN),
+    Field::length("large", "Large end measured")
+        .example(".1412")
+        .hint("Clear of the rounded end.")
+        .range_in(0.02, 2.5, SIZES)
+        .when(PIN)
+        .measured(),
+    Field::length("small", "Small end measured")
+        .example(".1201")
+        .hint("Clear of the rounded end.")
+        .range_in(0.02, 2.5, SIZES)
+        .when(PIN)
+        .measured(),
+    Field::length("between", "Length between the two places")
+        .example("1")
+        .hint("Along the pin, from one place of measuring to the other.")
+        .range_in(0.1, 13.0, "the longest pins are 13 in")
+        .when(PIN)
+        .measured(),
+    Field::length("length", "Length in the hub")
+        .example("1-1/2")
+        .hint("The hub's diameter where the pin goes through.")
+        .range_in(0.05, 13.0, "the longest pins are 13 in")
+        .when(IN_A_HUB)
+        .measured()
+        .optional(),
+    Field::length("shaft", "Shaft diameter")
+        .example("3/4")
+        .range_in(0.05, 12.0, "shafts to 12 in")
+        .when(IN_A_HUB)
+        .measured()
+        .optional(),
+    Field::length("proud", "Stands proud by hand")
+        .example("1/16")
+        .hint("How far the pin is still out when pushed in by hand.")
+        .preset("1/16 in")
+        .range_in(0.0, 0.25, "more than 1/4 in is not driven home"),
+    Field::quantity(
+        "stress",
+        "Shear stress allowed",
+        Kind::Stress,
+        &[&PSI, &KSI, &MPA],
+    )
+    .example("6000 psi")
+    .hint("For what the pin will carry. 6000 psi is the figure of the handbook's example.")
+    .range(1.0, 1500.0, "pins of any steel shear below 1500 MPa")
+    .optional(),
+    Field::choice("plan", "Drilling", PLANS).when(DRILLED),
+    Field::choice("drills", "Drills you have", DRILL_SETS)
+        .when(DRILLED)
+        .from_shop(ShopItem::DrillSets, "all-inch"),
+];

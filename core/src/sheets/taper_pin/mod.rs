@@ -1,0 +1,136 @@
+//! Which taper pin, how is its hole made, and what will it carry? From a number, a shaft, a measured pin, a gauge or a
+//! worn hole.
+
+mod draw;
+mod fields;
+mod tail;
+mod ways;
+
+use crate::pin::{StandardPin, TaperSeries};
+use crate::quantity::{Kind, System, decimal, units, usual};
+use crate::sheet::*;
+
+/// The sheet.
+pub static SHEET: Sheet = Sheet {
+    id: "taper-pin",
+    revision: 1,
+    title: "Size a taper pin",
+    question: "Which taper pin, and how is its hole drilled and reamed?",
+    aside: "number, shaft, old pin or worn hole",
+    words: &[
+        "taper pin",
+        "tapered pin",
+        "taper pin reamer",
+        "1:48",
+        "1:50",
+        "worn pin hole",
+        "lever pin",
+        "cross pin",
+    ],
+    group: Group::Fit,
+    fields: fields::FIELDS,
+    results: RESULTS,
+    examples: &[
+        &[("number", "3"), ("length", "1-1/2"), ("shaft", "3/4")],
+        &[("from", "shaft"), ("shaft", "5/8"), ("length", "1-1/4")],
+        &[
+            ("from", "pin"),
+            ("large", ".1412"),
+            ("small", ".1201"),
+            ("between", "1"),
+        ],
+        &[
+            ("from", "gauge"),
+            ("gauge", "1/8"),
+            ("depth", ".42"),
+            ("length", "1"),
+        ],
+        &[
+            ("from", "worn"),
+            ("worn-large", ".222"),
+            ("worn-small", ".195"),
+            ("length", "1-1/2"),
+        ],
+        &[
+            ("series", "metric"),
+            ("size", "6x40"),
+            ("stress", "40 MPa"),
+            ("plan", "three"),
+        ],
+    ],
+    takes: &["number"],
+    finds: Some(finds),
+    figure: ways::figure,
+};
+
+static RESULTS: &[Res] = &[
+    Res::words("pin", "Pin"),
+    Res::of("face", "Hole at the large face", Kind::Length),
+    Res::of("clean-at", "Clean at, large face", Kind::Length),
+    Res::of("least-travel", "Least travel of the reamer", Kind::Length),
+    Res::of("measured-taper", "Taper measured", Kind::Taper),
+    Res::of(
+        "telling",
+        "1:48 against 1:50 over this length",
+        Kind::Length,
+    ),
+    Res::stepped("small-end", "Small end", Kind::Length),
+    Res::stepped("large-end", "Large end", Kind::Length),
+    Res::stepped("middle", "Middle", Kind::Length),
+    Res::stepped("share", "Middle over shaft", Kind::Share),
+    Res::stepped("drill", "Drill for one pass", Kind::Length),
+    Res::stepped("left", "Left to ream at the small end", Kind::Length),
+    Res::words("reamer", "Reamer"),
+    Res::of("squeeze", "Squeeze when driven home", Kind::Length),
+    Res::of(
+        "per-thou",
+        "Travel for 0.001 in on the diameter",
+        Kind::Length,
+    ),
+    Res::stepped("single-shear", "Force in single shear", Kind::Force),
+    Res::stepped("double-shear", "Force in double shear", Kind::Force),
+    Res::stepped("torque", "Torque through hub and shaft", Kind::Torque),
+];
+
+/// Each standard pin as a row of the search box.
+fn finds() -> Vec<Find> {
+    let row = |pin: StandardPin| {
+        let call = pin.call().to_owned();
+        let end = pin.named_end().mm();
+        match pin.series() {
+            TaperSeries::Inch => Find {
+                keys: vec![
+                    format!("{call} pin"),
+                    format!("#{call} pin"),
+                    format!("no. {call} pin"),
+                    format!("pin {call}"),
+                    format!("taper pin {call}"),
+                    format!("{call} taper pin"),
+                ],
+                title: format!("Taper pin No. {call}"),
+                aside: format!("large end {} in", decimal(end, &units::INCH, 4)),
+                entry: vec![("number", call)],
+            },
+            TaperSeries::Metric => Find {
+                keys: vec![
+                    format!("{call} mm pin"),
+                    format!("{call}mm pin"),
+                    format!("pin {call} mm"),
+                    format!("{call} mm taper pin"),
+                    format!("taper pin {call} mm"),
+                ],
+                title: format!("Taper pin {call} mm"),
+                aside: format!(
+                    "small end {} mm, 1:50",
+                    decimal(end, usual(Kind::Length, System::Metric), 1)
+                ),
+                entry: vec![("series", "metric".to_owned()), ("size", call)],
+            },
+        }
+    };
+    [TaperSeries::Inch, TaperSeries::Metric]
+        .into_iter()
+        .flat_map(StandardPin::all)
+        .map(row)
+        .collect()
+}
