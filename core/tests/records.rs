@@ -1,0 +1,116 @@
+//! Do records keep what they hold? Reducers, undo, the file form, and files from elsewhere.
+
+mod common;
+
+use benchslate_core::quantity::System;
+use benchslate_core::record::*;
+use benchslate_core::sheets;
+
+fn item(name: &str) -> KeptItem {
+    KeptItem {
+        name: name.into(),
+        link: format!("#/v1/length?length={name}"),
+        ..KeptItem::default()
+    }
+}
+
+#[test]
+fn kept_list_keeps_moves_and_forgets() {
+    let mut kept = Undo::new(Kept::default());
+    for name in ["a", "b", "c"] {
+        kept.act(&KeptAction::Keep(item(name)));
+    }
+    kept.act(&KeptAction::Note(2, "behind the feed box".into()));
+    kept.act(&KeptAction::Keep(item("a")));
+    let names: Vec<&str> = kept
+        .now
+        .items
+        .iter()
+        .map(|item| item.name.as_str())
+        .collect();
+    assert_eq!(names, ["a", "c", "b"]);
+    assert_eq!(
+        kept.now.items[0].note, "behind the feed box",
+        "the same link keeps its note"
+    );
+    kept.act(&KeptAction::Remove(0));
+    kept.act(&KeptAction::Remove(99));
+    assert_eq!(kept.now.items.len(), 2);
+    assert!(kept.undo());
+    assert_eq!(kept.now.items.len(), 3, "what changed nothing left no step");
+}
+
+#[test]
+fn undo_goes_back_to_the_start_and_no_further() {
+    let mut shop = Undo::new(Shop::default());
+    shop.act(&ShopAction::System(System::Metric));
+    shop.act(&ShopAction::Item("motor".into(), "0.75 kW".into()));
+    assert!(shop.undo() && shop.undo() && !shop.undo());
+    assert_eq!(shop.now, Shop::default());
+}
+
+#[test]
+fn file_form_reads_back_and_refuses_what_is_not_ours() {
+    let shop = Shop::default().after(&ShopAction::Item(
+        "spindle-steps".into(),
+        "90;150;260".into(),
+    ));
+    let text = serde_json::to_string(&File::of(shop.clone())).unwrap();
+    let head: Head = serde_json::from_str(&text).unwrap();
+    assert_eq!(check::<Shop>(&head), Ok(()));
+    assert_eq!(
+        serde_json::from_str::<File<Shop>>(&text).unwrap().data,
+        shop
+    );
+    assert_eq!(
+        check::<Kept>(&head),
+        Err(RecordFault::OtherRecord("my-shop".into()))
+    );
+    let newer = Head { version: 2, ..head };
+    assert_eq!(check::<Shop>(&newer), Err(RecordFault::Newer(2)));
+}
+
+#[test]
+fn random_files_are_refused_or_read_back() {
+    let mut rng = fastrand::Rng::with_seed(5);
+    let good = serde_json::to_string(&File::of(Kept {
+        items: vec![item("x"), item("y")],
+    }))
+    .unwrap();
+    for _ in 0..common::rounds() / 50 {
+        let mut bytes = good.clone().into_bytes();
+        for _ in 0..rng.usize(1..4) {
+            let at = rng.usize(..bytes.len());
+            bytes[at] = rng.u8(32..127);
+        }
+        let text = String::from_utf8(bytes).unwrap();
+        if let Ok(file) = serde_json::from_str::<File<Kept>>(&text) {
+            let again = serde_json::to_string(&file).unwrap();
+            assert_eq!(serde_json::from_str::<File<Kept>>(&again).unwrap(), file);
+        }
+    }
+}
+
+#[test]
+fn a_shop_is_written_into_what_it_starts_and_only_where_it_differs() {
+    for sheet in sheets::ALL {
+        assert!(
+            Shop::default().start(sheet).is_empty(),
+            "{}: the general shop writes nothing",
+            sheet.id
+        );
+        assert!(!Shop::default().differs(sheet, &Shop::default().start(sheet)));
+        let mut shop = Shop::default();
+        for field in SHOP.fields {
+            shop = shop.after(&ShopAction::Item(field.id.into(), field.example.into()));
+        }
+        let entry = shop.start(sheet);
+        assert!(!shop.differs(sheet, &entry), "{}", sheet.id);
+        assert_eq!(
+            Shop::default().differs(sheet, &entry),
+            !entry.is_empty(),
+            "{}",
+            sheet.id
+        );
+    }
+}
