@@ -14,7 +14,7 @@ pub use exact::Exact;
 pub use fraction::{Fraction, nearest_fraction};
 pub use kind::*;
 pub use print::{NOTHING, decimal, join, plain, signed, whole, with_unit};
-pub use read::{Choice, ReadFault, Reading, read};
+pub use read::{Choice, ReadFault, Reading, link_text, read};
 pub use spoken::{spoken, spoken_fraction};
 pub use typed::*;
 pub use unit::{Scale, Unit, units, units_of};

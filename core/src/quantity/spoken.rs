@@ -216,7 +216,7 @@ fn words(text: &mut String, n: u64) {
         if n >= size {
             words(text, n / size);
             text.push_str(name);
-            if n % size != 0 {
+            if !n.is_multiple_of(size) {
                 text.push(' ');
                 words(text, n % size);
             }

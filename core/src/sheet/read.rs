@@ -2,7 +2,7 @@
 
 use super::{Fault, Field, FieldKind, Input, Reason, Way};
 use crate::calls::CallFault;
-use crate::quantity::{ReadFault, System, Unit, plain, read, with_unit};
+use crate::quantity::{ReadFault, System, Unit, join, link_text, plain, read, with_unit};
 
 /// The most characters that a field's text may have; lists may have more.
 pub const MOST_CHARS: usize = 64;
@@ -134,11 +134,7 @@ fn read_quantity(field: &'static Field, text: &str, system: System) -> Result<Re
             plain(got.nominal + got.plus, got.unit)
         );
     }
-    let mut link_text = text.to_owned();
-    if got.bare && !got.unit.symbol.is_empty() && *kind != crate::quantity::Kind::Count {
-        link_text.push(' ');
-        link_text.push_str(got.unit.id);
-    }
+    let link_text = link_text(text, &got);
     let input = Input::Quantity {
         kind: *kind,
         nominal: got.nominal,
@@ -154,14 +150,7 @@ fn read_quantity(field: &'static Field, text: &str, system: System) -> Result<Re
 }
 
 fn plain_with_unit(base: f64, unit: &'static Unit) -> String {
-    let mut text = plain(base, unit);
-    if !unit.symbol.is_empty() {
-        if unit.symbol != "%" && unit.symbol != "\u{b0}" {
-            text.push(' ');
-        }
-        text.push_str(unit.symbol);
-    }
-    text
+    join(&plain(base, unit), unit)
 }
 
 /// The usual unit of the other system, for the reading.

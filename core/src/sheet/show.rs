@@ -1,7 +1,7 @@
 //! How does a sheet print numbers into its working? In the system in use, with the kind's usual decimals or its own.
 
 use super::Inputs;
-use crate::quantity::{Quantity, System, Unit, decimal, plain, signed, usual, with_unit};
+use crate::quantity::{Quantity, System, Unit, decimal, join, plain, signed, usual, with_unit};
 
 impl Inputs {
     /// The unit that a kind is shown in.
@@ -29,22 +29,12 @@ impl Inputs {
     /// With its sign and unit.
     pub fn show_signed<Q: Quantity>(&self, q: Q) -> String {
         let unit = self.unit_of::<Q>();
-        let mut text = signed(q.base(), unit, unit.places);
-        if !unit.symbol.is_empty() {
-            text.push(' ');
-            text.push_str(unit.symbol);
-        }
-        text
+        join(&signed(q.base(), unit, unit.places), unit)
     }
     /// All digits, no rounding, with its unit.
     pub fn show_plain<Q: Quantity>(&self, q: Q) -> String {
         let unit = self.unit_of::<Q>();
-        let mut text = plain(q.base(), unit);
-        if !unit.symbol.is_empty() {
-            text.push(' ');
-            text.push_str(unit.symbol);
-        }
-        text
+        join(&plain(q.base(), unit), unit)
     }
     const fn pick(&self, inch: u8, metric: u8) -> u8 {
         match self.system {

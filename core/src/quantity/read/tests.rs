@@ -340,6 +340,50 @@ fn tolerances() {
 }
 
 #[test]
+fn links_do_not_depend_on_the_units_offered() {
+    const THOUS: &[&Unit] = &[&THOU, &INCH, &MM];
+    for (text, kind, offered, want) in [
+        ("7/16", Kind::Length, INCHES, "7/16 in"),
+        ("1¾ ± .0005", Kind::Length, INCHES, "1 3/4 in +-.0005"),
+        ("-8-1/2", Kind::Length, INCHES, "-8-1/2 in"),
+        ("25 ± 2", Kind::Length, THOUS, "25 thou +-2"),
+        (
+            "1.25+.0000/-.0002",
+            Kind::Length,
+            INCHES,
+            "1.25 in +.0000/-.0002",
+        ),
+        (
+            "1.25 -.0002/+.0005",
+            Kind::Length,
+            INCHES,
+            "1.25 in -.0002/+.0005",
+        ),
+        ("25 ±0.01 mm", Kind::Length, INCHES, "25 +-0.01 mm"),
+        ("14 thou 5 tenths", Kind::Length, INCHES, "14 thou 5 tenths"),
+        ("28.9 ft-lb", Kind::Torque, &[&LBF_FT], "28.9 ft-lb"),
+        ("80", Kind::SurfaceSpeed, &[&SFM], "80 sfm"),
+        ("48", Kind::Taper, &[&TAPER_RATIO], "48 ratio"),
+        ("3°34'", Kind::Angle, &[&DEGREE], "3deg34'"),
+        ("0.2", Kind::Number, &[&NUMBER], "0.2"),
+        ("12", Kind::Count, &[&COUNT], "12"),
+    ] {
+        let first = read(text, kind, offered).unwrap();
+        let link = link_text(text, &first);
+        assert_eq!(link, want);
+        for others in [INCHES, METRIC, THOUS, &[]] {
+            let again = read(&link, kind, others).unwrap_or_else(|f| panic!("{link}: {f:?}"));
+            assert_eq!(
+                (again.nominal, again.minus, again.plus),
+                (first.nominal, first.minus, first.plus),
+                "{link}"
+            );
+            assert_eq!(link_text(&link, &again), link);
+        }
+    }
+}
+
+#[test]
 fn other_kinds() {
     for (text, kind, want) in [
         ("80 sfm", Kind::SurfaceSpeed, 80.0 * 0.3048),
