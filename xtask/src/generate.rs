@@ -1,5 +1,28 @@
-//! stub
-use crate::{args::Args, fail::Res};
-pub fn command(_: &Args) -> Res<bool> {
-    Ok(true)
+//! `cargo xtask generate [--check]`: the pages that are written from the contract, and whether they are still true.
+use crate::{args::Args, fail::Res, run};
+use std::process::Command;
+
+/// Runs the generator, which links the core (xtask itself does not).
+pub fn command(args: &Args) -> Res<bool> {
+    args.allow(&["--check"], &[])?;
+    Ok(run_generator(args.has("--check")).status()?.success())
+}
+
+/// The generator as a command. With `check` it writes nothing and fails where a page is stale.
+pub fn run_generator(check: bool) -> Command {
+    let mut cargo = run::cargo();
+    cargo.args([
+        "run",
+        "--quiet",
+        "--locked",
+        "-p",
+        "xtask-core",
+        "--bin",
+        "generate",
+        "--",
+    ]);
+    if check {
+        cargo.arg("--check");
+    }
+    cargo
 }

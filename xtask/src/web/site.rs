@@ -33,6 +33,21 @@ pub fn build(page: &Page, bindgen: &Bindgen) -> Res<Files> {
     Ok(files)
 }
 
+/// The files of a site that was built before, without their compressed forms.
+pub fn files_of(page: &Page) -> Res<Files> {
+    let mut files = Files::new();
+    for entry in fs::read_dir(&page.site).doing("reading the built site")? {
+        let path = entry?.path();
+        if path.is_dir() {
+            add_dir(&mut files, &path, &file_name(&path)?)?;
+        } else {
+            files.insert(file_name(&path)?, fs::read(&path)?);
+        }
+    }
+    files.retain(|name, _| !name.ends_with(".br") && !name.ends_with(".gz"));
+    Ok(files)
+}
+
 fn with(path: &Path, ending: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(ending);

@@ -1,0 +1,245 @@
+//! Writes the reference pages, one Markdown page a sheet, from the contract; with `--check` it says which are stale.
+use benchslate_core::{
+    link,
+    quantity::System,
+    sheet::{Entry, Field, FieldKind, Sheet, evaluate},
+    sheets,
+};
+use std::{
+    collections::BTreeMap, error::Error, fmt::Write as _, fs, path::Path, process::ExitCode,
+};
+
+fn main() -> Result<ExitCode, Box<dyn Error>> {
+    let check = std::env::args().any(|a| a == "--check");
+    let dir = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../docs/reference");
+    let pages = pages()?;
+    let mut stale = Vec::new();
+    for (name, text) in &pages {
+        if fs::read_to_string(dir.join(name)).ok().as_ref() != Some(text) {
+            stale.push(name.clone());
+        }
+    }
+    // A page of a sheet that is gone would mislead.
+    if let Ok(there) = fs::read_dir(&dir) {
+        let names = there
+            .flatten()
+            .map(|e| e.file_name().to_string_lossy().into_owned());
+        stale.extend(names.filter(|n| !pages.contains_key(n)));
+    }
+    if check {
+        for name in &stale {
+            println!("stale: docs/reference/{name}; `cargo xtask generate` writes it");
+        }
+        return Ok(if stale.is_empty() {
+            ExitCode::SUCCESS
+        } else {
+            ExitCode::FAILURE
+        });
+    }
+    fs::create_dir_all(&dir)?;
+    for name in &stale {
+        match pages.get(name) {
+            Some(text) => fs::write(dir.join(name), text)?,
+            None => fs::remove_file(dir.join(name))?,
+        }
+        println!("docs/reference/{name}");
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+/// All pages by file name.
+fn pages() -> Result<BTreeMap<String, String>, std::fmt::Error> {
+    let mut index = String::from(
+        "# Reference\n\nWritten by `cargo xtask generate` from the declarations in `core/src/sheets`; do not edit by hand.\n\n\
+         | answer | question | id in links |\n| --- | --- | --- |\n",
+    );
+    let mut pages = BTreeMap::new();
+    for sheet in sheets::ALL {
+        writeln!(
+            index,
+            "| [{}]({}.md) | {} | `{}` |",
+            cell(sheet.title),
+            sheet.id,
+            cell(sheet.question),
+            sheet.id
+        )?;
+        pages.insert(format!("{}.md", sheet.id), page(sheet)?);
+    }
+    pages.insert("README.md".to_owned(), index);
+    Ok(pages)
+}
+
+fn page(sheet: &'static Sheet) -> Result<String, std::fmt::Error> {
+    let mut out = String::new();
+    writeln!(out, "# {}\n\n{}\n", sheet.title, sheet.question)?;
+    writeln!(
+        out,
+        "Id `{}`, revision {}. Written by `cargo xtask generate`; do not edit.\n",
+        sheet.id, sheet.revision
+    )?;
+    writeln!(
+        out,
+        "## Fields\n\n| field | id | takes | allowed | default | example |\n| --- | --- | --- | --- | --- | --- |"
+    )?;
+    for field in sheet.fields {
+        let mut label = field.label.to_owned();
+        for when in field.when {
+            write!(label, " (with `{}` at {})", when.field, when.is.join(", "))?;
+        }
+        let allowed = field.range.map_or("", |r| r.why);
+        let default = field.preset.text().map_or_else(String::new, code);
+        let example = if field.example.is_empty() {
+            String::new()
+        } else {
+            code(field.example)
+        };
+        writeln!(
+            out,
+            "| {} | `{}` | {} | {} | {default} | {example} |",
+            cell(&label),
+            field.id,
+            takes(field),
+            cell(allowed)
+        )?;
+    }
+    writeln!(
+        out,
+        "\n## Results\n\n| result | id | kind |\n| --- | --- | --- |"
+    )?;
+    for result in sheet.results {
+        let kind = result
+            .kind
+            .map_or_else(|| "words".to_owned(), |k| words(&format!("{k:?}")));
+        let stepped = if result.stepped && result.kind.is_some() {
+            ", in steps"
+        } else {
+            ""
+        };
+        writeln!(
+            out,
+            "| {} | `{}` | {kind}{stepped} |",
+            cell(result.label),
+            result.id
+        )?;
+    }
+    for (at, example) in sheet.examples.iter().enumerate() {
+        write_example(&mut out, sheet, &Entry::of(example), at + 1)?;
+    }
+    Ok(out)
+}
+
+/// One example: the link that opens it, its lines, and for the first one its working, cautions and sources.
+fn write_example(
+    out: &mut String,
+    sheet: &'static Sheet,
+    entry: &Entry,
+    number: usize,
+) -> std::fmt::Result {
+    let outcome = evaluate(sheet, entry);
+    writeln!(out, "\n## Example {number}\n")?;
+    if let Some(link) = link::of(sheet, entry, &outcome, &link::Asked::default()) {
+        writeln!(out, "`{link}`\n")?;
+    }
+    for line in &outcome.answer.lines {
+        writeln!(
+            out,
+            "- {}: **{}**. {}",
+            line.label,
+            line.value.text_with_unit(System::Inch),
+            line.says
+        )?;
+    }
+    if number > 1 {
+        return Ok(());
+    }
+    writeln!(out, "\n### How it is computed")?;
+    for step in &outcome.answer.steps {
+        writeln!(
+            out,
+            "\n{} ({}):\n\n```text\n{}\n```",
+            step.title,
+            step.source.text(),
+            step.lines.join("\n")
+        )?;
+    }
+    if !outcome.answer.cautions.is_empty() {
+        writeln!(out, "\n### Cautions\n")?;
+    }
+    for caution in &outcome.answer.cautions {
+        writeln!(
+            out,
+            "- **{}{}**: {}",
+            if caution.stop { "Stop. " } else { "" },
+            caution.before,
+            caution.text
+        )?;
+    }
+    writeln!(out, "\n### Sources\n")?;
+    for source in &outcome.answer.sources {
+        writeln!(out, "- {}", source.text())?;
+    }
+    Ok(())
+}
+
+/// What a field takes, in a few words.
+fn takes(field: &Field) -> String {
+    match &field.kind {
+        FieldKind::Quantity { kind, units } => {
+            let units: Vec<&str> = units
+                .iter()
+                .map(|u| u.id)
+                .filter(|u| !u.is_empty())
+                .collect();
+            let measured = if field.is_measured {
+                ", may carry ±"
+            } else {
+                ""
+            };
+            let optional = if field.is_optional {
+                ", may stay empty"
+            } else {
+                ""
+            };
+            cell(&format!(
+                "{} {}{measured}{optional}",
+                words(&format!("{kind:?}")),
+                units.join(", ")
+            ))
+        }
+        FieldKind::Choice(choices) => choices
+            .iter()
+            .map(|c| code(c.id))
+            .collect::<Vec<_>>()
+            .join(", "),
+        FieldKind::Call(call) => format!("a {}", call.name),
+        FieldKind::Rows {
+            columns,
+            least,
+            most,
+        } => {
+            let columns: Vec<&str> = columns.iter().map(|c| c.label).collect();
+            cell(&format!("{least} to {most} rows of {}", columns.join(", ")))
+        }
+    }
+}
+
+/// `FeedPerTooth` to `feed per tooth`.
+fn words(name: &str) -> String {
+    let mut out = String::new();
+    for c in name.chars() {
+        if c.is_uppercase() && !out.is_empty() {
+            out.push(' ');
+        }
+        out.extend(c.to_lowercase());
+    }
+    out
+}
+
+fn code(text: &str) -> String {
+    format!("`{}`", cell(text))
+}
+
+/// Text that does not end the cell of a table.
+fn cell(text: &str) -> String {
+    text.replace('|', "\\|").replace('\n', " ")
+}
