@@ -1,5 +1,12 @@
 //! Checks of Benchslate against outside sources. Each check names its source beside the figure.
 
+pub mod parity;
+
+/// Generated texts and entries, shared with core's own tests.
+#[path = "../../core/tests/common/mod.rs"]
+#[allow(clippy::unwrap_used, clippy::indexing_slicing)] // test code: a failure is a failed check
+pub mod entries;
+
 /// True where `got` lies within `tolerance` of `want` (same unit for all three).
 ///
 /// ```
