@@ -140,9 +140,7 @@ pub enum UnitPowerLookup {
 pub fn unit_power(group: PowerGroup, hardness_hb: u16) -> UnitPowerLookup {
     let rows = || KP.iter().copied().filter(|row| row.group == group);
     let hit = rows().find(|row| row.hardness.0 <= hardness_hb && hardness_hb <= row.hardness.1);
-    let below = rows()
-        .filter(|row| row.hardness.1 < hardness_hb)
-        .next_back();
+    let below = rows().rfind(|row| row.hardness.1 < hardness_hb);
     let above = rows().find(|row| row.hardness.0 > hardness_hb);
     match (hit, below, above) {
         (Some(row), _, _) => UnitPowerLookup::Row(row),
