@@ -1,15 +1,19 @@
 //! What should the cutter do? Speed, feed, chip, time, removal, power and surface of a cut, as plain typed functions.
 
+mod aim;
 mod chip;
 mod fault;
 mod feed;
+pub(crate) mod picture;
 mod power;
 mod removal;
+pub(crate) mod sources;
 mod speed;
 mod surface;
 mod threading;
 mod time;
 
+pub use aim::*;
 pub use chip::*;
 pub use fault::CutFault;
 pub use feed::*;

@@ -1,6 +1,6 @@
 //! Which of the machine's own steps serves a wanted value? At or below it, nearest, and on both sides.
 
-use crate::quantity::{FeedRate, Quantity, RotationalSpeed};
+use crate::quantity::Quantity;
 
 /// The steps around a wanted value.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -36,7 +36,7 @@ fn usable<T: Quantity>(steps: &[T]) -> impl Iterator<Item = T> {
 ///
 /// ```
 /// use benchslate_core::{machine::around, quantity::RotationalSpeed};
-/// let steps = [80.0, 135.0, 210.0, 325.0, 660.0].map(RotationalSpeed::from_rpm);
+/// let steps = [90.0, 140.0, 210.0, 325.0, 500.0].map(RotationalSpeed::from_rpm);
 /// let found = around(&steps, RotationalSpeed::from_rpm(320.0)).unwrap();
 /// assert_eq!(found.at_or_below.unwrap().rpm(), 210.0); // between two gears the next lower serves tool life
 /// assert_eq!(found.nearest.rpm(), 325.0);
@@ -93,31 +93,5 @@ pub fn ranked<T: Quantity>(steps: &[T], wanted: T, count: usize) -> Vec<RankedSt
             step: *step,
             difference: step.base() / target - 1.0,
         })
-        .collect()
-}
-
-/// Spindle steps of the general shop, used where no machine was entered: R20/3 of DIN 804 from 63 to 1000 rpm, nine steps, each
-/// about 1.4 times the last.
-pub const GENERAL_SPINDLE_RPM: [f64; 9] =
-    [63.0, 90.0, 125.0, 180.0, 250.0, 355.0, 500.0, 710.0, 1000.0];
-
-/// Feed steps of the general shop in in/min, nine steps, each about 1.6 times the last.
-pub const GENERAL_FEED_IN_PER_MIN: [f64; 9] = [0.5, 0.8, 1.25, 2.0, 3.15, 5.0, 8.0, 12.5, 20.0];
-
-/// The general shop's spindle steps.
-pub fn general_spindle_steps() -> Vec<RotationalSpeed> {
-    GENERAL_SPINDLE_RPM
-        .iter()
-        .copied()
-        .map(RotationalSpeed::from_rpm)
-        .collect()
-}
-
-/// The general shop's feed steps.
-pub fn general_feed_steps() -> Vec<FeedRate> {
-    GENERAL_FEED_IN_PER_MIN
-        .iter()
-        .copied()
-        .map(FeedRate::from_in_per_min)
         .collect()
 }

@@ -205,46 +205,6 @@ pub enum SpeedSource {
 }
 
 impl SpeedSource {
-    /// Title, edition, table or page, as far as known.
-    pub const fn title(self) -> &'static str {
-        match self {
-            Self::CarvillHss => {
-                "Carvill, Mechanical Engineer's Data Handbook, section 5.4, p. 187: milling speeds, high-speed steel cutters"
-            }
-            Self::CarvillCarbide => {
-                "Carvill, Mechanical Engineer's Data Handbook, section 5.4, p. 187: milling speeds, carbide at 0.2 mm per tooth"
-            }
-            Self::Tabellenbuch => {
-                "Tabellenbuch Zerspantechnik, 5th ed. 2022, pp. 272 and 274: uncoated, contour milling, roughing, ae under 0.5 D"
-            }
-            Self::KrarMilling => {
-                "Krar et al., Technology of Machine Tools: milling cutting speeds (from memory)"
-            }
-            Self::KrarLathe => {
-                "Krar et al., Technology of Machine Tools: lathe cutting speeds, HSS tool bits (from memory)"
-            }
-            Self::MachineShopWork => {
-                "Machine Shop Work, Table IV: speeds and feeds for milling cutters (carbon steel, before 1910)"
-            }
-            Self::NavyDrills => {
-                "U.S. Navy training manual 14345: drilling speeds, HSS twist drills"
-            }
-            Self::NavyDrillFactor => {
-                "U.S. Navy training manual 14345: carbon-steel drills half, carbide drills two to three times the HSS speed"
-            }
-            Self::HandbookCastFerrous => {
-                "Machinery's Handbook, older editions: drilling and reaming speeds, ferrous cast metals"
-            }
-            Self::HandbookLightMetals => {
-                "Machinery's Handbook, older editions: drilling and reaming speeds, light metals"
-            }
-            Self::Kalpakjian => {
-                "Kalpakjian and Schmid, Manufacturing Engineering and Technology, Table 23.11, p. 649: figured back from the printed rpm at 12.5 mm"
-            }
-            Self::TapTrade => "trade table of peripheral speeds for taps, publisher not stated",
-        }
-    }
-
     /// Was the figure read in print (true) or recalled (false)?
     pub const fn read_in_print(self) -> bool {
         !matches!(self, Self::KrarMilling | Self::KrarLathe)
