@@ -25,13 +25,18 @@ pub struct SpeedAim {
     pub rule: Option<&'static Source>,
 }
 
-const SLOWEST: &str =
-    "the slowest figure read in print for this material: it spares the cutter, and speed is easily added";
+const SLOWEST: &str = "the slowest figure read in print for this material: it spares the cutter, and speed is easily added";
 const REAMED: &str = "no reaming row for this material: half of the slowest drilling speed, up to two thirds of the fastest";
 const SUNK: &str = "a quarter of the drilling speed, for a countersink or counterbore";
 
 impl SpeedAim {
-    fn scaled(band: SpeedBand, low: f64, high: f64, because: &'static str, rule: &'static Source) -> Self {
+    fn scaled(
+        band: SpeedBand,
+        low: f64,
+        high: f64,
+        because: &'static str,
+        rule: &'static Source,
+    ) -> Self {
         Self {
             low: band.low * low,
             start: band.start * low,
@@ -54,14 +59,23 @@ pub fn speed_aim(
 ) -> Option<SpeedAim> {
     let find = |operation| speed_band(material, operation, cutter, hardness_hb);
     if countersink {
-        return find(Operation::Drilling).map(|band| SpeedAim::scaled(band, 0.25, 0.25, SUNK, &HOLE_FACTORS));
+        return find(Operation::Drilling)
+            .map(|band| SpeedAim::scaled(band, 0.25, 0.25, SUNK, &HOLE_FACTORS));
     }
     if let Some(band) = find(operation) {
         let (low, start, high) = (band.low, band.start, band.high);
-        return Some(SpeedAim { low, start, high, because: SLOWEST, band, rule: None });
+        return Some(SpeedAim {
+            low,
+            start,
+            high,
+            because: SLOWEST,
+            band,
+            rule: None,
+        });
     }
     if operation == Operation::Reaming {
-        return find(Operation::Drilling).map(|band| SpeedAim::scaled(band, 0.5, 2.0 / 3.0, REAMED, &REAM_HALF));
+        return find(Operation::Drilling)
+            .map(|band| SpeedAim::scaled(band, 0.5, 2.0 / 3.0, REAMED, &REAM_HALF));
     }
     None
 }

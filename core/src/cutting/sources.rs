@@ -7,42 +7,60 @@ pub(crate) static SPEED_DEFINITION: Source = Source::read(
     "TM 1-420 Lathes, War Department, C1 of 10 March 1942",
     "par. 8, rpm = fpm / (0.2618 D); 12/\u{3c0} exact",
 );
-pub(crate) static RULES_OF_THUMB: Source =
-    Source::read("School shop formula list", "4 \u{d7} CS / D and 320 \u{d7} CS / D");
-pub(crate) static TOOTH_FEED: Source =
-    Source::read("New Concepts in Milling Handbook, 1973", "chip load per tooth, F = fz z n");
+pub(crate) static RULES_OF_THUMB: Source = Source::read(
+    "School shop formula list",
+    "4 \u{d7} CS / D and 320 \u{d7} CS / D",
+);
+pub(crate) static TOOTH_FEED: Source = Source::read(
+    "New Concepts in Milling Handbook, 1973",
+    "chip load per tooth, F = fz z n",
+);
 pub(crate) static KRAR_FEEDS: Source = Source::from_memory(
     "Krar et al., Technology of Machine Tools",
     "recommended feed per tooth, HSS cutters",
 );
-pub(crate) static CUT_FEEDS: Source =
-    Source::read("Trade table of milling feeds by kind of cut", "publisher not stated");
-pub(crate) static NAVY_FEEDS: Source = Source::read("U.S. Navy training manual 14345", "drilling, feed by drill diameter");
-pub(crate) static HANDBOOK_FEEDS: Source = Source::read("Machinery's Handbook", "feed bands for drilling");
-pub(crate) static LATHE_FEEDS: Source =
-    Source::read("Shop handout on machine tool speeds and feeds, unsigned", "lathe feeds, HSS tools");
+pub(crate) static CUT_FEEDS: Source = Source::read(
+    "Trade table of milling feeds by kind of cut",
+    "publisher not stated",
+);
+pub(crate) static NAVY_FEEDS: Source = Source::read(
+    "U.S. Navy training manual 14345",
+    "drilling, feed by drill diameter",
+);
+pub(crate) static HANDBOOK_FEEDS: Source =
+    Source::read("Machinery's Handbook", "feed bands for drilling");
+pub(crate) static LATHE_FEEDS: Source = Source::read(
+    "Shop handout on machine tool speeds and feeds, unsigned",
+    "lathe feeds, HSS tools",
+);
+pub(crate) static HANDOUT_FEEDS: Source = Source::read(
+    "Shop handout on machine tool speeds and feeds, unsigned",
+    "milling feeds, face and side mills",
+);
 pub(crate) static HOLE_FACTORS: Source = Source::read(
     "School shop formula list",
     "countersinking and counterboring at a quarter, reaming at half of the drilling speed",
 );
-pub(crate) static REAM_HALF: Source =
-    Source::read("TM 1-420 Lathes, War Department, 29 November 1940", "par. 37, reaming at half the drilling speed");
+pub(crate) static REAM_HALF: Source = Source::read(
+    "TM 1-420 Lathes, War Department, 29 November 1940",
+    "par. 37, reaming at half the drilling speed",
+);
 pub(crate) static CHIP_MEAN: Source = Source::read(
     "Indexable milling catalogue, 2026 ed.",
     "p. 802, mean chip fz \u{221a}(ae/D)",
 );
-pub(crate) static CHIP_MAXIMUM: Source =
-    Source::computed("Geometry of the circular tooth path", "maximum chip 2 fz \u{221a}(r \u{2212} r\u{b2})");
+pub(crate) static CHIP_MAXIMUM: Source = Source::computed(
+    "Geometry of the circular tooth path",
+    "maximum chip 2 fz \u{221a}(r \u{2212} r\u{b2})",
+);
 pub(crate) static RUBBING: Source =
     Source::practice("Rubbing below half a thou of chip for a ground edge, one thou for carbide");
 pub(crate) static GROOVER: Source = Source::computed(
     "Groover, Fundamentals of Modern Manufacturing",
     "machining operations: approach, time and removal rate",
 );
-pub(crate) static NEXT_LOWER: Source = Source::practice("Between two steps take the next lower speed: tool life");
-pub(crate) static DIN_804: Source =
-    Source::read("DIN 804 (March 1977), with ISO 229:1973", "nominal speeds R20, on-load limits");
-
+pub(crate) static NEXT_LOWER: Source =
+    Source::practice("Between two steps take the next lower speed: tool life");
 macro_rules! speed_sources {
     ($($variant:ident: $how:ident, $title:literal, $place:literal;)+) => {
         /// The source of a cutting speed.

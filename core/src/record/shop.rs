@@ -25,8 +25,8 @@ pub static SHOP: Sheet = Sheet {
     figure: |inp| Ok(inp.answer()),
 };
 
-/// A general bench mill's spindle steps: the R20/3-like ladder of a small belt-drive head, invented for the general shop.
-pub const SPINDLE: &str = "80;135;210;325;660;1115;1750;2720";
+/// A general bench mill's spindle steps: eight steps of about 1.57, invented for the general shop.
+pub const SPINDLE: &str = "70;110;175;270;425;670;1050;1650";
 /// The general table feed steps, in/min.
 pub const FEEDS: &str = "0.5 ipm;0.75 ipm;1 ipm;1.5 ipm;2 ipm;3 ipm;4 ipm;6 ipm;8 ipm;12 ipm";
 /// The general drill press's steps.
@@ -34,7 +34,7 @@ pub const DRILL_PRESS: &str = "250;390;610;1100;1650;2600";
 
 static FIELDS: &[Field] = &[
     Field::rows("spindle-steps", "Mill spindle steps", SPEED, 1, 48)
-        .example("80;135;210")
+        .example("70;110;175")
         .hint("Turns per minute as on the plate, one a row.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE),
     Field::rows("feed-steps", "Mill table feed steps", FEED, 1, 48)

@@ -95,6 +95,7 @@ pub const ROWS: &[SpeedRow] = &[
     row(GrayIron, Carbon, 60.0, 60.0, MachineShopWork, "soft cast iron"),
     row(CastSteel, Carbon, 40.0, 40.0, MachineShopWork, "hard cast steel"),
     row(WroughtIron, Carbon, 45.0, 45.0, MachineShopWork, "wrought iron"),
+    row(MildSteel, Carbon, 36.0, 36.0, MachineShopWork, "soft machine steel"),
     row(CarbonSteel, Carbon, 24.0, 24.0, MachineShopWork, "hard machine steel"),
     row(ToolSteel, Carbon, 30.0, 30.0, MachineShopWork, "tool steel, annealed"),
     row(Brass, Carbon, 120.0, 120.0, MachineShopWork, "soft brass"),

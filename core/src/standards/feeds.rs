@@ -51,7 +51,9 @@ pub struct ToothFeedRow {
 pub const BY_MATERIAL: &[ToothFeedRow] = &[
     ToothFeedRow { detail: "aluminium", materials: &[Material::Aluminium, Material::CastAluminium], face: 0.022, slab: 0.018, side: 0.013, end: 0.011, form: 0.007, saw: 0.005 },
     ToothFeedRow { detail: "brass and bronze, medium", materials: &[Material::Brass, Material::HardBrass, Material::Bronze], face: 0.014, slab: 0.011, side: 0.008, end: 0.007, form: 0.004, saw: 0.003 },
+    ToothFeedRow { detail: "cast iron, medium", materials: &[Material::GrayIron], face: 0.013, slab: 0.010, side: 0.007, end: 0.007, form: 0.004, saw: 0.003 },
     ToothFeedRow { detail: "machine steel", materials: &[Material::MildSteel], face: 0.012, slab: 0.010, side: 0.007, end: 0.006, form: 0.004, saw: 0.003 },
+    ToothFeedRow { detail: "tool steel, medium", materials: &[Material::ToolSteel], face: 0.010, slab: 0.008, side: 0.006, end: 0.005, form: 0.003, saw: 0.003 },
     ToothFeedRow { detail: "stainless steel", materials: &[Material::StainlessSteel], face: 0.006, slab: 0.005, side: 0.004, end: 0.003, form: 0.002, saw: 0.002 },
 ];
 
@@ -91,19 +93,44 @@ pub const BY_CUT: &[CutFeedRow] = &[
 /// The name of the source of [`BY_CUT`].
 pub const BY_CUT_SOURCE: &str = "trade table of milling feeds by kind of cut, publisher not stated";
 
+/// One row of the shop handout's milling feeds, inches per tooth.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct HandoutFeedRow {
+    /// The row's own words.
+    pub detail: &'static str,
+    /// The materials that are filed under it.
+    pub materials: &'static [Material],
+    /// Face mill, low and high.
+    pub face: (f64, f64),
+    /// Side mill, low and high.
+    pub side: (f64, f64),
+}
+
+/// Milling feeds of the unsigned shop handout, inches per tooth. Its row for copper has a misprint (0.04 for 0.004) and is left
+/// out, and so is a third column whose head was lost.
+#[rustfmt::skip]
+pub const HANDOUT: &[HandoutFeedRow] = &[
+    HandoutFeedRow { detail: "magnesium", materials: &[Material::Magnesium], face: (0.005, 0.020), side: (0.004, 0.010) },
+    HandoutFeedRow { detail: "aluminium", materials: &[Material::Aluminium, Material::CastAluminium], face: (0.005, 0.020), side: (0.004, 0.010) },
+    HandoutFeedRow { detail: "brass and bronze", materials: &[Material::Brass, Material::HardBrass, Material::Bronze], face: (0.004, 0.020), side: (0.004, 0.010) },
+    HandoutFeedRow { detail: "cast iron, soft", materials: &[Material::GrayIron], face: (0.004, 0.016), side: (0.004, 0.009) },
+];
+
 /// A band of feeds per tooth.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct ToothFeedBand {
-    /// The lightest figure, or half of the roughing figure where that is lighter ("halve for finishing", common practice).
+    /// The lightest figure, or half of a source's single figure where that is lighter ("halve for finishing", common practice).
     pub low: FeedPerTooth,
     /// Where to start: the lightest of the sources' upper figures.
     pub start: FeedPerTooth,
     /// The heaviest figure of any source.
     pub high: FeedPerTooth,
-    /// The figure by material, where that table has the material.
-    pub by_material: Option<(&'static ToothFeedRow, FeedPerTooth)>,
+    /// True where the table by material takes part.
+    pub by_material: bool,
     /// True where the table by kind of cut takes part.
     pub by_cut: bool,
+    /// True where the shop handout takes part.
+    pub handout: bool,
 }
 
 impl ToothFeedRow {
@@ -134,37 +161,38 @@ pub fn tooth_feed_band(
     material: Material,
     diameter: Length,
 ) -> Option<ToothFeedBand> {
+    let inches = diameter.inches();
     let by_material = BY_MATERIAL
         .iter()
         .find(|row| row.materials.contains(&material))
-        .map(|row| (row, row.feed(cutter)));
-    let inches = diameter.inches();
+        .map(|row| row.feed(cutter).in_per_tooth())
+        .map(|rough| (rough / 2.0, rough));
     let by_cut = BY_CUT
         .iter()
         .filter(|row| {
             row.cutter == Some(cutter) && row.from_diameter <= inches && inches < row.below_diameter
         })
-        .map(|row| {
-            (
-                FeedPerTooth::from_in_per_tooth(row.low),
-                FeedPerTooth::from_in_per_tooth(row.high),
-            )
-        })
-        .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)));
-    let (low, start, high) = match (by_material, by_cut) {
-        (Some((_, rough)), Some((low, high))) => {
-            (low.min(rough / 2.0), high.min(rough), high.max(rough))
-        }
-        (Some((_, rough)), None) => (rough / 2.0, rough, rough),
-        (None, Some((low, high))) => (low, high, high),
-        (None, None) => return None,
-    };
+        .map(|row| (row.low, row.high))
+        .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))
+        .map(|(low, high)| (low.min(high / 2.0), high));
+    let handout = HANDOUT
+        .iter()
+        .find(|row| row.materials.contains(&material))
+        .and_then(|row| match cutter {
+            MillingCutter::Face => Some(row.face),
+            MillingCutter::Side => Some(row.side),
+            _ => None,
+        });
+    let given = || [by_material, by_cut, handout].into_iter().flatten();
+    let (low, high) = given().reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))?;
+    let start = given().fold(high, |start, band| start.min(band.1));
     Some(ToothFeedBand {
-        low,
-        start,
-        high,
-        by_material,
+        low: FeedPerTooth::from_in_per_tooth(low),
+        start: FeedPerTooth::from_in_per_tooth(start),
+        high: FeedPerTooth::from_in_per_tooth(high),
+        by_material: by_material.is_some(),
         by_cut: by_cut.is_some(),
+        handout: handout.is_some(),
     })
 }
 
@@ -277,12 +305,16 @@ pub struct LatheFeedRow {
 #[rustfmt::skip]
 pub const LATHE: &[LatheFeedRow] = &[
     LatheFeedRow { detail: "magnesium", materials: &[Material::Magnesium], rough: (0.015, 0.025), finish: (0.005, 0.010) },
+    LatheFeedRow { detail: "aluminium", materials: &[Material::Aluminium, Material::CastAluminium], rough: (0.015, 0.025), finish: (0.005, 0.010) },
     LatheFeedRow { detail: "brass and bronze", materials: &[Material::Brass, Material::HardBrass, Material::Bronze], rough: (0.015, 0.025), finish: (0.003, 0.010) },
     LatheFeedRow { detail: "copper", materials: &[Material::Copper], rough: (0.010, 0.020), finish: (0.004, 0.008) },
     LatheFeedRow { detail: "cast iron, soft", materials: &[Material::GrayIron], rough: (0.015, 0.025), finish: (0.005, 0.010) },
     LatheFeedRow { detail: "cast iron, hard", materials: &[Material::GrayIron], rough: (0.010, 0.020), finish: (0.003, 0.010) },
     LatheFeedRow { detail: "mild steel", materials: &[Material::MildSteel], rough: (0.010, 0.020), finish: (0.003, 0.010) },
+    LatheFeedRow { detail: "cast steel", materials: &[Material::CastSteel], rough: (0.010, 0.020), finish: (0.003, 0.010) },
+    LatheFeedRow { detail: "alloy steel, hard", materials: &[Material::AlloySteel], rough: (0.010, 0.020), finish: (0.003, 0.010) },
     LatheFeedRow { detail: "tool steel", materials: &[Material::ToolSteel], rough: (0.010, 0.020), finish: (0.003, 0.010) },
+    LatheFeedRow { detail: "stainless steel", materials: &[Material::StainlessSteel], rough: (0.010, 0.020), finish: (0.003, 0.010) },
     LatheFeedRow { detail: "titanium", materials: &[Material::Titanium], rough: (0.010, 0.020), finish: (0.003, 0.010) },
 ];
 

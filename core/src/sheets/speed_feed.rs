@@ -1,0 +1,144 @@
+//! How fast should it turn and feed for this cut? A band of cutting speeds, the machine's own steps, and the chip they leave.
+
+use crate::quantity::{Length, RotationalSpeed};
+use crate::sheet::*;
+use crate::standards::cutting_speeds::{CutterMaterial, Material};
+use crate::standards::feeds::MillingCutter;
+
+mod fields;
+mod milling;
+mod per_turn;
+mod spindle;
+
+use fields::*;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "speed-feed",
+    revision: 1,
+    title: "Speed and feed for a cut",
+    question: "Which spindle and feed steps should I set for this cut?",
+    aside: "material, cutter, diameter",
+    words: &[
+        "rpm",
+        "spindle speed",
+        "surface speed",
+        "cutting speed",
+        "sfm",
+        "sfpm",
+        "chip load",
+        "feed per tooth",
+        "table feed",
+        "milling",
+        "slab mill",
+        "side mill",
+        "slitting saw",
+        "face mill",
+        "shell mill",
+        "end mill",
+        "drilling",
+        "reaming",
+        "countersink",
+        "turning",
+        "fly cutter",
+        "chip thinning",
+        "time for a pass",
+    ],
+    group: Group::Run,
+    fields: FIELDS,
+    results: RESULTS,
+    examples: EXAMPLES,
+    takes: &["diameter"],
+    finds: Some(finds),
+    figure,
+};
+
+fn finds() -> Vec<Find> {
+    let named = |material: &Material| Find {
+        keys: vec![
+            material.label().to_lowercase(),
+            format!("{} speed", material.id().replace('-', " ")),
+        ],
+        title: format!("Cutting speed: {}", material.label()),
+        aside: "milling, drilling, turning".into(),
+        entry: vec![("work", material.id().to_owned())],
+    };
+    Material::ALL.iter().map(named).collect()
+}
+
+/// The entry as typed values, and what speed it comes to.
+struct Cut {
+    kind: &'static str,
+    material: Material,
+    tool: CutterMaterial,
+    diameter: Length,
+    step: RotationalSpeed,
+}
+
+impl Cut {
+    fn is_one_of(&self, list: &[&str]) -> bool {
+        list.contains(&self.kind)
+    }
+    fn milling_cutter(&self) -> Option<MillingCutter> {
+        Some(match self.kind {
+            "slab" => MillingCutter::Slab,
+            "side" => MillingCutter::Side,
+            "saw" => MillingCutter::Saw,
+            "face" => MillingCutter::Face,
+            "end" => MillingCutter::End,
+            "form" => MillingCutter::Form,
+            _ => return None,
+        })
+    }
+}
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let mut a = inp.answer();
+    let id = inp.choice("work");
+    let material = Material::ALL
+        .iter()
+        .copied()
+        .find(|m| m.id() == id)
+        .ok_or(Stop::Missing("work"))?;
+    let tool = match inp.choice("tool") {
+        "carbide" => CutterMaterial::Carbide,
+        "carbon" => CutterMaterial::CarbonSteel,
+        _ => CutterMaterial::HighSpeedSteel,
+    };
+    let mut cut = Cut {
+        kind: inp.choice("cut"),
+        material,
+        tool,
+        diameter: inp.get("diameter")?,
+        step: RotationalSpeed::ZERO,
+    };
+    spindle::spindle(inp, &mut a, &mut cut)?;
+    if cut.milling_cutter().is_some() {
+        milling::milling(inp, &mut a, &cut)?;
+    } else {
+        per_turn::per_turn(inp, &mut a, &cut);
+    }
+    cautions(&mut a, &cut);
+    // on screen the declared order holds: what to set first
+    a.lines
+        .sort_by_key(|line| RESULTS.iter().position(|res| res.id == line.id));
+    Ok(a)
+}
+
+fn cautions(a: &mut Answer, cut: &Cut) {
+    a.stop("Before you start the spindle", "Work clamped against the cut and stops tight, guard on, glasses on, no gloves, key out. Clear chips with a brush, spindle stopped.");
+    if cut.is_one_of(MILL) {
+        a.note("Which way to feed", "Feed against the cutter unless the table's slack is taken out: in climb milling the cutter pulls the work in.");
+    }
+    if cut.kind == "saw" {
+        a.note("Before you saw", "A thin saw grabs. Do not key it to break it, keep the arbor run-out small, and climb only with no slack.");
+    }
+    if cut.kind == "drill" {
+        a.note("At the breakthrough", "Ease the feed: the drill grabs as the point comes through. Hold the work in a vice or clamps, never by hand.");
+    }
+    if cut.material == Material::Magnesium {
+        a.stop("Before you cut magnesium", "Chips and dust burn and water makes it worse. Sharp tools, no rubbing, no water; keep dry sand or a class D extinguisher at hand.");
+    }
+    if cut.tool == CutterMaterial::Carbide {
+        a.note("About the feed per tooth", "The feed tables are for HSS cutters. We have no verified source for carbide; its speed table by Carvill is at 0.2 mm per tooth.");
+    }
+}

@@ -1,0 +1,274 @@
+//! What is entered for a cut, and what may come out?
+
+use crate::quantity::Kind;
+use crate::quantity::units::*;
+use crate::record::{DRILL_PRESS, FEEDS, SPINDLE};
+use crate::sheet::*;
+use crate::standards::cutting_speeds::Material;
+
+pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
+    &[
+        ("cut", "slab"),
+        ("work", "gray-iron"),
+        ("diameter", "2 1/2 in"),
+        ("teeth", "8"),
+        ("depth", "3/32 in"),
+        ("axial", "2 in"),
+        ("length", "7 in"),
+    ],
+    &[
+        ("cut", "end"),
+        ("work", "mild-steel"),
+        ("diameter", "1/2 in"),
+        ("teeth", "4"),
+        ("width", "1/8 in"),
+        ("axial", "1/4 in"),
+        ("length", "4 in"),
+    ],
+    &[
+        ("cut", "drill"),
+        ("work", "mild-steel"),
+        ("diameter", "3/8 in"),
+        ("hole", "1 in"),
+    ],
+];
+
+pub(super) const ARBOR: &[&str] = &["slab", "side", "saw", "form"];
+const FACE: &[&str] = &["face", "end"];
+pub(super) const MILL: &[&str] = &["slab", "side", "saw", "form", "face", "end"];
+pub(super) const HOLE: &[&str] = &["drill", "ream", "sink"];
+pub(super) const LATHE_CUTS: &[&str] = &["turn", "turn-finish", "thread"];
+const PER_TURN: &[&str] = &["drill", "ream", "sink", "turn", "turn-finish"];
+
+static CUTS: &[Choice] = &[
+    choice("slab", "slab mill"),
+    choice("side", "side mill"),
+    choice("saw", "slitting saw"),
+    choice("face", "face or shell mill"),
+    choice("end", "end mill"),
+    choice("form", "form cutter"),
+    choice("drill", "drill"),
+    choice("ream", "machine reamer"),
+    choice("sink", "countersink or counterbore"),
+    choice("turn", "turn, roughing"),
+    choice("turn-finish", "turn, finishing"),
+    choice("thread", "thread with a single point"),
+];
+
+#[allow(
+    clippy::indexing_slicing,
+    reason = "a const loop within both arrays' own length"
+)]
+const WORK: [Choice; Material::ALL.len()] = {
+    let mut list = [choice("", ""); Material::ALL.len()];
+    let mut i = 0;
+    while i < list.len() {
+        list[i] = choice(Material::ALL[i].id(), Material::ALL[i].label());
+        i += 1;
+    }
+    list
+};
+
+static TOOLS: &[Choice] = &[
+    choice("hss", "high-speed steel"),
+    choice("carbide", "carbide"),
+    choice("carbon", "carbon steel (old cutters)"),
+];
+
+static RPM_COLUMN: &[Field] = &[
+    Field::quantity("rpm", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+        1.0,
+        100_000.0,
+        "what a spindle turns",
+    ),
+];
+static FEED_COLUMN: &[Field] =
+    &[
+        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
+            0.1,
+            20_000.0,
+            "what a table feeds",
+        ),
+    ];
+static TURN_COLUMN: &[Field] = &[Field::quantity(
+    "feed",
+    "Feed",
+    Kind::FeedPerRev,
+    &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
+)
+.range(0.0005, 5.0, "what a power feed gives")];
+
+pub(super) static FIELDS: &[Field] = &[
+    Field::choice("cut", "Cut", CUTS),
+    Field::choice("work", "Work material", &WORK),
+    Field::choice("tool", "Cutter material", TOOLS),
+    Field::number("hardness", "Brinell hardness of the work")
+        .example("180")
+        .hint("If you know it: rows for other hardness then fall out.")
+        .range(
+            50.0,
+            650.0,
+            "what a Brinell test gives on metal that can be cut",
+        )
+        .optional(),
+    Field::length("diameter", "Diameter")
+        .example("2 1/2 in")
+        .hint("Of the cutter or drill; in the lathe, of the work.")
+        .range_in(0.01, 40.0, "cutters and work of a small shop")
+        .measured(),
+    Field::count("teeth", "Teeth")
+        .example("8")
+        .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
+        .when(&[when("cut", MILL)]),
+    Field::length("depth", "Depth of cut")
+        .example("3/32 in")
+        .hint("From the surface toward the arbor.")
+        .range_in(0.0005, 10.0, "less is no cut, more is no hobby")
+        .when(&[when("cut", ARBOR)])
+        .measured(),
+    Field::length("width", "Width of cut")
+        .example("1/8 in")
+        .hint("Across the feed, seen along the spindle.")
+        .range_in(
+            0.0005,
+            40.0,
+            "less is no cut; a pass is no wider than the cutter",
+        )
+        .when(&[when("cut", FACE)])
+        .measured(),
+    Field::choice(
+        "lies",
+        "The cut lies",
+        &[
+            choice("centred", "centred on the cutter"),
+            choice("side", "to one side"),
+        ],
+    )
+    .when(&[when("cut", FACE)]),
+    Field::length("axial", "Cut along the spindle")
+        .example("2 in")
+        .hint("Width of a slab cut; depth of a face or end cut. For the metal removed.")
+        .range_in(0.0005, 40.0, "less is no cut")
+        .when(&[when("cut", MILL)])
+        .optional(),
+    Field::length("length", "Length of the pass")
+        .example("7 in")
+        .hint("Of the work; approach is added. For the time.")
+        .range_in(0.01, 400.0, "a table's travel")
+        .when(&[when("cut", MILL)])
+        .optional(),
+    Field::length("overrun", "Extra travel at the ends")
+        .preset("0 in")
+        .example("1/8 in")
+        .range_in(0.0, 40.0, "a table's travel")
+        .when(&[when("cut", MILL)]),
+    Field::length("hole", "Depth of the hole")
+        .example("1 in")
+        .hint("Full diameter; the point is added. For the time.")
+        .range_in(0.005, 60.0, "the reach of a drill")
+        .when(&[when("cut", &["drill"])])
+        .optional(),
+    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
+        .preset("118 deg")
+        .example("118 deg")
+        .range(60.0, 170.0, "drill points")
+        .when(&[when("cut", &["drill"])]),
+    Field::quantity(
+        "speed",
+        "Your own cutting speed",
+        Kind::SurfaceSpeed,
+        &[&SFM, &M_PER_MIN],
+    )
+    .example("80 sfm")
+    .hint("In place of the start of the band.")
+    .range(0.3, 3000.0, "what edges bear")
+    .optional(),
+    Field::quantity(
+        "chip",
+        "Your own feed per tooth",
+        Kind::FeedPerTooth,
+        &[&IN_PER_TOOTH, &MM_PER_TOOTH, &THOU_PER_TOOTH],
+    )
+    .example("0.004 ipt")
+    .hint("In place of the start of the band.")
+    .range(0.0005, 5.0, "what teeth bear")
+    .when(&[when("cut", MILL)])
+    .optional(),
+    Field::choice(
+        "thinning",
+        "In a narrow cut",
+        &[
+            choice("leave", "leave the feed"),
+            choice("raise", "raise it for the thinner chip"),
+        ],
+    )
+    .when(&[when("cut", MILL)]),
+    Field::quantity(
+        "turn-feed",
+        "Your own feed per turn",
+        Kind::FeedPerRev,
+        &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
+    )
+    .example("0.004 ipr")
+    .hint("In place of the start of the band.")
+    .range(0.0005, 5.0, "what edges bear")
+    .when(&[when("cut", PER_TURN)])
+    .optional(),
+    Field::rows("steps", "Mill spindle steps", RPM_COLUMN, 1, 48)
+        .example("70;110;175")
+        .hint("As on the plate.")
+        .from_shop(ShopItem::SpindleSteps, SPINDLE)
+        .when(&[when("cut", MILL)]),
+    Field::rows(
+        "press-steps",
+        "Drilling machine's spindle steps",
+        RPM_COLUMN,
+        1,
+        48,
+    )
+    .example("250;610;1100")
+    .hint("As on the plate.")
+    .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
+    .when(&[when("cut", HOLE)]),
+    Field::rows("lathe-steps", "Lathe spindle steps", RPM_COLUMN, 1, 48)
+        .preset("50;80;125;200;315;500;800;1250")
+        .example("50;80;125")
+        .hint("As on the plate.")
+        .when(&[when("cut", LATHE_CUTS)]),
+    Field::rows("feeds", "Table feed steps", FEED_COLUMN, 1, 48)
+        .example("1 ipm;2 ipm;4 ipm")
+        .hint("As on the plate, per minute.")
+        .from_shop(ShopItem::FeedSteps, FEEDS)
+        .when(&[when("cut", MILL)]),
+    Field::rows("turn-feeds", "Power feed steps", TURN_COLUMN, 1, 48)
+        .example("0.003 ipr;0.005 ipr;0.008 ipr")
+        .hint("Per turn, where the machine has them; empty: by hand.")
+        .when(&[when("cut", PER_TURN)])
+        .optional(),
+];
+
+pub(super) static RESULTS: &[Res] = &[
+    Res::stepped("rpm", "Set the spindle to", Kind::RotationalSpeed),
+    Res::stepped("feed", "Set the feed to", Kind::FeedRate),
+    Res::stepped("turn-feed", "Set the feed per turn to", Kind::FeedPerRev),
+    Res::words("verdict", "The chip"),
+    Res::of("aim", "Cutting speed aimed at", Kind::SurfaceSpeed),
+    Res::stepped("surface", "Cutting speed at that step", Kind::SurfaceSpeed),
+    Res::of("rpm-exact", "Exact spindle speed", Kind::RotationalSpeed),
+    Res::of("rule", "By the rule of thumb", Kind::RotationalSpeed),
+    Res::of("chip-aim", "Feed per tooth aimed at", Kind::FeedPerTooth),
+    Res::stepped("chip", "Feed per tooth at those steps", Kind::FeedPerTooth),
+    Res::stepped("chip-max", "Thickest chip", Kind::Length),
+    Res::stepped("chip-mean", "Mean chip", Kind::Length),
+    Res::of("thinning", "Feed may be raised by the factor", Kind::Number),
+    Res::stepped(
+        "feed-exact",
+        "Exact table feed at that step",
+        Kind::FeedRate,
+    ),
+    Res::of("feed-aim", "Feed per turn aimed at", Kind::FeedPerRev),
+    Res::stepped("per-turn", "Feed per turn", Kind::FeedPerRev),
+    Res::of("approach", "Approach", Kind::Length),
+    Res::stepped("time", "Time for the pass", Kind::Time),
+    Res::stepped("removal", "Metal removed", Kind::RemovalRate),
+];

@@ -1,0 +1,158 @@
+//! Which feed per turn serves a drill or a lathe tool?
+
+use super::Cut;
+use super::fields::*;
+use crate::cutting::sources::*;
+use crate::cutting::*;
+use crate::machine::around;
+use crate::quantity::{Angle, FeedPerRev, Length};
+use crate::sheet::*;
+use crate::standards::feeds::{DrillFeedSource, LATHE, drill_feed_band};
+
+pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
+    let d = cut.diameter;
+    let drill_band = (cut.kind == "drill").then(|| drill_feed_band(d)).flatten();
+    let lathe_rows: Vec<_> = LATHE
+        .iter()
+        .filter(|row| row.materials.contains(&cut.material))
+        .collect();
+    let lathe_band = match cut.kind {
+        "turn" => lathe_rows
+            .iter()
+            .map(|row| row.rough)
+            .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1))),
+        "turn-finish" => lathe_rows
+            .iter()
+            .map(|row| row.finish)
+            .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1))),
+        _ => None,
+    }
+    .map(|(low, high)| {
+        (
+            FeedPerRev::from_in_per_rev(low),
+            FeedPerRev::from_in_per_rev(high),
+        )
+    });
+    let band = drill_band
+        .as_ref()
+        .map(|band| (band.low, band.high))
+        .or(lathe_band);
+    let own: Option<FeedPerRev> = inp.opt("turn-feed");
+    if let Some(wanted) = own.or(band.map(|band| band.0)) {
+        let steps: Vec<FeedPerRev> = inp.list("turn-feeds");
+        let step = around(&steps, wanted).map(|found| found.at_or_below.unwrap_or(found.nearest));
+        let turn = step.unwrap_or(wanted);
+        let feed = feed_rate(turn, cut.step);
+        a.line("turn-feed", turn).says(if step.is_some() {
+            "The power feed's step at or below the feed aimed at, per turn."
+        } else {
+            "By hand, per turn."
+        });
+        a.line("feed", feed)
+            .says("Per minute, at that spindle step.");
+        let line = a.line("feed-aim", wanted).says(if own.is_some() {
+            "As you gave it, per turn."
+        } else {
+            "Low end of the band, per turn; the sources give it for the harder metals."
+        });
+        if let Some((low, high)) = band {
+            line.band(low, high, "lightest and heaviest figure of the sources");
+        }
+        let point = inp
+            .opt::<Angle>("point")
+            .and_then(|angle| drill_point(d, angle).ok());
+        let hole: Option<Length> = inp.opt("hole");
+        if let (Some(point), Some(hole)) = (point, hole) {
+            a.line("approach", point)
+                .says("Length of the drill's point: D/2 \u{d7} tan(90\u{b0} \u{2212} point/2).");
+            if let Ok(time) = travel_time(hole + point, feed) {
+                a.line("time", time)
+                    .places(0, 0)
+                    .says("Depth and point at that feed; withdrawing to clear chips is extra.");
+                a.work(|w| {
+                    w.step(
+                        "Time for the hole",
+                        &[
+                            "t = (depth + point) / F".into(),
+                            format!(
+                                "t = ({} + {}) / {} = {}",
+                                inp.num(hole),
+                                inp.num(point),
+                                inp.num(feed),
+                                inp.show_to(time, 0, 0)
+                            ),
+                        ],
+                        &GROOVER,
+                    );
+                });
+            }
+        }
+        if cut.kind == "drill" {
+            a.line("removal", drilling_removal(d, feed))
+                .says("Area of the hole \u{d7} feed.");
+        }
+        a.work(|w| {
+            w.step(
+                "Feed per minute",
+                &[
+                    "F = f n".into(),
+                    format!(
+                        "F = {} \u{d7} {} = {}",
+                        inp.num(turn),
+                        inp.num(cut.step),
+                        inp.show_to(feed, 2, 1)
+                    ),
+                ],
+                &TOOTH_FEED,
+            );
+        });
+    } else if cut.kind == "thread" {
+        a.note("Before you engage the half nuts", "The feed is the lead of the thread. Speed here is for cutting; go slower if you cannot let go in time.");
+    } else {
+        a.note("About the feed", "We have no verified source for the feed of this cut. Give your own to get the feed per minute.");
+    }
+    if let Some(band) = &drill_band {
+        let table = a.table(
+            "drill-feeds",
+            "What the sources say of the feed",
+            &["Source", "From", "To"],
+        );
+        for row in &band.rows {
+            let source = match row.source {
+                DrillFeedSource::Navy => &NAVY_FEEDS,
+                DrillFeedSource::Handbook => &HANDBOOK_FEEDS,
+            };
+            table.row(vec![
+                Value::words(source.text()),
+                Value::of(FeedPerRev::from_in_per_rev(row.low)),
+                Value::of(FeedPerRev::from_in_per_rev(row.high)),
+            ]);
+        }
+        table.note("The two disagree at the top of a band; a value inside either is right.");
+        a.source(&NAVY_FEEDS);
+        a.source(&HANDBOOK_FEEDS);
+    }
+    if lathe_band.is_some() {
+        a.source(&LATHE_FEEDS);
+    }
+    a.draw(|| {
+        if cut.is_one_of(LATHE_CUTS) {
+            picture::turned_bar(d, inp.show(d))
+        } else {
+            let hole: Option<Length> = inp.opt("hole");
+            let point = inp
+                .opt::<Angle>("point")
+                .and_then(|angle| drill_point(d, angle).ok())
+                .unwrap_or(Length::ZERO);
+            picture::drilled_hole(
+                d,
+                hole,
+                point,
+                [
+                    inp.show(d),
+                    hole.map_or_else(String::new, |hole| inp.show(hole)),
+                ],
+            )
+        }
+    });
+}

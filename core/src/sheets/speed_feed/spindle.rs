@@ -1,0 +1,216 @@
+//! Which spindle step serves the cut, and what do the sources say of its speed?
+
+use super::Cut;
+use super::fields::*;
+use crate::cutting::sources::*;
+use crate::cutting::*;
+use crate::machine::{around, ranked};
+use crate::quantity::units::*;
+use crate::quantity::{Number, RotationalSpeed, Share, SurfaceSpeed, System, decimal};
+use crate::sheet::*;
+use crate::standards::cutting_speeds::Operation;
+
+pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(), Stop> {
+    let operation = match cut.kind {
+        "drill" | "sink" => Operation::Drilling,
+        "ream" => Operation::Reaming,
+        "turn" => Operation::TurningRough,
+        "turn-finish" => Operation::TurningFinish,
+        "thread" => Operation::Threading,
+        _ => Operation::Milling,
+    };
+    let hardness = inp.opt::<Number>("hardness").map(|hb| hb.get() as u16);
+    let aim = speed_aim(
+        cut.material,
+        operation,
+        cut.tool,
+        hardness,
+        cut.kind == "sink",
+    );
+    let own: Option<SurfaceSpeed> = inp.opt("speed");
+    let Some(start) = own.or(aim.as_ref().map(|aim| aim.start)) else {
+        return Err(Stop::fault(
+            "work",
+            Reason::NoSource,
+            format!(
+                "we have no verified cutting speed for this cut in {}{}",
+                cut.material.label(),
+                if hardness.is_some() {
+                    " at that hardness"
+                } else {
+                    ""
+                }
+            ),
+            "give your own cutting speed below, or choose another cutter material",
+        ));
+    };
+    let d = cut.diameter;
+    let exact = spindle_speed(start, d)
+        .map_err(|fault| inp.out_of_range("diameter", fault.to_string(), "check the diameter"))?;
+    let list = if cut.is_one_of(MILL) {
+        "steps"
+    } else if cut.is_one_of(HOLE) {
+        "press-steps"
+    } else {
+        "lathe-steps"
+    };
+    let steps: Vec<RotationalSpeed> = inp.list(list);
+    let found = around(&steps, exact).ok_or(Stop::Missing(list))?;
+    let step = found.at_or_below.unwrap_or(found.nearest);
+    let surface = surface_speed(step, d);
+    let too_fast = found.at_or_below.is_none();
+    if let (true, Some(aim)) = (too_fast, &aim)
+        && surface > aim.high.max(start)
+    {
+        return Err(Stop::withheld(
+            list,
+            format!("{} at {}", inp.show(aim.high), inp.show(d)),
+            format!(
+                "the slowest step, {}, runs the edge at {}: past the fastest figure of the sources",
+                inp.show(step),
+                inp.show(surface)
+            ),
+            "use a smaller cutter, a slower machine, or a back gear",
+        ));
+    }
+    cut.step = step;
+    a.line("rpm", step).says(if too_fast {
+        "The slowest step, though faster than the start of the band."
+    } else {
+        "The machine's step at or below the exact speed, which is the rule for tool life; not the nearest."
+    });
+    let rule = match inp.system() {
+        System::Inch => SpeedRule::FourTimes,
+        System::Metric => SpeedRule::ThreeTwenty,
+    };
+    let (formula, excess) = match rule {
+        SpeedRule::FourTimes => ("4 \u{d7} sfm / in", rule.excess()),
+        SpeedRule::ThreeTwenty => ("320 \u{d7} m/min / mm", rule.excess()),
+    };
+    let percent = decimal(excess, &PERCENT, 2);
+    let line = a.line("aim", start);
+    line.says(if own.is_some() {
+        "As you gave it."
+    } else {
+        "Start of the band; step up while the chips stay short and the edge lasts."
+    });
+    if let Some(aim) = &aim {
+        line.band(
+            aim.low,
+            aim.high,
+            format!(
+                "slowest and fastest figure of {} sourced rows",
+                aim.band.rows.len()
+            ),
+        );
+    }
+    a.line("surface", surface)
+        .says("\u{3c0} \u{d7} diameter \u{d7} spindle step.");
+    a.line("rpm-exact", exact)
+        .places(1, 1)
+        .says("With 12/\u{3c0} (1000/\u{3c0} in metric), not a rounded constant.");
+    if let Ok(thumb) = rule.spindle_speed(start, d) {
+        a.line("rule", thumb)
+            .says(format!("{formula}: {percent} % above the exact figure."));
+    }
+    let table = a.table(
+        "steps",
+        "Spindle steps around it",
+        &["Step", "Against the exact speed", "Cutting speed", "Place"],
+    );
+    for row in ranked(&steps, exact, 6) {
+        let speed = surface_speed(row.step, d);
+        let place = match &aim {
+            _ if row.step == step => "taken",
+            Some(aim) if speed > aim.high => "past the fastest figure",
+            Some(aim) if speed < aim.low => "slow but safe",
+            Some(_) if row.difference > 0.0 => "inside the band, shorter tool life",
+            _ if row.difference > 0.0 => "faster: shorter tool life",
+            _ => "slower",
+        };
+        table
+            .row(vec![
+                Value::of(row.step),
+                Value::of(Share::from_fraction(row.difference))
+                    .places(1, 1)
+                    .signed(),
+                Value::of(speed),
+                Value::words(place),
+            ])
+            .owned(true)
+            .chosen(row.step == step);
+    }
+    if let Some(aim) = &aim {
+        let table = a.table(
+            "speeds",
+            "What the sources say",
+            &["Row", "From", "To", "Source"],
+        );
+        for row in &aim.band.rows {
+            table
+                .row(vec![
+                    Value::words(row.detail),
+                    Value::of(row.low_speed()),
+                    Value::of(row.high_speed()),
+                    Value::words(speed_source(row.source).text()),
+                ])
+                .chosen(*row == aim.band.default && own.is_none());
+        }
+        table.note(format!(
+            "Marked: the default, {}.{}",
+            aim.because,
+            if aim.band.harder_rows_left_out {
+                " No hardness given: rows for metal above 260 HB are left out."
+            } else {
+                ""
+            }
+        ));
+    }
+    a.work(|w| {
+        let (v, dn) = (inp.num_to(start, 1, 2), inp.num(d));
+        let (symbols, numbers) = match inp.system() {
+            System::Inch => (
+                "n = 12 V / (\u{3c0} D)",
+                format!("n = 12 \u{d7} {v} / (\u{3c0} \u{d7} {dn})"),
+            ),
+            System::Metric => (
+                "n = 1000 V / (\u{3c0} D)",
+                format!("n = 1000 \u{d7} {v} / (\u{3c0} \u{d7} {dn})"),
+            ),
+        };
+        w.step(
+            "Spindle speed",
+            &[
+                symbols.into(),
+                format!("{numbers} = {}", inp.show_to(exact, 1, 1)),
+            ],
+            &SPEED_DEFINITION,
+        );
+        w.step(
+            "The machine's step",
+            &[
+                "highest step at or below n".into(),
+                format!("{} \u{2192} {}", inp.show_to(exact, 1, 1), inp.show(step)),
+                format!("V = \u{3c0} D n = {}", inp.show_to(surface, 1, 1)),
+            ],
+            &NEXT_LOWER,
+        );
+        w.step(
+            "Rule of thumb",
+            &[formula.into(), format!("high by {percent} %")],
+            &RULES_OF_THUMB,
+        );
+    });
+    if let Some(aim) = &aim {
+        for row in &aim.band.rows {
+            a.source(speed_source(row.source));
+        }
+        if let Some(rule) = aim.rule {
+            a.source(rule);
+        }
+    }
+    if too_fast {
+        a.note("Before you cut", "Even the slowest step is faster than the start of the band. Take light cuts and watch the edge.");
+    }
+    Ok(())
+}
