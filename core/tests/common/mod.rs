@@ -99,8 +99,10 @@ pub fn text(rng: &mut fastrand::Rng) -> String {
 pub fn likely(field: &Field, rng: &mut fastrand::Rng) -> String {
     match &field.kind {
         FieldKind::Choice(choices) => choices[rng.usize(..choices.len())].id.to_owned(),
-        FieldKind::Quantity { units, .. } if field.range.is_some() && rng.u8(..) < 200 => {
-            let range = field.range.unwrap();
+        FieldKind::Quantity { units, .. } if rng.u8(..) < 200 => {
+            let Some(range) = field.range else {
+                return field.example.to_owned();
+            };
             let unit = units[rng.usize(..units.len())];
             let base = range.low + (range.high - range.low) * libm::pow(rng.f64(), 3.0);
             format!(
