@@ -12,11 +12,11 @@ use std::process::ExitCode;
 fn main() -> ExitCode {
     match args::parse(std::env::args().skip(1)) {
         Ok(args::Command::Help) => {
-            print!("{}", args::HELP);
+            say(args::HELP);
             ExitCode::SUCCESS
         }
         Ok(args::Command::Sheets { json }) => {
-            println!("{}", contract::list(json));
+            say(&(contract::list(json) + "\n"));
             ExitCode::SUCCESS
         }
         Ok(args::Command::Lines(options)) => lines(&options),
@@ -26,6 +26,11 @@ fn main() -> ExitCode {
             ExitCode::from(2)
         }
     }
+}
+
+/// Writes to standard output; a reader that has gone away is no fault of ours.
+fn say(text: &str) {
+    let _ = std::io::stdout().lock().write_all(text.as_bytes());
 }
 
 fn one(wanted: &args::Wanted, options: &args::Options) -> ExitCode {
@@ -42,12 +47,12 @@ fn one(wanted: &args::Wanted, options: &args::Options) -> ExitCode {
     };
     let good = ran.outcome.answer.is_complete();
     if options.json {
-        println!("{}", json::answer(&ran));
+        say(&format!("{}\n", json::answer(&ran)));
         if !good {
             eprintln!("{}", json::faults(&ran));
         }
     } else {
-        print!("{}", text::answer(&ran));
+        say(&text::answer(&ran));
         if !good {
             eprint!("{}", text::faults(&ran));
         }
