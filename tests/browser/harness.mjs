@@ -94,7 +94,7 @@ function fixtures() {
 }
 
 let profiles = 0;
-async function openVisit(site, tmp, options) {
+export async function openVisit(site, tmp, options) {
   const { link = '', width = 390, height = 844, scheme = 'light', errorsOk = false } = options;
   const profile = options.profile ?? path.join(tmp, `profile-${profiles += 1}`);
   const context = await chromium.launchPersistentContext(profile, {

@@ -10,6 +10,7 @@ use crate::{
     setup::{self, Bindgen, Browser},
 };
 use count::Count;
+pub use stages::tell;
 use std::{
     fs::{self, File},
     io::{IsTerminal, Write},
