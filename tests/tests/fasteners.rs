@@ -3,9 +3,10 @@
 
 use benchslate_core::fastener::long_form::{self, Friction, Screw, bearing_by_rule, bearing_mean};
 use benchslate_core::fastener::strip::{self, Limits};
-use benchslate_core::fastener::{Fault, area, proof, short_form, tension, wrench};
+use benchslate_core::fastener::{Fault, proof, short_form, tension, wrench};
 use benchslate_core::quantity::{Angle, Area, Force, Length, Pitch, Stress, System, Torque};
 use benchslate_core::standards::{bolt_strength, heads, nut_factors, preload_scatter, set_screws};
+use benchslate_core::thread::{self, ThreadCall, ThreadSeries};
 use benchslate_tests::near;
 
 fn within(got: f64, want: f64, share: f64) -> bool {
@@ -13,11 +14,23 @@ fn within(got: f64, want: f64, share: f64) -> bool {
 }
 
 fn metric_area(d: f64, p: f64) -> Area {
-    area::tensile_stress_area(Length::from_mm(d), Pitch::from_mm(p), System::Metric).unwrap()
+    let (major, pitch) = (Length::from_mm(d), Pitch::from_mm(p));
+    thread::stress_area(ThreadCall {
+        series: ThreadSeries::MetricCoarse,
+        major,
+        pitch,
+        class: None,
+    })
 }
 
 fn inch_area(d: f64, tpi: f64) -> Area {
-    area::tensile_stress_area(Length::from_inches(d), Pitch::from_tpi(tpi), System::Inch).unwrap()
+    let (major, pitch) = (Length::from_inches(d), Pitch::from_tpi(tpi));
+    thread::stress_area(ThreadCall {
+        series: ThreadSeries::Unc,
+        major,
+        pitch,
+        class: None,
+    })
 }
 
 /// EN ISO 898-1, proof loads, coarse thread, printed to three figures and not always to the nearest.
@@ -634,7 +647,7 @@ fn lengths_of_engagement() {
 /// FED-STD-H28/2B app. B, tensile area above 100 ksi, 1/2-13 with Es 0.4435: 0.13757 in² (formula from memory).
 #[test]
 fn area_above_100_ksi() {
-    let a = area::tensile_area_over_100_ksi(Length::from_inches(0.4435), Pitch::from_tpi(13.0))
+    let a = strip::tensile_area_over_100_ksi(Length::from_inches(0.4435), Pitch::from_tpi(13.0))
         .unwrap();
     assert!(within(a.in2(), 0.13757, 0.003), "{}", a.in2());
 }

@@ -1,6 +1,6 @@
 //! Will the thread strip: how much metal shears, how deep must the screw go in, and what gives first?
 
-use super::{Fault, area, positive};
+use super::{Fault, positive};
 use crate::quantity::{Area, Force, Length, Pitch, Stress};
 use core::f64::consts::PI;
 
@@ -119,13 +119,31 @@ pub fn strength_ratio(limits: &Limits, screw: Stress, hole: Stress) -> Result<f6
     Ok(shear * (screw / hole))
 }
 
+/// Tensile area for screws above 100 ksi in the stripping method only: `A = π (Es/2 − 0.16238 P)²`.
+///
+/// `Es` is the least pitch diameter of the screw. Source: FED-STD-H28/2B, appendix B.
+///
+/// # Errors
+/// A size not above zero; a pitch too coarse for the diameter.
+pub fn tensile_area_over_100_ksi(pitch_diameter_min: Length, pitch: Pitch) -> Result<Area, Fault> {
+    positive(pitch_diameter_min.mm(), "pitch diameter")?;
+    positive(pitch.mm(), "pitch")?;
+    let radius = pitch_diameter_min.mm() / 2.0 - 0.16238 * pitch.mm();
+    if radius <= 0.0 {
+        return Err(Fault::PitchTooCoarse {
+            diameter: pitch_diameter_min,
+        });
+    }
+    Ok(Area::from_mm2(PI * radius * radius))
+}
+
 /// The tensile area that the stripping method uses: another formula above 100 ksi. Source: FED-STD-H28/2B, appendix B.
 ///
 /// # Errors
 /// As the area formulas.
 pub fn method_area(limits: &Limits, stress_area: Area, screw: Stress) -> Result<Area, Fault> {
     if screw.ksi() > 100.0 {
-        area::tensile_area_over_100_ksi(limits.external_pitch_min, limits.pitch)
+        tensile_area_over_100_ksi(limits.external_pitch_min, limits.pitch)
     } else {
         Ok(stress_area)
     }
