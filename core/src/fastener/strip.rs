@@ -2,6 +2,7 @@
 
 use super::{Fault, positive};
 use crate::quantity::{Area, Force, Length, Pitch, Stress};
+use crate::thread::{self, ThreadCall, ThreadClass};
 use core::f64::consts::PI;
 
 /// tan 30°, the flank of a 60° thread.
@@ -33,6 +34,34 @@ impl Limits {
             internal_pitch_max: diameter - p * 0.649519052838329,
             pitch,
         }
+    }
+    /// Worst case of two classes: the slackest screw in the slackest hole. `None` where the standard has no such limits.
+    ///
+    /// ```
+    /// use benchslate_core::fastener::strip::Limits;
+    /// use benchslate_core::{calls, thread::ThreadClass};
+    /// // 1/2-13, 2A in 2B: Kn 0.434, Es 0.4435, Ds 0.4876, En 0.4565 in (FED-STD-H28/2B appendix B).
+    /// let l = Limits::of_classes(calls::thread::read("1/2-13").unwrap(), ThreadClass::A2, ThreadClass::B2).unwrap();
+    /// assert!((l.external_pitch_min.inches() - 0.4435).abs() < 0.00011);
+    /// assert!((l.internal_minor_max.inches() - 0.434).abs() < 0.00051);
+    /// ```
+    pub fn of_classes(thread: ThreadCall, screw: ThreadClass, hole: ThreadClass) -> Option<Self> {
+        let thread::Limits::External { major, pitch, .. } = thread::limits(thread, screw).ok()?
+        else {
+            return None;
+        };
+        let (external_major_min, external_pitch_min) = (major.low, pitch.low);
+        let thread::Limits::Internal { minor, pitch, .. } = thread::limits(thread, hole).ok()?
+        else {
+            return None;
+        };
+        Some(Self {
+            internal_minor_max: minor.high,
+            external_pitch_min,
+            external_major_min,
+            internal_pitch_max: pitch.high,
+            pitch: thread.pitch,
+        })
     }
     fn check(&self) -> Result<(), Fault> {
         positive(self.pitch.mm(), "pitch")?;
