@@ -5,7 +5,6 @@ mod class;
 mod fault;
 pub mod inch;
 pub mod iso;
-pub mod press;
 
 pub use band::{Band, KindOfFit, Limits};
 pub use class::{FitClass, Grade, LETTERS, Letter, Member};

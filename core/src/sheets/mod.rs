@@ -11,7 +11,7 @@ macro_rules! sheets {
     };
 }
 
-sheets!(length, speed_feed, taper_pin, bolt_torque, thread_strip);
+sheets!(length, speed_feed, taper_pin);
 
 /// A sheet by id.
 pub fn by_id(id: &str) -> Option<&'static Sheet> {

@@ -50,7 +50,13 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, found: &Found) -> Result<(), St
         .map_err(|f| at(inp, found.at, f))?;
     let large = found.pin.large_end(found.length);
     if found.is_picked && a.get("pin").is_none() {
-        a.words("pin", found.pin.name());
+        a.words("pin", found.pin.name())
+            .says(match inp.choice("from") {
+                "shaft" => {
+                    "The size whose middle is nearest to a quarter of the shaft (common practice)."
+                }
+                _ => "The size whose large end comes nearest to flush in this hole.",
+            });
     }
     ends(inp, a, found, large, small);
     reamer(inp, a, found, small);
@@ -392,7 +398,10 @@ fn strength(inp: &Inputs, a: &mut Answer, middle: Length) {
 }
 
 fn cautions(inp: &Inputs, a: &mut Answer, found: &Found) {
-    let proud = inp.typed("proud");
+    let proud = inp
+        .opt::<Length>("proud")
+        .map(|proud| inp.show(proud))
+        .unwrap_or_default();
     a.stop("Before you ream", format!("Clamp hub and shaft together, ream both at once, and stop while the pin still stands {proud} proud by hand. Try it often. Reaming can\u{2019}t be undone."));
     a.note("Before you drive the pin", "Slip it in from both sides: it is driven from the side that it enters more deeply. Mark the large end.");
     if !found.pin.is_usual(found.length) {

@@ -426,9 +426,8 @@ fn opens(pin: StandardPin, inp: &Inputs) -> Vec<(&'static str, String)> {
         "length"
     };
     for (to, from) in [("length", length), ("shaft", "shaft")] {
-        let text = inp.typed(from);
-        if !text.is_empty() {
-            entry.push((to, text.to_owned()));
+        if let Some(size) = inp.opt::<Length>(from) {
+            entry.push((to, inp.show_plain(size)));
         }
     }
     entry
