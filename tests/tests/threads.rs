@@ -1,7 +1,11 @@
 //! Threads and drills against printed tables. Every figure stands beside its source; where the source is "from memory"
 //! a mismatch is a question to the standard, not yet a fault of ours.
 
-#![allow(clippy::panic, clippy::unwrap_used, reason = "a test says what it could not find")]
+#![allow(
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test says what it could not find"
+)]
 
 use benchslate_core::calls;
 use benchslate_core::quantity::{Length, Share};

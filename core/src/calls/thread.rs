@@ -72,6 +72,86 @@ fn said(text: &str) -> Result<Said, CallFault> {
     })
 }
 
+/// A field that takes the size of a screw, with or without its pitch.
+pub static SIZE: Call = Call {
+    name: "screw size",
+    read: said_size,
+};
+
+fn said_size(text: &str) -> Result<Said, CallFault> {
+    let size = size(text)?;
+    let (unit, places) = if size.metric {
+        (&units::MM, 3)
+    } else {
+        (&units::INCH, 4)
+    };
+    let reading = format!(
+        "screw {}, {}",
+        size.name,
+        with_unit(size.major.mm(), unit, places)
+    );
+    let call = if size.name.chars().all(|c| c.is_ascii_digit()) {
+        format!("{} in", size.name)
+    } else {
+        size.name
+    };
+    Ok(Said {
+        call: call.replace("No. ", "#"),
+        reading,
+    })
+}
+
+/// The size of a screw, whatever its pitch.
+#[derive(Clone, PartialEq, Debug)]
+pub struct ScrewSize {
+    /// Metric or Unified?
+    pub metric: bool,
+    /// Basic major diameter.
+    pub major: Length,
+    /// As it is called: `No. 10`, `1/4`, `M8`.
+    pub name: String,
+}
+
+/// Reads the size of a screw: `#10`, `3/8`, `M8`, or a whole call.
+///
+/// # Errors
+/// [`CallFault`] as for [`read`]; a bare small number (4) can be a number or inches, and is asked.
+pub fn size(text: &str) -> Result<ScrewSize, CallFault> {
+    let of_thread = |thread: ThreadCall| ScrewSize {
+        metric: thread.series.is_metric(),
+        major: thread.major,
+        name: thread.size(),
+    };
+    let fault = match read(text) {
+        Ok(thread) => return Ok(of_thread(thread)),
+        Err(fault) => fault,
+    };
+    let call = tidy(text).unwrap_or_default();
+    let front = ["INCH", "IN.", "IN"]
+        .iter()
+        .find_map(|mark| call.strip_suffix(mark));
+    let found = sizes_of(front.unwrap_or(&call).trim()).unwrap_or_default();
+    let found: Vec<_> = found
+        .into_iter()
+        .filter(|size| front.is_none() || !size.name.starts_with("No."))
+        .collect();
+    match found.as_slice() {
+        [one] => Ok(ScrewSize {
+            metric: false,
+            major: one.major(),
+            name: one.name.to_owned(),
+        }),
+        [number, inch] => Err(CallFault::Ambiguous(vec![
+            (
+                number.name.replace("No. ", "#"),
+                format!("number {}", inch.name),
+            ),
+            (format!("{} in", inch.name), format!("{} in", inch.name)),
+        ])),
+        _ => Err(fault),
+    }
+}
+
 /// Splits a class off the end: `1/4-20 UNC-2B` gives `1/4-20 UNC` and 2B.
 fn class_of(call: &str) -> (&str, Option<ThreadClass>) {
     let Some((front, tail)) = call.rsplit_once(['-', ' ']) else {
@@ -381,6 +461,30 @@ mod tests {
                 "{text}"
             );
         }
+    }
+
+    #[test]
+    fn sizes_of_screws() {
+        for (text, name) in [
+            ("1/4", "1/4"),
+            ("#10", "No. 10"),
+            ("M8", "M8"),
+            ("3/8-16", "3/8"),
+            ("1 in", "1"),
+            ("10", "No. 10"),
+            (".25", "1/4"),
+        ] {
+            assert_eq!(
+                size(text).map(|size| size.name).as_deref(),
+                Ok(name),
+                "{text}"
+            );
+            let said = said_size(text).unwrap();
+            assert_eq!(said_size(&said.call).unwrap(), said, "{text}");
+        }
+        assert!(matches!(size("4"), Err(CallFault::Ambiguous(_))));
+        assert!(matches!(size("1/"), Err(CallFault::Unfinished)));
+        assert!(matches!(size("fish"), Err(CallFault::Unknown { .. })));
     }
 
     #[test]

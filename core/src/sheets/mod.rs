@@ -11,7 +11,16 @@ macro_rules! sheets {
     };
 }
 
-sheets!(length, speed_feed, taper_pin);
+sheets!(
+    length,
+    speed_feed,
+    taper_pin,
+    name_thread,
+    drill,
+    tap_drill,
+    clearance_hole,
+    thread
+);
 
 /// A sheet by id.
 pub fn by_id(id: &str) -> Option<&'static Sheet> {

@@ -117,6 +117,9 @@ pub fn identify(across: Across, measured: Length, pitch: Pitch, most: usize) -> 
             .then(a.standard.rarity().cmp(&b.standard.rarity()))
     });
     found.truncate(most);
+    // Two that fit badly are enough to see that nothing fits.
+    let fitting = found.iter().filter(|one| one.misfit < 6.0).count();
+    found.truncate(if fitting < 2 { 2 } else { fitting });
     found
 }
 

@@ -49,7 +49,7 @@ pub enum LimitFault {
 
 /// The limits of a thread in a class.
 ///
-/// Unified (ASME B1.1-2003), inches, tolerances to four places as the standard's tables have them:
+/// Unified (ASME B1.1-2003), inches; T(2A) is set to six places, each tolerance to four, as in the standard:
 /// Td2(2A) = 0.0015 ∛D + 0.0015 √Le + 0.015 ∛P², 1A 1.5, 3A 0.75, 1B 1.95, 2B 1.3, 3B 0.975 times that;
 /// Le = D for UNC, UNF, 4-, 6- and 8-UN, 9 P for the others; allowance 0.3 Td2(2A) for 1A and 2A, none for 3A.
 /// Metric (ISO 965-1:2013), from its tables.
@@ -118,7 +118,7 @@ pub const fn unified_factor(class: ThreadClass) -> f64 {
 }
 
 fn unified(thread: ThreadCall, class: ThreadClass) -> Limits {
-    let base = unified_tolerance_2a(thread).inches();
+    let base = to_places(unified_tolerance_2a(thread).inches(), 6);
     let tolerance = to_places(base * unified_factor(class), 4);
     let d2 = to_places(pitch_diameter(thread).inches(), 4);
     if class.is_internal() {
