@@ -299,6 +299,39 @@ mod tests {
         }
     }
 
+    /// Against whole-number arithmetic over a spread of sizes: never further off than half of the last digit.
+    #[test]
+    fn lengths_are_rounded_right_at_every_size() {
+        for (unit, per) in [
+            (&INCH, 254_000_000_i128),
+            (&THOU, 254_000),
+            (&MM, 10_000_000),
+            (&MICRON, 10_000),
+            (&FOOT, 3_048_000_000),
+        ] {
+            let mut count: i64 = 1;
+            while count < 9_000_000_000_000 {
+                count += count / 7 + 1;
+                for sign in [1, -1] {
+                    let exact = Exact::from_tenth_nm(sign * count);
+                    for places in 0..7_u8 {
+                        let text = decimal(exact.mm(), unit, places);
+                        let digits: i128 = text.replace('.', "").parse().unwrap();
+                        let off = digits * per
+                            - i128::from(sign * count) * 10_i128.pow(u32::from(places));
+                        assert!(off.abs() * 2 <= per, "{text} {} of {count}", unit.id);
+                        // On a tie the size grows.
+                        assert!(
+                            off.abs() * 2 < per || (off > 0) == (sign > 0),
+                            "{text} {} of {count}",
+                            unit.id
+                        );
+                    }
+                }
+            }
+        }
+    }
+
     #[test]
     fn units_stand_where_the_trade_puts_them() {
         assert_eq!(with_unit(1.0 / 48.0, &TAPER_RATIO, 0), "1:48");

@@ -1,16 +1,20 @@
 //! What does a typed entry mean, as a number with a unit? Shop notation in; never a guess.
 
+mod ask;
 mod compound;
 mod fault;
 mod glyphs;
+mod link;
 mod number;
 mod taper;
 mod tolerance;
 mod unit;
 
 pub use fault::{Choice, ReadFault};
+pub use link::link_text;
 
 use super::{Exact, Kind, Scale, System, Unit, units, units_of};
+use ask::{clear_in_metric, metric_doubt, thousands, words};
 use compound::{Parts, compound};
 use glyphs::{PLUS_MINUS, plain};
 use number::{Number, at, number, skip};
@@ -124,52 +128,6 @@ pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading
         return Err(taper::small_ratio(b));
     }
     finish(&parts, negative, tolerance.as_ref(), usual, bare)
-}
-
-/// The entry in plain ASCII with the unit that was understood after a bare size: for links. It reads back to the same
-/// whatever units are offered.
-///
-/// ```
-/// use benchslate_core::quantity::{Kind, link_text, read, units};
-/// let text = "1¼ ± .0005";
-/// let reading = read(text, Kind::Length, &[&units::INCH]).unwrap();
-/// assert_eq!(link_text(text, &reading), "1 1/4 in +-.0005");
-/// ```
-pub fn link_text(text: &str, reading: &Reading) -> String {
-    let Ok(plain) = plain(text) else {
-        return text.into();
-    };
-    let b = plain.bytes();
-    // A tolerance starts at a sign past the first character, unless the sign joins a mixed number or a unit.
-    let is_tail = |i: usize| match at(b, i) {
-        PLUS_MINUS => true,
-        b'+' => i > 0,
-        b'-' => i > 0 && b.get(i..).unwrap_or_default().contains(&b'+'),
-        _ => false,
-    };
-    let tail = (0..b.len()).find(|i| is_tail(*i)).unwrap_or(b.len());
-    let (head, tail) = b.split_at_checked(tail).unwrap_or((b, &[]));
-    let mut out = String::with_capacity(b.len() + 8);
-    for byte in head.trim_ascii_end() {
-        if !(*byte == b' ' && out.ends_with(' ')) {
-            out.push(char::from(*byte));
-        }
-    }
-    if reading.bare && !reading.unit.id.is_empty() {
-        out.push(' ');
-        out.push_str(reading.unit.id);
-    }
-    if !tail.is_empty() {
-        out.push(' ');
-    }
-    for byte in tail {
-        match *byte {
-            PLUS_MINUS => out.push_str("+-"),
-            b' ' if out.ends_with(['-', ' ']) => {}
-            other => out.push(char::from(other)),
-        }
-    }
-    out
 }
 
 const NO_SIZE: ReadFault = ReadFault::Unreadable {
@@ -311,89 +269,6 @@ fn shared_unit(
         ]));
     }
     Ok((parts.told(typed.unit), false))
-}
-
-/// Plain text as something to type.
-fn words(b: &[u8]) -> String {
-    let mut out = String::with_capacity(b.len() + 2);
-    for byte in b {
-        match *byte {
-            PLUS_MINUS => out.push('±'),
-            other => out.push(char::from(other)),
-        }
-    }
-    out
-}
-
-/// `1,250`: a decimal comma or thousands?
-fn thousands(b: &[u8], comma: usize, bare: bool, unit: &Unit) -> ReadFault {
-    let choice = |mark: &str, label: &str| {
-        let mut text = words(b.get(..comma).unwrap_or_default());
-        text.push_str(mark);
-        text.push_str(&words(b.get(comma + 1..).unwrap_or_default()));
-        if bare && !unit.id.is_empty() {
-            text.push(' ');
-            text.push_str(unit.id);
-        }
-        Choice {
-            text,
-            label: label.into(),
-        }
-    };
-    ReadFault::Ambiguous(vec![
-        choice(".", "the comma is the decimal point"),
-        choice("", "the comma parts the thousands"),
-    ])
-}
-
-/// Whether a word means one thing in inch shops and another in metric ones.
-fn metric_doubt(unit: &Unit, spelling: &str, usual: &Unit) -> bool {
-    usual.system == Some(System::Metric)
-        && (spelling == "tenth"
-            || spelling == "tenths"
-            || (*unit == units::THOU && spelling.starts_with("mil")))
-}
-
-/// Asks what a bare `tenth` or `mil` means where millimetres are the habit.
-fn clear_in_metric(
-    n: Number,
-    typed: unit::Typed,
-    negative: bool,
-    usual: &'static Unit,
-) -> Result<(), ReadFault> {
-    if !metric_doubt(typed.unit, typed.spelling, usual) {
-        return Ok(());
-    }
-    let tenth = *typed.unit == units::TENTH;
-    let size = if negative { -n.value() } else { n.value() };
-    let choice = |mm: f64, unit: &Unit, label: &str| {
-        let mut text = super::plain(mm, unit);
-        text.push(' ');
-        text.push_str(unit.id);
-        Choice {
-            text,
-            label: label.into(),
-        }
-    };
-    let inch = choice(
-        typed.unit.to_base(size),
-        &units::INCH,
-        if tenth {
-            "tenths of a thousandth of an inch"
-        } else {
-            "thousandths of an inch"
-        },
-    );
-    let metric = choice(
-        if tenth { size / 10.0 } else { size },
-        &units::MM,
-        if tenth {
-            "tenths of a millimetre"
-        } else {
-            "millimetres"
-        },
-    );
-    Err(ReadFault::Ambiguous(vec![inch, metric]))
 }
 
 fn one_tenth(usual: &'static Unit) -> Result<Reading, ReadFault> {

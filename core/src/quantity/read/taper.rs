@@ -2,10 +2,10 @@
 
 use super::{
     Choice, ReadFault, Reading,
+    ask::words,
     compound::compound,
     number::{Number, at, number, skip},
     unit::unit_at,
-    words,
 };
 use crate::quantity::{Kind, Scale, Unit, units};
 
