@@ -68,6 +68,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         w.step("Both units", &["1 in = 25.4 mm exactly".into(), step], source_of(drill));
     });
     a.draw(|| drawing(drill, &inp.show(drill.diameter)));
+    a.note(
+        "Before you drill",
+        "Measure across the lands with a micrometer: the mark on a shank wears off, and a lopsided point cuts over its size.",
+    );
     a.source(source_of(drill));
     Ok(a)
 }

@@ -18,7 +18,7 @@ pub(super) static SHEET: Sheet = Sheet {
     fields: &[
         Field::choice("part", "Measured", &[choice("screw", "screw, over the crests"), choice("hole", "hole, the bore")]),
         Field::length("diameter", "Measured diameter")
-            .example(".247")
+            .example(".247 in")
             .hint("Over clean crests, or the bore of the hole.")
             .range_in(0.03, 6.5, "the tables run from 0.03 to 6 in")
             .measured(),
@@ -35,7 +35,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .range(1.0, 200.0, "what one can count")
             .when(&[when("by", &["count"])]),
         Field::length("over", "Over this length")
-            .example("1/2")
+            .example("1/2 in")
             .range_in(0.02, 12.0, "what a rule measures")
             .when(&[when("by", &["count"])])
             .measured(),
@@ -47,9 +47,9 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::stepped("off-pitch", "Pitch off by", Kind::Share),
     ],
     examples: &[
-        &[("diameter", ".247"), ("pitch", "20 tpi")],
+        &[("diameter", ".247 in"), ("pitch", "20 tpi")],
         &[("diameter", "9.85 mm"), ("by", "count"), ("threads", "10"), ("over", "15 mm")],
-        &[("part", "hole"), ("diameter", ".201"), ("pitch", "20 tpi")],
+        &[("part", "hole"), ("diameter", ".201 in"), ("pitch", "20 tpi")],
     ],
     takes: &[],
     finds: None,

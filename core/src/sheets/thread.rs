@@ -90,12 +90,14 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     working(inp, &mut a, thread);
     a.draw(|| drawing(thread, &|size| inp.show_to(size, places, 3)));
     a.source(source_of(thread));
-    if !metric {
-        a.note(
-            "Before you reject a part",
-            "Printed tables keep an older rounding: some pitch limits differ by 0.0001 in from these.",
-        );
-    }
+    a.note(
+        "Before you reject a part",
+        if metric {
+            "Measure the pitch diameter over wires or with a thread micrometer; a nut that runs on is no gauge."
+        } else {
+            "Measure the pitch diameter over wires; printed tables keep an older rounding, 0.0001 in off at some sizes."
+        },
+    );
     Ok(a)
 }
 
