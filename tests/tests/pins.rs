@@ -7,6 +7,7 @@
 #![allow(clippy::unwrap_used, clippy::panic)]
 
 use benchslate_core::calls::{CallFault, pin as call};
+use benchslate_core::fit::{FitClass, Letter, iso};
 use benchslate_core::pin::{
     self, FitCharacter, PinFault, Shear, StandardPin, TaperSeries, WornHole,
 };
@@ -1180,7 +1181,7 @@ fn the_search_box_finds_pins() {
 
 #[test]
 fn every_example_of_the_pin_sheets_is_complete() {
-    for id in ["taper-pin"] {
+    for id in ["taper-pin", "dowel"] {
         let sheet = sheets::by_id(id).unwrap();
         for example in sheet.examples {
             let outcome = evaluate(sheet, &Entry::of(example));
@@ -1191,5 +1192,120 @@ fn every_example_of_the_pin_sheets_is_complete() {
                     && !outcome.answer.steps.is_empty()
             );
         }
+    }
+}
+
+fn um_of(outcome: &Outcome, id: &str) -> f64 {
+    Length::from_mm(outcome.answer.get(id).unwrap().value.base().unwrap()).um()
+}
+
+#[test]
+fn the_dowel_sheet_answers_for_both_plates() {
+    // ASME B18.8.2-2000, Table 2, as above: 0.0001 to 0.0008 in tight in the suggested hole.
+    for &nominal in PRESS_BANDS {
+        let outcome = ask("dowel", &[("pin", &format!("{nominal} in"))]);
+        assert!(
+            near(inches_of(&outcome, "press-tightest"), -0.0008, 0.00005),
+            "{nominal}"
+        );
+        assert!(
+            near(inches_of(&outcome, "press-loosest"), -0.0001, 0.00005),
+            "{nominal}"
+        );
+        assert!(inches_of(&outcome, "slip-tightest") > 0.0);
+    }
+    // ISO 286-2, as above: the holes come from the classes, not from the table of pins.
+    for &(nominal, hole_max, hole_min, tight, loose) in M6_IN_H7 {
+        let outcome = ask(
+            "dowel",
+            &[("kind", "m6"), ("pin", &format!("{nominal} mm"))],
+        );
+        assert!(
+            near(um_of(&outcome, "press-tightest"), -tight, 0.5)
+                && near(um_of(&outcome, "press-loosest"), loose, 0.5),
+            "{nominal}"
+        );
+        let (least, most) = outcome.answer.get("press-hole").unwrap().band.unwrap();
+        assert!(
+            near(least, hole_min, 0.0005) && near(most, hole_max, 0.0005),
+            "{nominal}"
+        );
+        assert!(
+            outcome
+                .answer
+                .get("press-fit")
+                .unwrap()
+                .value
+                .text(System::Inch)
+                .starts_with("transition")
+        );
+    }
+    // The engineering reference table, as above, through the sheet: press 0.1245, slip 0.1265, each ± 0.0005.
+    let outcome = ask("dowel", &[("pin", "1/8 in"), ("metal", "aluminium")]);
+    assert!(
+        near(inches_of(&outcome, "press-hole"), 0.1245, 0.0001)
+            && near(inches_of(&outcome, "slip-hole"), 0.1265, 0.0001)
+    );
+    // ASME B18.8.2-2000, Table 2: 6400 lbf in SINGLE shear for 1/4 in.
+    let outcome = ask("dowel", &[("pin", "1/4 in")]);
+    let load = outcome.answer.get("single-shear").unwrap();
+    assert!(load.value.text(System::Inch) == "6400" && load.says.contains("SINGLE"));
+    // A hole that was over-reamed: 0.3756 takes the oversize pin (0.3759 to 0.3761) 0.0003 to 0.0005 tight, by arithmetic.
+    let outcome = ask(
+        "dowel",
+        &[
+            ("pin", "3/8 in"),
+            ("kind", "oversize"),
+            ("hole", "0.3756 in"),
+        ],
+    );
+    assert!(
+        near(inches_of(&outcome, "measured-tightest"), -0.0005, 1e-7)
+            && near(inches_of(&outcome, "measured-loosest"), -0.0003, 1e-7)
+    );
+}
+
+#[test]
+fn the_dowel_sheet_tells_what_is_not_defined_from_what_we_do_not_know() {
+    let fault = |pairs: &[(&str, &str)]| ask("dowel", pairs).faults().next().cloned().unwrap();
+    let found = fault(&[("pin", "0.2 in")]);
+    assert_eq!((found.field, found.reason), ("pin", Reason::NotDefined));
+    assert!(found.cure.contains("3/16"), "{}", found.cure);
+    let found = fault(&[("pin", "1/2 in"), ("metal", "aluminium")]);
+    assert_eq!((found.field, found.reason), ("metal", Reason::NoSource));
+    assert_eq!(
+        fault(&[("kind", "m6"), ("pin", "7 mm")]).reason,
+        Reason::NotDefined
+    );
+}
+
+#[test]
+fn metric_dowels_are_the_classes_of_iso_286() {
+    // Two tables of the project against each other: the pins' own limits and the ISO 286 classes.
+    for row in dowels::METRIC {
+        for (class, limits) in [
+            (FitClass::shaft(Letter::M, 6), row.m6()),
+            (FitClass::shaft(Letter::H, 8), row.h8()),
+        ] {
+            let iso = iso::limits(row.nominal(), &class.unwrap()).unwrap();
+            assert!(
+                near(iso.smallest(row.nominal()).mm(), limits.0.mm(), 1e-6)
+                    && near(iso.largest(row.nominal()).mm(), limits.1.mm(), 1e-6),
+                "{}",
+                row.size
+            );
+        }
+    }
+    for row in taper_pins::METRIC {
+        let h10 = iso::limits(row.small_end(), &FitClass::shaft(Letter::H, 10).unwrap()).unwrap();
+        assert!(
+            near(
+                h10.smallest(row.small_end()).mm(),
+                row.limits().0.mm(),
+                1e-6
+            ),
+            "{}",
+            row.size
+        );
     }
 }

@@ -15,6 +15,7 @@ sheets!(
     length,
     speed_feed,
     taper_pin,
+    dowel,
     name_thread,
     drill,
     tap_drill,

@@ -2,9 +2,14 @@
 //! worn hole.
 
 mod draw;
+mod drilling;
 mod fields;
+mod gauge;
+mod measured;
+mod shaft;
 mod tail;
 mod ways;
+mod worn;
 
 use crate::pin::{StandardPin, TaperSeries};
 use crate::quantity::{Kind, System, decimal, units, usual};

@@ -1,12 +1,10 @@
 //! What is said of every pin once it is known: its ends, its hole, its seat and its strength.
 
-use super::draw;
 use super::ways::at;
-use crate::pin::{self, SingleDrill, StandardPin, TaperSeries};
+use super::{draw, drilling};
+use crate::pin::{self, StandardPin};
 use crate::quantity::{Length, Share, Stress};
 use crate::sheet::*;
-use crate::standards::drill_sets;
-use crate::standards::drills::Drill;
 
 static ASME: Source = Source::from_memory("ASME B18.8.2", "Table 1, taper pins");
 static ISO: Source = Source::from_memory("ISO 2339", "taper pins, unhardened");
@@ -14,13 +12,7 @@ static LIMITS: Source = Source::read(
     "Shigley, Mechanical Engineering Design, 9th ed. (2011)",
     "Table 7-5, p. 390, and Eq. (7-35)",
 );
-static DRILLS: Source = Source::read("U.S. Army TM 9-254", "Table 3-1, drills by pin and length");
 static SEAT: Source = Source::read("U.S. Army TM 9-254", "par. 3-1e, seating within 1/16 in");
-static REAMERS: Source = Source::from_memory("ASME B94.2", "taper pin reamers");
-static STEPS: Source = Source::read(
-    "ASME B18.8.2, appendix",
-    "step drilling for the longest pins, by one secondary source",
-);
 static STRENGTH: Source = Source::read(
     "Machinery's Handbook, 31st ed.",
     "Strength of Taper Pins, p. 227",
@@ -59,13 +51,13 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, found: &Found) -> Result<(), St
             });
     }
     ends(inp, a, found, large, small);
-    reamer(inp, a, found, small);
+    drilling::reamer(inp, a, found, small);
     if found
         .hole_now
         .is_none_or(|now| now < small - pin::LEAST_LEFT)
         && inp.choice("from") != "gauge"
     {
-        hole(inp, a, found, large, small)?;
+        drilling::hole(inp, a, found, large, small)?;
     }
     seat(inp, a, found)?;
     strength(inp, a, (large + small) / 2.0);
@@ -142,175 +134,6 @@ fn ends(inp: &Inputs, a: &mut Answer, found: &Found, large: Length, small: Lengt
             &DEFINITION,
         ),
     });
-}
-
-fn hole(
-    inp: &Inputs,
-    a: &mut Answer,
-    found: &Found,
-    large: Length,
-    small: Length,
-) -> Result<(), Stop> {
-    let set = inp.choice("drills");
-    let owned = drill_sets::drills(set);
-    let best = pin::single_drills(large, small, &owned).first().copied();
-    if let Some(best) = best {
-        a.line("drill", best.drill.diameter).says(format!("{}: the nearest of yours that leaves 0.001 in or more for the reamer, where there is one.", best.drill.name()));
-        a.line("left", best.left_small).signed().says("On the diameter, small end less drill. Below zero the drill is the larger, and the reamer misses the small end.");
-    }
-    if inp.quiet() {
-        return Ok(());
-    }
-    let table = a.table(
-        "drills",
-        "Drill for one pass",
-        &["Drill", "size", "left to ream"],
-    );
-    for row in candidates(found.pin.series(), large, small, best) {
-        let (drill, left) = (row.drill, row.left_small);
-        table
-            .row(vec![
-                Value::words(drill.call()),
-                Value::of(drill.diameter),
-                Value::of(left).signed(),
-            ])
-            .owned(drill_sets::holds(set, &drill))
-            .chosen(best.is_some_and(|b| b.drill == drill));
-    }
-    if let StandardPin::Inch(row) = found.pin
-        && let Some(listed) = row.published_drill(found.length)
-    {
-        let left = inp.show_signed(small - Length::from_inches(listed.drill_in));
-        table.note(format!("An Army list has {} for this pin and length ({left} left). Its drills are at times over the small end.", listed.drill));
-        a.source(&DRILLS);
-    }
-    steps(inp, a, found, large, &owned)
-}
-
-/// The three best of all drills, the nearest of those that leave less, and the first that is owned.
-fn candidates(
-    series: TaperSeries,
-    large: Length,
-    small: Length,
-    best: Option<SingleDrill>,
-) -> Vec<SingleDrill> {
-    let metric = series == TaperSeries::Metric;
-    let all: Vec<Drill> = drill_sets::drills(if metric { "metric" } else { "all-inch" });
-    let ranked = pin::single_drills(large, small, &all);
-    let closer = ranked.iter().find(|row| row.left_small < pin::LEAST_LEFT);
-    let mut rows: Vec<SingleDrill> = ranked.iter().take(3).copied().collect();
-    for one in [best.as_ref(), closer].into_iter().flatten() {
-        let same = |row: &SingleDrill| row.drill.diameter == one.drill.diameter;
-        if !rows.iter().any(same) {
-            rows.push(*one);
-        }
-    }
-    let short = |row: &SingleDrill| row.left_small < pin::LEAST_LEFT;
-    rows.sort_by(|a, b| {
-        let near = a.left_small.abs().mm().total_cmp(&b.left_small.abs().mm());
-        short(a).cmp(&short(b)).then(near)
-    });
-    rows
-}
-
-fn steps(
-    inp: &Inputs,
-    a: &mut Answer,
-    found: &Found,
-    large: Length,
-    owned: &[Drill],
-) -> Result<(), Stop> {
-    let count = match inp.choice("plan") {
-        "two" => 2,
-        "three" => 3,
-        "four" => 4,
-        _ => return Ok(()),
-    };
-    let taper = found.pin.series().taper();
-    let plan = pin::step_plan(large, found.length, taper, pin::LEAST_LEFT, owned, count).map_err(
-        |_| {
-            Stop::fault(
-                "drills",
-                Reason::NoSource,
-                "no drill of this set goes through under the small end",
-                "choose another set",
-            )
-        },
-    )?;
-    let table = a.table(
-        "steps",
-        "Step drilling",
-        &["Drill", "size", "depth from the large end"],
-    );
-    for step in &plan {
-        let depth = step.depth.map_or_else(
-            || Value::words("through"),
-            |depth| Value::of(depth).places(3, 1),
-        );
-        table
-            .row(vec![
-                Value::words(step.drill.call()),
-                Value::of(step.drill.diameter),
-                depth,
-            ])
-            .owned(true);
-    }
-    let mut note = String::from(
-        "Depth to the full diameter, not to the point; 0.001 in or more is left all the way. Never deeper.",
-    );
-    if let StandardPin::Inch(row) = found.pin
-        && let Some(listed) = row.step_drill()
-    {
-        let second = listed.second_in.map_or_else(String::new, |(drill, depth)| {
-            format!(
-                ", then {} to {} deep",
-                inp.show(Length::from_inches(drill)),
-                inp.show_to(Length::from_inches(depth), 2, 1)
-            )
-        });
-        note = format!(
-            "{note} For the longest pins a standard list has {} through{second}.",
-            inp.show(Length::from_inches(listed.through_in))
-        );
-        a.source(&STEPS);
-    }
-    if let Some(table) = a.tables.last_mut() {
-        table.note(note);
-    }
-    Ok(())
-}
-
-fn reamer(inp: &Inputs, a: &mut Answer, found: &Found, small: Length) {
-    match found.pin {
-        StandardPin::Inch(row) => match row.reamer() {
-            Some(reamer) => {
-                let reach = if small < reamer.small_end() {
-                    let past = (reamer.small_end() - small) / found.pin.series().taper().ratio();
-                    format!(
-                        "The pin runs {} past the small end of this reamer: it needs a longer one.",
-                        inp.show_to(past, 3, 1)
-                    )
-                } else {
-                    "It reaches the small end of this pin.".to_owned()
-                };
-                let words = format!(
-                    "No. {}, {} to {}, flutes {}",
-                    reamer.number,
-                    inp.num(reamer.small_end()),
-                    inp.show(reamer.large_end()),
-                    inp.show_to(reamer.flutes(), 4, 1)
-                );
-                a.words("reamer", words).says(reach);
-                a.source(&REAMERS);
-            }
-            None => {
-                a.words("reamer", "no list to hand").says("The standard list of hand reamers ends at No. 10; we have no verified source above it.");
-            }
-        },
-        StandardPin::Metric(row) => {
-            a.words("reamer", format!("{} mm, 1:50", row.size)).says("A metric pin needs a 1:50 reamer; the inch ones are 1:48. We have no verified list of their lengths.");
-        }
-    }
 }
 
 fn seat(inp: &Inputs, a: &mut Answer, found: &Found) -> Result<(), Stop> {
