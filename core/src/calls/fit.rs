@@ -3,6 +3,7 @@
 use super::CallFault;
 use crate::fit::inch::{self, InchClass, SERIES, Series};
 use crate::fit::{FitClass, Grade, LETTERS, Member};
+use crate::sheet::{Call, Said};
 
 /// What a field for a fit takes.
 pub const EXPECTED: &str = "a hole and a shaft, as H7/m6, or an inch class, as RC3";
@@ -170,6 +171,20 @@ pub fn read_class(call: &str) -> Result<FitClass, CallFault> {
         member,
         letter,
         grade,
+    })
+}
+
+/// A field that takes a fit, one class, or an inch class.
+pub static FIT_CALL: Call = Call {
+    name: "fit",
+    read: said,
+};
+
+fn said(text: &str) -> Result<Said, CallFault> {
+    let call = read(text)?;
+    Ok(Said {
+        call: call.call(),
+        reading: call.reading(),
     })
 }
 

@@ -67,10 +67,7 @@ impl fmt::Display for FitFault {
                 }
             ),
             Self::InchNoSource(class) => {
-                write!(
-                    f,
-                    "we have no verified source for {class} at this size; take it from ANSI B4.1 itself"
-                )
+                write!(f, "we have no verified source for {class} at this size")
             }
             Self::InchSizeAboveTable => f.write_str("the ANSI B4.1 tables here end at 19.69 in"),
         }

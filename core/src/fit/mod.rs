@@ -2,9 +2,12 @@
 
 mod band;
 mod class;
+pub mod common;
 mod fault;
 pub mod inch;
 pub mod iso;
+pub mod press;
+pub mod sources;
 
 pub use band::{Band, KindOfFit, Limits};
 pub use class::{FitClass, Grade, LETTERS, Letter, Member};

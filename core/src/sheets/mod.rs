@@ -20,7 +20,8 @@ sheets!(
     drill,
     tap_drill,
     clearance_hole,
-    thread
+    thread,
+    fit_limits
 );
 
 /// A sheet by id.

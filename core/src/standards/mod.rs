@@ -18,6 +18,7 @@ pub mod dowel_pins;
 pub mod drill_sets;
 pub mod drills;
 pub mod feeds;
+pub mod fit_materials;
 pub mod heads;
 pub mod internal_strength;
 pub mod iso286_deviations;

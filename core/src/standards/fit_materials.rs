@@ -1,0 +1,57 @@
+//! How stiff is a material, and how far does it grow with heat?
+//!
+//! Stiffness: Shigley, Mechanical Engineering Design, 9th ed., Table A-5 (GPa column; aluminum from memory).
+//! Expansion, 10⁻⁶ per kelvin (authoritative: per degree C, but as noted): A, Callister, Fundamentals of Materials Science
+//! and Engineering, 3rd ed., Table B.6, p. 816; B, Dooley, Applied Science for Metal Workers (an older list, per degree F);
+//! C, common practice, 6.5 per degree F.
+
+use crate::quantity::{Expansion, Stress};
+
+/// A material of hubs and shafts.
+pub struct FitMaterial {
+    /// Stands in links.
+    pub id: &'static str,
+    /// On screen.
+    pub label: &'static str,
+    /// Young's modulus.
+    pub modulus: Stress,
+    /// Poisson's ratio.
+    pub poisson: f64,
+    /// Mean coefficient of linear expansion near room temperature; none where no figure has a source.
+    pub expansion: Option<Expansion>,
+}
+
+const fn row(
+    id: &'static str,
+    label: &'static str,
+    gpa: f64,
+    poisson: f64,
+    expansion: Option<Expansion>,
+) -> FitMaterial {
+    FitMaterial {
+        id,
+        label,
+        modulus: Stress::from_mpa(gpa * 1000.0),
+        poisson,
+        expansion,
+    }
+}
+const fn k(per_million: f64) -> Expansion {
+    Expansion::from_per_million_kelvin(per_million)
+}
+const fn f(per_million: f64) -> Expansion {
+    Expansion::from_per_million_fahrenheit(per_million)
+}
+
+/// The materials, usual ones first.
+#[rustfmt::skip]
+pub const FIT_MATERIALS: [FitMaterial; 8] = [
+    row("steel", "carbon steel", 207.0, 0.292, Some(f(6.5))), // C
+    row("cast-iron", "gray cast iron", 100.0, 0.211, Some(f(5.56))), // B
+    row("bronze", "bronze", 111.0, 0.349, Some(k(18.0))), // phosphor bronze; A, bearing bronze C93200
+    row("brass", "brass", 106.0, 0.324, Some(k(20.5))), // A, C36000
+    row("aluminum", "aluminum", 71.7, 0.333, Some(k(23.6))), // A, 6061
+    row("stainless", "stainless steel 18-8", 190.0, 0.305, None),
+    row("copper", "copper", 119.0, 0.326, Some(k(17.0))), // A, C11000
+    row("titanium", "titanium alloy", 114.0, 0.34, Some(k(8.6))), // A, 6Al-4V
+];

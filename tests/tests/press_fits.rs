@@ -1,0 +1,187 @@
+//! Do press and shrink fits agree with published formulas and figures?
+
+#![allow(clippy::unwrap_used)] // a test may stop at the first wrong row
+
+use benchslate_core::fit::press::{Elastic, Joint, PressFault, smoothed, temperature};
+use benchslate_core::quantity::{Expansion, Length, Stress};
+use benchslate_core::standards::fit_materials::FIT_MATERIALS;
+use benchslate_tests::near;
+
+const STEEL: Elastic = Elastic {
+    modulus: Stress::from_mpa(207_000.0),
+    poisson: 0.292,
+};
+const fn mm(value: f64) -> Length {
+    Length::from_mm(value)
+}
+
+struct Case {
+    /// Joint, hub outside, shaft bore, diametral interference, length; mm.
+    sizes: [f64; 5],
+    friction: f64,
+    /// Pressure, hub hoop, shaft hoop (MPa), axial force (kN), torque (N·m).
+    want: [f64; 5],
+}
+
+/// Shigley, Mechanical Engineering Design, 9th ed., Eqs. (7-39), (7-40), (7-44), (7-45), p. 399, and T = (π/2) f p l d², worked
+/// outside this project; the general form (7-39) was held against the same-material form (7-40). The first is Problem 7-42
+/// with the least interference of 35 H7/s6 and an assumed friction of 0.3. Equal materials, steel.
+#[rustfmt::skip]
+const CASES: &[Case] = &[
+    Case { sizes: [35.0, 60.0, 0.0, 0.018, 50.0], friction: 0.3, want: [35.116, 71.341, -35.116, 57.918, 1013.57] },
+    Case { sizes: [45.0, 72.0, 0.0, 0.033, 38.0], friction: 0.14, want: [46.252, 105.548, -46.252, 34.786, 782.68] },
+    Case { sizes: [45.0, 72.0, 18.0, 0.033, 38.0], friction: 0.14, want: [41.441, 94.571, -57.229, 31.168, 701.28] },
+    Case { sizes: [30.0, 34.0, 0.0, 0.020, 15.0], friction: 0.12, want: [15.28, 122.72, -15.28, 2.592, 38.88] },
+    Case { sizes: [30.0, 30_000.0, 0.0, 0.020, 15.0], friction: 0.12, want: [69.0, 69.0, -69.0, 11.706, 175.58] },
+];
+
+#[test]
+fn thick_cylinders() {
+    for case in CASES {
+        let [d, outside, bore, interference, length] = case.sizes.map(mm);
+        let joint = Joint::new(d, outside, bore, STEEL, STEEL).unwrap();
+        let p = joint.pressure(interference).unwrap();
+        let stresses = joint.stresses(p);
+        let got = [
+            p.mpa(),
+            stresses.hub_hoop.mpa(),
+            stresses.shaft_hoop.mpa(),
+            joint.axial_force(p, length, case.friction).newtons() / 1000.0,
+            joint.torque(p, length, case.friction).newton_metres(),
+        ];
+        for (got, want) in got.into_iter().zip(case.want) {
+            assert!(near(got, want, want.abs() * 0.001), "{got} not {want}");
+        }
+        assert!(near(
+            joint.interference_for(p).mm(),
+            interference.mm(),
+            1e-12
+        ));
+    }
+}
+
+/// Limit of Shigley's Eq. (7-40) for a hub without end: p = E δ/(2 d) = 207000 × 0.02/60 = 69.0 MPa.
+#[test]
+fn endless_hub() {
+    let joint = Joint::new(mm(30.0), mm(1e7), mm(0.0), STEEL, STEEL).unwrap();
+    assert!(near(joint.pressure(mm(0.02)).unwrap().mpa(), 69.0, 0.001));
+}
+
+/// Different materials: Eq. (7-39) written out by hand for a gray iron hub (100 GPa, 0.211) on a steel shaft, Shigley Table A-5,
+/// 40 mm in 80 mm, 0.03 mm: hub (5/3 + 0.211)/100 000 = 1.87767e-5, shaft (1 - 0.292)/207 000 = 3.42029e-6, p = 0.03/(40 × 2.21970e-5).
+#[test]
+fn iron_hub_on_steel() {
+    let iron = Elastic {
+        modulus: Stress::from_mpa(100_000.0),
+        poisson: 0.211,
+    };
+    let joint = Joint::new(mm(40.0), mm(80.0), mm(0.0), iron, STEEL).unwrap();
+    assert!(near(joint.pressure(mm(0.03)).unwrap().mpa(), 33.788, 0.002));
+}
+
+/// Engineering reference table: ΔT = δ/(α d), the clearance added. 50 mm: 0.059 + 0.020 at 11.7 per K is 135.0 K; 2 in: 0.0027 + 0.0010
+/// at 6.5 per °F is 284.6 °F.
+#[test]
+fn heat_to_assemble() {
+    let k = temperature(
+        mm(50.0),
+        mm(0.059),
+        mm(0.02),
+        Expansion::from_per_million_kelvin(11.7),
+    )
+    .unwrap();
+    assert!(near(k.kelvins(), 135.0, 0.675));
+    let inch = Length::from_inches;
+    let f = temperature(
+        inch(2.0),
+        inch(0.0027),
+        inch(0.001),
+        Expansion::from_per_million_fahrenheit(6.5),
+    )
+    .unwrap();
+    assert!(near(f.fahrenheit_degrees(), 284.6, 1.423));
+}
+
+/// DIN 7190, from memory: 60 µm with Rz 6 and 4 leaves 60 - 0.8 × 10 = 52 µm.
+#[test]
+fn smoothing() {
+    assert!(near(
+        smoothed(
+            Length::from_um(60.0),
+            Length::from_um(6.0),
+            Length::from_um(4.0)
+        )
+        .um(),
+        52.0,
+        1e-9
+    ));
+}
+
+/// Shigley, Table A-5: each modulus in Mpsi beside it × 6.8948 within 1 %. Callister, Table B.6 and Dooley: per °F is 5/9 of per °C.
+#[test]
+fn materials_agree_between_units() {
+    let rows = [
+        ("steel", 30.0, Some(6.5)),
+        ("cast-iron", 14.5, Some(5.56)),
+        ("bronze", 16.1, Some(10.0)),
+        ("brass", 15.4, Some(11.4)),
+        ("aluminum", 10.4, Some(13.1)),
+        ("stainless", 27.6, None),
+        ("copper", 17.2, Some(9.4)),
+        ("titanium", 16.5, Some(4.8)),
+    ];
+    for (row, (id, mpsi, per_f)) in FIT_MATERIALS.iter().zip(rows) {
+        assert_eq!(row.id, id);
+        assert!(
+            near(row.modulus.mpa() / 6894.757, mpsi, mpsi * 0.011),
+            "{id}"
+        );
+        match (row.expansion, per_f) {
+            (Some(got), Some(want)) => assert!(
+                near(got.per_million_fahrenheit(), want, want * 0.02),
+                "{id}"
+            ),
+            (got, want) => assert_eq!(got.is_some(), want.is_some(), "{id}"),
+        }
+    }
+}
+
+/// A hollow shaft lowers the pressure; a stiffer hub raises it; more interference raises it in proportion.
+#[test]
+fn senses() {
+    let p = |outside: f64, bore: f64, interference: f64| {
+        Joint::new(mm(40.0), mm(outside), mm(bore), STEEL, STEEL)
+            .unwrap()
+            .pressure(mm(interference))
+            .unwrap()
+            .mpa()
+    };
+    assert!(p(80.0, 20.0, 0.03) < p(80.0, 0.0, 0.03));
+    assert!(p(90.0, 0.0, 0.03) > p(80.0, 0.0, 0.03));
+    assert!(near(p(80.0, 0.0, 0.06), 2.0 * p(80.0, 0.0, 0.03), 1e-9));
+}
+
+#[test]
+fn faults() {
+    let joint = |d, outside, bore| Joint::new(mm(d), mm(outside), mm(bore), STEEL, STEEL);
+    assert_eq!(joint(40.0, 40.0, 0.0), Err(PressFault::HubTooSmall));
+    assert_eq!(joint(40.0, 80.0, 40.0), Err(PressFault::ShaftBoreTooLarge));
+    assert_eq!(joint(0.0, 80.0, 0.0), Err(PressFault::NoDiameter));
+    assert_eq!(joint(f64::NAN, 80.0, 0.0), Err(PressFault::NoDiameter));
+    assert_eq!(
+        joint(40.0, 80.0, 0.0).unwrap().pressure(mm(0.0)),
+        Err(PressFault::NoInterference)
+    );
+    let air = Elastic {
+        modulus: Stress::ZERO,
+        poisson: 0.3,
+    };
+    assert_eq!(
+        Joint::new(mm(40.0), mm(80.0), mm(0.0), air, STEEL),
+        Err(PressFault::BadMaterial)
+    );
+    assert_eq!(
+        temperature(mm(40.0), mm(0.1), mm(0.0), Expansion::ZERO),
+        Err(PressFault::BadExpansion)
+    );
+}
