@@ -3,7 +3,6 @@
 //! Plain typed functions; every one names its formula, range and source. A clamp load past the proof load or a length that
 //! makes no sense is a fault with the limit, never a number.
 
-pub mod area;
 pub mod long_form;
 pub mod proof;
 pub mod short_form;

@@ -1,7 +1,8 @@
 //! Will the thread strip: how much metal shears, how deep must the screw go in, and what gives first?
 
-use super::{Fault, area, positive};
+use super::{Fault, positive};
 use crate::quantity::{Area, Force, Length, Pitch, Stress};
+use crate::thread::{self, ThreadCall, ThreadClass};
 use core::f64::consts::PI;
 
 /// tan 30°, the flank of a 60° thread.
@@ -33,6 +34,34 @@ impl Limits {
             internal_pitch_max: diameter - p * 0.649519052838329,
             pitch,
         }
+    }
+    /// Worst case of two classes: the slackest screw in the slackest hole. `None` where the standard has no such limits.
+    ///
+    /// ```
+    /// use benchslate_core::fastener::strip::Limits;
+    /// use benchslate_core::{calls, thread::ThreadClass};
+    /// // 1/2-13, 2A in 2B: Kn 0.434, Es 0.4435, Ds 0.4876, En 0.4565 in (FED-STD-H28/2B appendix B).
+    /// let l = Limits::of_classes(calls::thread::read("1/2-13").unwrap(), ThreadClass::A2, ThreadClass::B2).unwrap();
+    /// assert!((l.external_pitch_min.inches() - 0.4435).abs() < 0.00011);
+    /// assert!((l.internal_minor_max.inches() - 0.434).abs() < 0.00051);
+    /// ```
+    pub fn of_classes(thread: ThreadCall, screw: ThreadClass, hole: ThreadClass) -> Option<Self> {
+        let thread::Limits::External { major, pitch, .. } = thread::limits(thread, screw).ok()?
+        else {
+            return None;
+        };
+        let (external_major_min, external_pitch_min) = (major.low, pitch.low);
+        let thread::Limits::Internal { minor, pitch, .. } = thread::limits(thread, hole).ok()?
+        else {
+            return None;
+        };
+        Some(Self {
+            internal_minor_max: minor.high,
+            external_pitch_min,
+            external_major_min,
+            internal_pitch_max: pitch.high,
+            pitch: thread.pitch,
+        })
     }
     fn check(&self) -> Result<(), Fault> {
         positive(self.pitch.mm(), "pitch")?;
@@ -119,13 +148,31 @@ pub fn strength_ratio(limits: &Limits, screw: Stress, hole: Stress) -> Result<f6
     Ok(shear * (screw / hole))
 }
 
+/// Tensile area for screws above 100 ksi in the stripping method only: `A = π (Es/2 − 0.16238 P)²`.
+///
+/// `Es` is the least pitch diameter of the screw. Source: FED-STD-H28/2B, appendix B.
+///
+/// # Errors
+/// A size not above zero; a pitch too coarse for the diameter.
+pub fn tensile_area_over_100_ksi(pitch_diameter_min: Length, pitch: Pitch) -> Result<Area, Fault> {
+    positive(pitch_diameter_min.mm(), "pitch diameter")?;
+    positive(pitch.mm(), "pitch")?;
+    let radius = pitch_diameter_min.mm() / 2.0 - 0.16238 * pitch.mm();
+    if radius <= 0.0 {
+        return Err(Fault::PitchTooCoarse {
+            diameter: pitch_diameter_min,
+        });
+    }
+    Ok(Area::from_mm2(PI * radius * radius))
+}
+
 /// The tensile area that the stripping method uses: another formula above 100 ksi. Source: FED-STD-H28/2B, appendix B.
 ///
 /// # Errors
 /// As the area formulas.
 pub fn method_area(limits: &Limits, stress_area: Area, screw: Stress) -> Result<Area, Fault> {
     if screw.ksi() > 100.0 {
-        area::tensile_area_over_100_ksi(limits.external_pitch_min, limits.pitch)
+        tensile_area_over_100_ksi(limits.external_pitch_min, limits.pitch)
     } else {
         Ok(stress_area)
     }

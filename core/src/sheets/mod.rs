@@ -21,7 +21,9 @@ sheets!(
     tap_drill,
     clearance_hole,
     thread,
-    fit_limits
+    fit_limits,
+    bolt_torque,
+    thread_strip,
 );
 
 /// A sheet by id.

@@ -32,5 +32,6 @@ pub mod set_screws;
 pub mod speed_series;
 pub mod taper_pins;
 pub mod thread_friction;
+pub mod torque_lists;
 pub mod unified;
 pub mod unit_power;

@@ -27,6 +27,8 @@ pub struct NutFactor {
 
 /// Source A.
 pub const SHIGLEY: &str = "Shigley, Table 8-15";
+/// Source A, rows recalled: cadmium (confirmed by source C) and anti-seize.
+pub const SHIGLEY_RECALLED: &str = "Shigley, Table 8-15, from memory";
 /// Source B.
 pub const HANDBOOK: &str = "Handbook of Bolts and Bolted Joints (1998), ch. 2, Table 1, as quoted";
 /// Source C.
@@ -59,9 +61,9 @@ pub const ROWS: &[NutFactor] = &[
     row("plain",   "plain steel, dry",              0.20,  HANDBOOK, Some((0.30,  SHIGLEY)), "torque-dry",   "C"),
     row("black",   "black finish, dry",             0.30,  SHIGLEY,  None,                   "torque-dry",   "C"),
     row("zinc",    "zinc plated, dry",              0.20,  SHIGLEY,  Some((0.295, HANDBOOK)), "torque-dry",  "D"),
-    row("cadmium", "cadmium plated, dry",           0.16,  SHIGLEY,  Some((0.20,  HANDBOOK)), "torque-cad",  "B"),
+    row("cadmium", "cadmium plated, dry",           0.16, SHIGLEY_RECALLED, Some((0.20, HANDBOOK)), "torque-cad",  "B"),
     row("oiled",   "oiled",                         0.18,  SHIGLEY,  None,                   "torque-oiled", "B"),
-    row("moly",    "moly paste or anti-seize",      0.11,  AIRCRAFT, Some((0.12,  SHIGLEY)), "torque-oiled", "A"),
+    row("moly",    "moly paste or anti-seize",      0.11,  AIRCRAFT, Some((0.12, SHIGLEY_RECALLED)), "torque-oiled", "A"),
 ];
 
 /// The state with this key.
