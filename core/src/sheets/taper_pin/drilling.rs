@@ -9,6 +9,10 @@ use crate::standards::drills::Drill;
 
 static DRILLS: Source = Source::read("U.S. Army TM 9-254", "Table 3-1, drills by pin and length");
 static REAMERS: Source = Source::from_memory("ASME B94.2", "taper pin reamers");
+static ARMY_REAMER: Source = Source::read(
+    "U.S. Army Ordnance subcourse OD0017",
+    "p. 71, taper pin reamers",
+);
 static STEPS: Source = Source::read(
     "ASME B18.8.2, appendix",
     "step drilling for the longest pins, by one secondary source",
@@ -55,7 +59,7 @@ pub(super) fn hole(
         table.note(format!("An Army list has {} for this pin and length ({left} left). Its drills are at times over the small end.", listed.drill));
         a.source(&DRILLS);
     }
-    steps(inp, a, found, large, &owned)
+    steps(inp, a, found, (large, small), &owned)
 }
 
 /// The three best of all drills, the nearest of those that leave less, and the first that is owned.
@@ -88,7 +92,7 @@ fn steps(
     inp: &Inputs,
     a: &mut Answer,
     found: &Found,
-    large: Length,
+    (large, small): (Length, Length),
     owned: &[Drill],
 ) -> Result<(), Stop> {
     let count = match inp.choice("plan") {
@@ -140,8 +144,13 @@ fn steps(
             )
         });
         note = format!(
-            "{note} For the longest pins a standard list has {} through{second}.",
-            inp.show(Length::from_inches(listed.through_in))
+            "{note} For the longest pins a standard list has {} through{second}{}.",
+            inp.show(Length::from_inches(listed.through_in)),
+            if listed.through_in > small.inches() {
+                "; its first drill is over this small end"
+            } else {
+                ""
+            }
         );
         a.source(&STEPS);
     }
@@ -164,6 +173,14 @@ pub(super) fn reamer(inp: &Inputs, a: &mut Answer, found: &Found, small: Length)
                     )
                 } else {
                     "It reaches the small end of this pin.".to_owned()
+                };
+                let reach = if reamer.number == "5/0" {
+                    a.source(&ARMY_REAMER);
+                    format!(
+                        "{reach} An Army list has 0.0984 in for its large end: the two disagree."
+                    )
+                } else {
+                    reach
                 };
                 let words = format!(
                     "No. {}, {} to {}, flutes {}",

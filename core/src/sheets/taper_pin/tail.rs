@@ -61,7 +61,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, found: &Found) -> Result<(), St
     }
     seat(inp, a, found)?;
     strength(inp, a, (large + small) / 2.0);
-    a.draw(|| draw::pin(inp, found.pin, found.length, large, small));
+    a.draw(|| draw::pin(inp, found, large, small));
     cautions(inp, a, found);
     Ok(())
 }
