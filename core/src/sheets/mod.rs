@@ -14,6 +14,10 @@ macro_rules! sheets {
 sheets!(
     length,
     speed_feed,
+    chip_load,
+    cutting_power,
+    cut_time,
+    surface_finish,
     taper_pin,
     dowel,
     name_thread,

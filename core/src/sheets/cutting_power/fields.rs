@@ -1,0 +1,224 @@
+//! What is entered for the power of a cut, and what may come out?
+
+use crate::quantity::Kind;
+use crate::quantity::units::*;
+use crate::sheet::*;
+
+pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
+    &[
+        ("by", "unit"),
+        ("cut", "mill"),
+        ("group", "plain-carbon"),
+        ("hardness", "150"),
+        ("wear", "slab"),
+        ("diameter", "2 1/2 in"),
+        ("rpm", "110"),
+        ("teeth", "8"),
+        ("feed", "3 ipm"),
+        ("engaged", "0.1 in"),
+        ("axial", "2 in"),
+    ],
+    &[
+        ("by", "kc"),
+        ("cut", "turn"),
+        ("metal", "iron"),
+        ("diameter", "1 1/2 in"),
+        ("rpm", "200"),
+        ("turn-feed", "0.008 ipr"),
+        ("depth", "0.06 in"),
+    ],
+    &[
+        ("by", "unit"),
+        ("cut", "drill"),
+        ("group", "plain-carbon"),
+        ("hardness", "190"),
+        ("wear", "drill"),
+        ("diameter", "3/8 in"),
+        ("rpm", "610"),
+        ("turn-feed", "0.005 ipr"),
+        ("kd", "24000"),
+    ],
+];
+
+/// In the order of the table of specific cutting force.
+pub(super) static FORCE_MATERIALS: &[Choice] = &[
+    choice("soft-steel", "soft unalloyed steel"),
+    choice("low-alloy", "low alloy steel"),
+    choice("austenitic", "austenitic stainless"),
+    choice("iron", "grey cast iron"),
+    choice("aluminium", "aluminium, wrought"),
+    choice("cast-aluminium", "aluminium, cast"),
+    choice("e295", "E295 (St 50)"),
+    choice("e335", "E335 (St 60)"),
+    choice("e360", "E360 (St 70)"),
+    choice("42crmo4", "42CrMo4"),
+    choice("16mncr5", "16MnCr5"),
+    choice("c45", "C45"),
+];
+
+/// In the order of the table of specific energy.
+pub(super) static ENERGY_MATERIALS: &[Choice] = &[
+    choice("aluminium", "aluminium alloys"),
+    choice("cast-iron", "cast irons"),
+    choice("high-temperature", "high-temperature alloys"),
+    choice("magnesium", "magnesium alloys"),
+    choice("nickel", "nickel alloys"),
+    choice("stainless", "stainless steels"),
+    choice("steel", "steels"),
+    choice("titanium", "titanium alloys"),
+];
+
+static GROUPS: &[Choice] = &[
+    choice("plain-carbon", "plain carbon steels"),
+    choice("free-1108", "free-machining, AISI 1108 to 1132"),
+    choice("free-1137", "free-machining, AISI 1137 to 1151"),
+    choice("alloy-4140", "alloy, 4140, 4340, 5140, 8640 group"),
+    choice("alloy-4130", "alloy, 4130, 4320, 4615, 8620 group"),
+    choice("alloy-1340", "alloy, 1330, 1335, 1340, E52100"),
+];
+
+static WEARS: &[Choice] = &[
+    choice("slab", "slab milling"),
+    choice("end", "end milling"),
+    choice("face-light", "face milling, light and medium"),
+    choice("face-heavy", "face milling, extra heavy"),
+    choice("turn-finish", "turning, finishing"),
+    choice("turn-normal", "turning, normal"),
+    choice("turn-heavy", "turning, extra heavy"),
+    choice("drill", "drilling, normal"),
+    choice("drill-hard", "drilling, hard metal, dull drill"),
+    choice("sharp", "sharp tool"),
+];
+
+pub(super) static FIELDS: &[Field] = &[
+    Field::choice(
+        "by",
+        "Figured by",
+        &[
+            choice("unit", "unit power, steels"),
+            choice("kc", "specific force kc1.1"),
+            choice("energy", "rough energy, any metal"),
+        ],
+    ),
+    Field::choice(
+        "cut",
+        "Cut",
+        &[
+            choice("mill", "milling"),
+            choice("turn", "turning"),
+            choice("drill", "drilling"),
+        ],
+    ),
+    Field::choice("group", "Steel", GROUPS).when(&[when("by", &["unit"])]),
+    Field::number("hardness", "Brinell hardness")
+        .example("150")
+        .range(80.0, 360.0, "the table of unit power")
+        .when(&[when("by", &["unit"])]),
+    Field::choice("wear", "Wear factor for", WEARS).when(&[when("by", &["unit"])]),
+    Field::choice("metal", "Metal", FORCE_MATERIALS).when(&[when("by", &["kc"])]),
+    Field::choice("kind", "Kind of metal", ENERGY_MATERIALS).when(&[when("by", &["energy"])]),
+    Field::length("diameter", "Diameter")
+        .example("2 1/2 in")
+        .hint("Of the cutter or drill; in the lathe, of the work before the cut.")
+        .range_in(0.01, 40.0, "cutters and work of a small shop")
+        .measured(),
+    Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
+        .example("110")
+        .range(1.0, 100_000.0, "what a spindle turns"),
+    Field::count("teeth", "Teeth")
+        .example("8")
+        .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
+        .when(&[when("cut", &["mill"])]),
+    Field::quantity(
+        "feed",
+        "Table feed",
+        Kind::FeedRate,
+        &[&IN_PER_MIN, &MM_PER_MIN],
+    )
+    .example("3 ipm")
+    .range(0.1, 20_000.0, "what a table feeds")
+    .when(&[when("cut", &["mill"])]),
+    Field::length("engaged", "Engagement across the feed")
+        .example("0.1 in")
+        .hint("Depth of a slab cut; width of a face or end cut.")
+        .range_in(0.0005, 40.0, "less is no cut")
+        .when(&[when("cut", &["mill"])])
+        .measured(),
+    Field::length("axial", "Cut along the spindle")
+        .example("2 in")
+        .hint("Width of a slab cut; depth of a face or end cut.")
+        .range_in(0.0005, 40.0, "less is no cut")
+        .when(&[when("cut", &["mill"])])
+        .measured(),
+    Field::quantity(
+        "turn-feed",
+        "Feed per turn",
+        Kind::FeedPerRev,
+        &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
+    )
+    .example("0.008 ipr")
+    .range(0.001, 10.0, "what feeds give")
+    .when(&[when("cut", &["turn", "drill"])]),
+    Field::length("depth", "Depth of cut")
+        .example("0.06 in")
+        .hint("On the radius.")
+        .range_in(0.0005, 10.0, "less is no cut")
+        .when(&[when("cut", &["turn"])])
+        .measured(),
+    Field::quantity(
+        "entering",
+        "Entering angle of the edge",
+        Kind::Angle,
+        &[&DEGREE],
+    )
+    .preset("90 deg")
+    .example("75 deg")
+    .hint("Between the edge and the feed; 90 is square to the work.")
+    .range(10.0, 90.0, "edges of lathe tools")
+    .when(&[when("cut", &["turn"])]),
+    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
+        .preset("118 deg")
+        .example("118 deg")
+        .range(60.0, 170.0, "drill points")
+        .when(&[when("cut", &["drill"])]),
+    Field::number("kd", "Kd of the work, for thrust")
+        .example("24000")
+        .hint("Inch constant; 24,000 for steel of 200 HB. Empty: no thrust.")
+        .range(500.0, 100_000.0, "material factors of the drilling table")
+        .when(&[when("cut", &["drill"]), when("by", &["unit"])])
+        .optional(),
+    Field::choice(
+        "web",
+        "Drill point",
+        &[
+            choice("plain", "ordinary, chisel edge 0.18 D"),
+            choice("split", "split, 0.03 D"),
+        ],
+    )
+    .when(&[when("cut", &["drill"]), when("by", &["unit"])]),
+    Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
+        .example("1 hp")
+        .range(10.0, 100_000.0, "what a shop motor gives")
+        .from_shop(ShopItem::Motor, "1 hp"),
+    Field::percent("efficiency", "Share that arrives at the cutter")
+        .example("75 pct")
+        .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
+        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
+        .from_shop(ShopItem::DriveEfficiency, "75 pct"),
+];
+
+pub(super) static RESULTS: &[Res] = &[
+    Res::of("motor-need", "Power from the motor", Kind::Power),
+    Res::of("share", "Share of the motor", Kind::Share),
+    Res::of("cutter-need", "Power at the cutter", Kind::Power),
+    Res::of("torque", "Torque at the spindle", Kind::Torque),
+    Res::of("force", "Cutting force", Kind::Force),
+    Res::of("thrust", "Thrust of the drill", Kind::Force),
+    Res::of(
+        "drill-torque",
+        "Torque of the drill, by its own formula",
+        Kind::Torque,
+    ),
+    Res::of("removal", "Metal removed", Kind::RemovalRate),
+    Res::of("deepest", "Depth that loads the motor fully", Kind::Length),
+];
