@@ -6,7 +6,7 @@ use crate::quantity::{Kind, Length, Share};
 use crate::record::DRILL_SETS;
 use crate::sheet::*;
 use crate::standards::drill_sets;
-use crate::standards::drills::{self, DrillSeries};
+use crate::standards::drills::{self, Drill, DrillSeries};
 use crate::thread::{
     Between, Limits, TapDrill, TapKind, ThreadCall, ThreadClass, ThreadSeries, hole_for, limits, rank,
 };
@@ -68,23 +68,20 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let in_set = owned.first().filter(close).copied();
     let same_kind = |one: &&TapDrill| (one.drill.series == DrillSeries::Metric) == (set == "metric");
     let fallback = all.iter().filter(close).find(same_kind).or(all.first()).copied();
-    let Some(pick) = in_set.or(fallback) else {
-        return Err(Stop::fault(
-            "thread",
-            Reason::OutOfRange,
-            "no standard drill leaves a thread here",
-            "bore the hole to the size instead",
-        ));
-    };
+    let pick = in_set.or(fallback);
     let bore = bore_limits(thread);
     let mut a = inp.answer();
-    a.words("drill", pick.drill.name()).says(if in_set.is_some() {
-        "Nearest in your set to the thread wanted."
+    if let Some(pick) = pick {
+        a.words("drill", pick.drill.name()).says(if in_set.is_some() {
+            "Nearest in your set to the thread wanted."
+        } else {
+            "None in your set comes within 12 % of the thread wanted; this is the nearest standard drill."
+        });
+        a.line("drill-size", pick.drill.diameter).exact();
+        a.line("thread-left", pick.share).says(basis(tap));
     } else {
-        "None in your set comes within 12 % of the thread wanted; this is the nearest standard drill."
-    });
-    a.line("drill-size", pick.drill.diameter).exact();
-    a.line("thread-left", pick.share).says(basis(tap));
+        a.words("drill", "none: bore the hole").says("No standard drill leaves a thread here.");
+    }
     a.line("hole", hole).says(format!("For {} of thread. {}", inp.show(wanted), basis(tap)));
     if let Some((bore, class)) = bore {
         let says = format!("Minor diameter of class {}, after tapping.", class.mark());
@@ -116,7 +113,7 @@ fn bore_limits(thread: ThreadCall) -> Option<(Between, ThreadClass)> {
 }
 
 /// Owned and other drills in one list, nearest first; at least the best owned ones are in it.
-fn table(a: &mut Answer, set: &str, pick: TapDrill, owned: &[TapDrill], all: &[TapDrill], bore: Option<Between>) {
+fn table(a: &mut Answer, set: &str, pick: Option<TapDrill>, owned: &[TapDrill], all: &[TapDrill], bore: Option<Between>) {
     let mut rows: Vec<TapDrill> = owned.to_vec();
     rows.extend(all.iter().filter(|one| !owned.iter().any(|mine| mine.drill == one.drill)));
     rows.sort_by(|a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()).then(a.drill.series.cmp(&b.drill.series)));
@@ -140,7 +137,7 @@ fn table(a: &mut Answer, set: &str, pick: TapDrill, owned: &[TapDrill], all: &[T
         table
             .row(cells)
             .owned(drill_sets::holds(set, &one.drill))
-            .chosen(one.drill == pick.drill)
+            .chosen(pick.is_some_and(|pick| one.drill == pick.drill))
             .opens("drill", vec![("drill", one.drill.name())]);
     }
     table.note(if bore.is_some() {
@@ -150,7 +147,7 @@ fn table(a: &mut Answer, set: &str, pick: TapDrill, owned: &[TapDrill], all: &[T
     });
 }
 
-fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall, tap: TapKind, wanted: Share, pick: TapDrill) {
+fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall, tap: TapKind, wanted: Share, pick: Option<TapDrill>) {
     let (factor, source) = match tap {
         TapKind::Cut => ("1.299038", &CUT),
         TapKind::Form => ("0.68", &FORM),
@@ -170,6 +167,7 @@ fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall, tap: TapKind, wante
             ],
             source,
         );
+        let Some(pick) = pick else { return };
         w.step(
             "Thread that the drill leaves",
             &[
@@ -185,31 +183,32 @@ fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall, tap: TapKind, wante
     });
 }
 
-fn cautions(a: &mut Answer, tap: TapKind, pick: TapDrill) {
+fn cautions(a: &mut Answer, tap: TapKind, pick: Option<TapDrill>) {
     a.stop(
         "Before you drill",
         "Check the drill with a micrometer and cut a trial hole in scrap: a hole that came out too large can't be undone.",
     );
     if tap == TapKind::Form {
         a.note("Before you form", "Form taps need metal that flows: soft steel, aluminium, brass that bends. They break in cast iron, which must be cut.");
-    } else if pick.share > Share::from_percent(80.0) {
+    } else if pick.is_some_and(|pick| pick.share > Share::from_percent(80.0)) {
         a.note("Before you tap", "Over about 80 % of thread the tap turns hard and small taps break; the thread gains little strength.");
-    } else if pick.share < Share::from_percent(55.0) {
+    } else if pick.is_some_and(|pick| pick.share < Share::from_percent(55.0)) {
         a.note("Before you tap", "Under about 55 % the thread is shallow. It serves in tough metal and deep holes, not in cast iron or aluminium under load.");
     }
 }
 
 fn finds() -> Vec<Find> {
+    let all = drills::all();
     let mut finds = super::thread::finds();
     finds.retain_mut(|find| {
-        let Some((_, call)) = find.entry.first() else { return false };
-        let Ok(thread) = calls::thread::read(call) else { return false };
-        let Some(best) = rank(thread, Share::from_percent(75.0), TapKind::Cut, &drills::all(), 1).first().copied() else {
-            return false;
-        };
+        let thread = find.entry.first().and_then(|(_, call)| calls::thread::read(call).ok());
+        let Some(thread) = thread.filter(|thread| thread.series != ThreadSeries::Unef) else { return false };
+        let hole = hole_for(thread, Share::from_percent(75.0), TapKind::Cut);
+        let off = |drill: &&Drill| (drill.diameter - hole).abs().mm();
+        let Some(best) = all.iter().min_by(|a, b| off(a).total_cmp(&off(b))) else { return false };
         find.title = format!("Tap drill for {thread}");
-        find.aside = format!("nearest to 75 %: {}", best.drill.name());
-        !matches!(thread.series, ThreadSeries::Unef)
+        find.aside = format!("nearest to 75 %: {}", best.name());
+        true
     });
     finds
 }

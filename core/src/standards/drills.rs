@@ -257,15 +257,8 @@ pub fn metric(hundredths: u16) -> Option<Drill> {
 /// Every drill of one series, smallest first.
 pub fn series(series: DrillSeries) -> Vec<Drill> {
     match series {
-        DrillSeries::Number => NUMBERS
-            .iter()
-            .rev()
-            .filter_map(|row| number(row.0))
-            .collect(),
-        DrillSeries::Letter => LETTERS
-            .iter()
-            .filter_map(|row| letter(char::from(row.0)))
-            .collect(),
+        DrillSeries::Number => numbers().collect(),
+        DrillSeries::Letter => letters().collect(),
         DrillSeries::Fraction => (1..=224).filter_map(fraction).collect(),
         DrillSeries::Metric => (30..=5000).filter_map(metric).collect(),
     }
@@ -311,10 +304,29 @@ pub fn nearest(size: Length, most: usize) -> Vec<Drill> {
 
 /// The drills that measure this size to within half of a ten-thousandth of an inch.
 pub fn exactly(size: Length) -> Vec<Drill> {
-    all()
-        .into_iter()
+    let code = |count: f64| libm::round(count.clamp(0.0, 60000.0)) as u16;
+    let near = [
+        fraction(code(size.inches() * 64.0)),
+        metric(code(size.mm() * 100.0)),
+    ];
+    numbers()
+        .chain(letters())
+        .chain(near.into_iter().flatten())
         .filter(|drill| (drill.diameter - size).abs() < Length::from_inches(0.00005))
         .collect()
+}
+
+fn numbers() -> impl Iterator<Item = Drill> {
+    NUMBERS
+        .iter()
+        .rev()
+        .map(|row| of_inches(DrillSeries::Number, row.0, row.1))
+}
+
+fn letters() -> impl Iterator<Item = Drill> {
+    LETTERS
+        .iter()
+        .map(|row| of_inches(DrillSeries::Letter, u16::from(row.0), row.1))
 }
 
 #[cfg(test)]
