@@ -130,9 +130,16 @@ impl Bench {
         let text = fs::read(&path)
             .map(|b| String::from_utf8_lossy(&b).into_owned())
             .unwrap_or_default();
+        // First what failed, by name, then the end, which says why the last one did.
+        let failed = |l: &&str| {
+            l.ends_with("... FAILED") || l.starts_with("FAILED") || l.starts_with("error")
+        };
         let lines: Vec<&str> = text.lines().collect();
-        println!("--- end of {}", path.display());
-        for line in lines.iter().skip(lines.len().saturating_sub(40)) {
+        for line in text.lines().filter(failed).take(30) {
+            println!("    {line}");
+        }
+        println!("    …");
+        for line in lines.iter().skip(lines.len().saturating_sub(25)) {
             println!("    {line}");
         }
         println!("---");

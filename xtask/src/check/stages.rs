@@ -85,8 +85,28 @@ fn generated(bench: &Bench) -> Res<Count> {
 }
 
 fn wasm(bench: &Bench) -> Res<Count> {
+    // The digits of native code, for the test that compares them with those of WebAssembly.
+    let mut digests = run::cargo();
+    digests.args([
+        "run",
+        "--quiet",
+        "--locked",
+        "-p",
+        "benchslate-tests",
+        "--bin",
+        "parity",
+    ]);
+    let digests = digests.output()?;
+    if !digests.status.success() {
+        bench.note("wasm", &String::from_utf8_lossy(&digests.stderr));
+        return Ok(Count::one(false));
+    }
     let mut cargo = run::cargo();
     cargo
+        .env(
+            "BENCHSLATE_PARITY",
+            String::from_utf8_lossy(&digests.stdout).trim(),
+        )
         .args([
             "test",
             "-p",
