@@ -115,6 +115,13 @@ pub fn compound(b: &[u8], first: Number, typed: Typed, kind: Kind) -> Result<Par
         } else if matches!(rest, b"a" | b"an" | b"and") {
             return Err(ReadFault::Unfinished);
         }
+        // 10'-6 1/2", as on a drawing; with a plus after it, it is a tolerance.
+        if *unit_before == FOOT && at(b, i) == b'-' && !rest.contains(&b'+') {
+            i = skip(b, i + 1);
+            if i >= b.len() {
+                return Err(ReadFault::Unfinished);
+            }
+        }
         if !(at(b, i).is_ascii_digit() || at(b, i) == b'.' || joined) {
             return Ok(out);
         }

@@ -83,7 +83,10 @@ pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading
     } else {
         0
     };
-    let first = number(b, start)?;
+    let mut first = number(b, start)?;
+    if kind == Kind::Count && first.thousands.take().is_some() {
+        first.d = 1; // of whole things "12,500" can only be thousands
+    }
     let i = skip(b, first.end);
     if kind == Kind::Taper
         && let Some(reading) = taper::special(b, first, negative, offered)?

@@ -5,7 +5,7 @@ use crate::quantity::{Length, Quantity, units::INCH, with_unit};
 use crate::sheet::{Find, Source};
 use crate::standards::{
     dowel_pins,
-    drills::{self, DrillSeries},
+    drills::{self, Drill, DrillSeries},
 };
 
 static DRILLS: Source = Source::from_memory("ASME B94.11M, twist drills", "number and letter sizes");
@@ -14,6 +14,7 @@ static INCH_PINS: Source = Source::from_memory("ASME B18.8.2-2000", "taper pins,
 static METRIC_TAPER: Source = Source::from_memory("ISO 2339", "taper pins, sizes");
 static METRIC_DOWEL: Source = Source::from_memory("ISO 2338 and ISO 8734", "dowel pins, sizes");
 
+const ALL_SERIES: [DrillSeries; 4] = [DrillSeries::Number, DrillSeries::Letter, DrillSeries::Fraction, DrillSeries::Metric];
 /// How many are listed.
 const LISTED: usize = 6;
 /// A size further off than this share of itself is not near.
@@ -37,16 +38,21 @@ fn is_near(size: Length, wanted: Length) -> bool {
 
 /// The drills nearest to a size, nearest first; of two of one size the inch one first.
 pub fn drills(wanted: Length) -> Vec<Near> {
-    let near = drills::nearest(wanted, LISTED);
-    near.into_iter()
+    let off = |drill: &Drill| (drill.diameter - wanted).abs().mm();
+    let mut near: Vec<Drill> = ALL_SERIES
+        .into_iter()
+        .flat_map(drills::series)
         .filter(|drill| is_near(drill.diameter, wanted))
-        .map(|drill| Near {
-            name: drill.name(),
-            size: drill.diameter,
-            off: drill.diameter - wanted,
-            source: if matches!(drill.series, DrillSeries::Number | DrillSeries::Letter) { &DRILLS } else { &STOCK_DRILLS },
-        })
-        .collect()
+        .collect();
+    near.sort_by(|a, b| off(a).total_cmp(&off(b)).then(a.series.cmp(&b.series)));
+    near.truncate(LISTED);
+    let listed = near.into_iter().map(|drill| Near {
+        name: drill.name(),
+        size: drill.diameter,
+        off: drill.diameter - wanted,
+        source: if matches!(drill.series, DrillSeries::Number | DrillSeries::Letter) { &DRILLS } else { &STOCK_DRILLS },
+    });
+    listed.collect()
 }
 
 /// The taper pins (by their named end) and dowels (by their nominal) nearest to a size, nearest first.
@@ -68,6 +74,7 @@ pub fn pins(wanted: Length) -> Vec<Near> {
     for dowel in &dowel_pins::METRIC {
         push(dowel.nominal(), &METRIC_DOWEL, &|| format!("dowel {} mm", dowel.size));
     }
+    // Names are made for all near ones: there are few.
     all.sort_by(|a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()));
     all.truncate(LISTED);
     all
