@@ -37,7 +37,8 @@ pub fn link_text(text: &str, reading: &Reading) -> String {
     }
     if reading.bare && !reading.unit.id.is_empty() {
         out.push(' ');
-        out.push_str(reading.unit.id);
+        // In lower case, as a typed unit arrives here, so that equal entries give equal links.
+        out.push_str(&reading.unit.id.to_ascii_lowercase());
     }
     if !tail.is_empty() {
         out.push(' ');
