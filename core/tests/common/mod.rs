@@ -85,25 +85,31 @@ const PIECES: &[&str] = &[
     "14 thousandths and 5 tenths",
 ];
 
+/// Less than `n`, from the same draw on every machine: `usize` itself draws otherwise where it has 32 bits, as it has
+/// in WebAssembly.
+fn below(rng: &mut fastrand::Rng, n: usize) -> usize {
+    usize::try_from(rng.u64(..n as u64)).unwrap_or(0)
+}
+
 /// A text of random pieces, now and then very long.
 pub fn text(rng: &mut fastrand::Rng) -> String {
     if rng.u16(..) == 0 {
         return "1".repeat(10_000);
     }
-    (0..rng.usize(0..5))
-        .map(|_| PIECES[rng.usize(..PIECES.len())])
+    (0..below(rng, 5))
+        .map(|_| PIECES[below(rng, PIECES.len())])
         .collect()
 }
 
 /// A text that a field is likely to take.
 pub fn likely(field: &Field, rng: &mut fastrand::Rng) -> String {
     match &field.kind {
-        FieldKind::Choice(choices) => choices[rng.usize(..choices.len())].id.to_owned(),
+        FieldKind::Choice(choices) => choices[below(rng, choices.len())].id.to_owned(),
         FieldKind::Quantity { units, .. } if rng.u8(..) < 200 => {
             let Some(range) = field.range else {
                 return field.example.to_owned();
             };
-            let unit = units[rng.usize(..units.len())];
+            let unit = units[below(rng, units.len())];
             let base = range.low + (range.high - range.low) * libm::pow(rng.f64(), 3.0);
             format!(
                 "{} {}",
