@@ -217,6 +217,14 @@ impl Inputs {
             _ => None,
         }
     }
+    /// The unit that a quantity field was read in.
+    pub fn unit(&self, id: &str) -> Option<&'static Unit> {
+        let index = self.sheet.fields.iter().position(|field| field.id == id)?;
+        match self.values.get(index)?.as_ref()? {
+            Input::Quantity { unit, .. } => Some(unit),
+            _ => None,
+        }
+    }
     /// The same readings for numbers only.
     pub fn quietly(mut self) -> Self {
         self.quiet = true;

@@ -1,0 +1,44 @@
+//! The bottom actions of an answer, and the panel that one of them opens above it.
+
+use yew::prelude::*;
+
+/// What stands above the bar.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Panel {
+    /// Nothing.
+    None,
+    /// Link, code and share.
+    Link,
+    /// What was just kept.
+    Kept,
+}
+
+/// What the actions do.
+#[derive(Properties, PartialEq)]
+pub struct BarProps {
+    /// Open panel.
+    pub panel: Panel,
+    /// Opens or closes the link panel.
+    pub onlink: Callback<MouseEvent>,
+    /// Prints.
+    pub onprint: Callback<MouseEvent>,
+    /// Keeps.
+    pub onkeep: Callback<MouseEvent>,
+    /// Opens the call view.
+    pub oncall: Callback<MouseEvent>,
+    /// There is a result to call out.
+    pub has_result: bool,
+}
+
+/// The bar.
+#[component]
+pub fn Bar(props: &BarProps) -> Html {
+    html! {
+        <div class="bar" role="group" aria-label="With this answer">
+            <button type="button" onclick={props.onlink.clone()} aria-expanded={(props.panel == Panel::Link).to_string()}>{ "Link" }</button>
+            <button type="button" onclick={props.onprint.clone()}>{ "Print" }</button>
+            <button type="button" onclick={props.onkeep.clone()}>{ "Keep" }</button>
+            <button type="button" onclick={props.oncall.clone()} disabled={!props.has_result}>{ "Call" }</button>
+        </div>
+    }
+}

@@ -1,0 +1,73 @@
+//! One of a few: as a row of choices to tap while they are few and short, else as a list to pick from.
+
+use wasm_bindgen::JsCast;
+use web_sys::{HtmlInputElement, HtmlSelectElement};
+use yew::prelude::*;
+
+/// A choice field.
+#[derive(Properties, PartialEq)]
+pub struct ChoiceRowProps {
+    /// Names the group; unique on the page.
+    pub id: AttrValue,
+    /// What is chosen.
+    pub label: AttrValue,
+    /// Value and words of each choice.
+    pub choices: Vec<(AttrValue, AttrValue)>,
+    /// The one that holds.
+    pub chosen: AttrValue,
+    /// Told of the choice.
+    pub onchoose: Callback<AttrValue>,
+    /// Always as a list.
+    #[prop_or_default]
+    pub as_list: bool,
+}
+
+/// The field.
+#[component]
+pub fn ChoiceRow(props: &ChoiceRowProps) -> Html {
+    let letters: usize = props.choices.iter().map(|(_, words)| words.chars().count() + 4).sum();
+    if props.as_list || props.choices.len() > 5 || letters > 84 {
+        let onchange = {
+            let told = props.onchoose.clone();
+            Callback::from(move |e: Event| {
+                if let Some(select) = e.target().and_then(|t| t.dyn_into::<HtmlSelectElement>().ok()) {
+                    told.emit(select.value().into());
+                }
+            })
+        };
+        return html! {
+            <div class="field">
+                <label for={props.id.clone()}>{ props.label.clone() }</label>
+                <select class="wide-select" id={props.id.clone()} {onchange}>
+                    { for props.choices.iter().map(|(value, words)| html! {
+                        <option value={value.clone()} selected={*value == props.chosen}>{ words.clone() }</option>
+                    }) }
+                </select>
+            </div>
+        };
+    }
+    let onchange = {
+        let told = props.onchoose.clone();
+        Callback::from(move |e: Event| {
+            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+                told.emit(input.value().into());
+            }
+        })
+    };
+    html! {
+        <fieldset class="field">
+            <legend>{ props.label.clone() }</legend>
+            <div class="choices">
+                { for props.choices.iter().map(|(value, words)| {
+                    let on = *value == props.chosen;
+                    html! {
+                        <label class={on.then_some("on")}>
+                            <input type="radio" name={props.id.clone()} value={value.clone()} checked={on} onchange={onchange.clone()} />
+                            { words.clone() }
+                        </label>
+                    }
+                }) }
+            </div>
+        </fieldset>
+    }
+}

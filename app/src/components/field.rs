@@ -1,0 +1,202 @@
+//! One field: its label, what is typed as it is typed, its unit, and below it what was understood or what is wrong.
+
+use super::{ChoiceRow, RowsEditor};
+use crate::shared::Shared;
+use crate::state::{Act, Typed};
+use benchslate_core::quantity::{System, Unit};
+use benchslate_core::sheet::{Fault, Field, FieldKind, FieldOutcome, Preset, Reason, Sheet};
+use wasm_bindgen::JsCast;
+use web_sys::{HtmlInputElement, HtmlSelectElement};
+use yew::prelude::*;
+
+/// A sheet as a property.
+#[derive(Clone, Copy)]
+pub struct SheetRef(pub &'static Sheet);
+
+impl PartialEq for SheetRef {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self.0, other.0)
+    }
+}
+
+/// A field of a form.
+#[derive(Properties, PartialEq)]
+pub struct FieldProps {
+    /// The sheet.
+    pub sheet: SheetRef,
+    /// Which of its fields.
+    pub at: usize,
+    /// What is typed.
+    pub typed: Typed,
+    /// The unit that stands behind it.
+    pub unit: Option<&'static Unit>,
+    /// The system in use.
+    pub system: System,
+    /// What became of it.
+    pub outcome: Shared<FieldOutcome>,
+    /// The app's own key pad serves, so the system's keyboard stays away.
+    pub own_pad: bool,
+    /// Told of each change.
+    pub act: Callback<Act>,
+}
+
+/// The field.
+#[component]
+pub fn FieldView(props: &FieldProps) -> Html {
+    let Some(field) = props.sheet.0.fields.get(props.at) else {
+        return Html::default();
+    };
+    match &field.kind {
+        FieldKind::Choice(choices) => {
+            let choices = choices.iter().map(|c| (AttrValue::Static(c.id), AttrValue::Static(c.label))).collect::<Vec<_>>();
+            let (act, at) = (props.act.clone(), props.at);
+            let onchoose = Callback::from(move |id: AttrValue| act.emit(Act::Type(at, id.as_str().into())));
+            html! { <ChoiceRow id={id_of(field)} label={field.label} {choices} chosen={props.outcome.text.clone()} {onchoose} /> }
+        }
+        FieldKind::Rows { columns, most, .. } if columns.len() > 1 => html! {
+            <div class="field" role="group" aria-labelledby={format!("{}-label", id_of(field))}>
+                <span class="lab" id={format!("{}-label", id_of(field))}>{ field.label }</span>
+                <RowsEditor sheet={props.sheet} at={props.at} raw={props.typed.raw.clone()} most={*most}
+                    wrong={props.outcome.fault.as_ref().filter(|f| f.reason != Reason::Unfinished).and_then(|f| f.at)}
+                    own_pad={props.own_pad} act={props.act.clone()} />
+                { reading(props, field) }
+            </div>
+        },
+        _ => entry(props, field),
+    }
+}
+
+fn id_of(field: &Field) -> AttrValue {
+    format!("f-{}", field.id).into()
+}
+
+/// The keyboard that the system brings: none while the own pad serves.
+pub fn input_mode(own_pad: bool) -> &'static str {
+    if own_pad { "none" } else { "text" }
+}
+
+fn entry(props: &FieldProps, field: &'static Field) -> Html {
+    let id = id_of(field);
+    let (act, at) = (props.act.clone(), props.at);
+    let oninput = Callback::from(move |e: InputEvent| {
+        if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+            act.emit(Act::Type(at, input.value().into()));
+        }
+    });
+    let wrong = props.outcome.fault.as_ref().is_some_and(|fault| fault.reason != Reason::Unfinished);
+    let placeholder = if props.outcome.from_preset { field.preset.text().unwrap_or_default().replace(';', "; ") } else { String::new() };
+    let unit_words = props.unit.filter(|unit| !unit.spoken.is_empty() && !unit.id.is_empty());
+    html! {
+        <div class="field">
+            <label for={id.clone()}>
+                { field.label }
+                if field.is_optional { <span class="soft">{ " (may stay empty)" }</span> }
+                if let Some(unit) = unit_words { <span class="out">{ format!(", in {}", unit.spoken) }</span> }
+            </label>
+            <div class={classes!("entry", wrong.then_some("bad"))}>
+                <input id={id.clone()} type="text" value={props.typed.raw.to_string()} {oninput} {placeholder}
+                    inputmode={input_mode(props.own_pad)} data-pad={props.at.to_string()}
+                    autocomplete="off" autocapitalize="none" autocorrect="off" spellcheck="false" enterkeyhint="next"
+                    aria-describedby={format!("{id}-read")} aria-invalid={wrong.then_some("true")} />
+                { unit_place(props, field) }
+            </div>
+            { reading(props, field) }
+        </div>
+    }
+}
+
+/// The unit behind the entry: a choice where there are several.
+fn unit_place(props: &FieldProps, field: &'static Field) -> Html {
+    let FieldKind::Quantity { units, .. } = &field.kind else {
+        return Html::default();
+    };
+    let Some(now) = props.unit.filter(|unit| !unit.symbol.is_empty()) else {
+        return Html::default();
+    };
+    if units.len() < 2 {
+        return html! { <span class="unit" aria-hidden="true">{ now.symbol }</span> };
+    }
+    let (act, at, offered) = (props.act.clone(), props.at, *units);
+    let onchange = Callback::from(move |e: Event| {
+        let chosen = e.target().and_then(|t| t.dyn_into::<HtmlSelectElement>().ok()).map(|s| s.value());
+        if let Some(unit) = offered.iter().find(|unit| Some(unit.id) == chosen.as_deref()) {
+            act.emit(Act::Unit(at, unit));
+        }
+    });
+    // a unit that was typed but is not offered stands first
+    let typed = (!units.contains(&now)).then_some(now);
+    html! {
+        <select aria-label={format!("Unit of {}", field.label.to_lowercase())} {onchange}>
+            { for typed.into_iter().chain(units.iter().copied()).map(|unit| html! {
+                <option value={unit.id} selected={unit == now}>{ unit_name(unit) }</option>
+            }) }
+        </select>
+    }
+}
+
+fn unit_name(unit: &'static Unit) -> &'static str {
+    if unit.symbol == "1:" { "1 : n" } else { unit.symbol }
+}
+
+/// The line below: what was understood, what is wrong, or an example to tap.
+fn reading(props: &FieldProps, field: &'static Field) -> Html {
+    let id = format!("{}-read", id_of(field));
+    let tap = |text: String, words: String| {
+        let (act, id) = (props.act.clone(), field.id);
+        let onclick = Callback::from(move |_| act.emit(Act::Set(vec![(id.to_owned(), text.clone())])));
+        html! { <button type="button" class="tap" {onclick}>{ words }</button> }
+    };
+    if let Some(fault) = &props.outcome.fault {
+        if fault.reason == Reason::Unfinished {
+            return html! { <p class="read" {id}>{ sentence(&fault.says, fault.at) }</p> };
+        }
+        let example = fault.ways.is_empty() && !field.example.is_empty();
+        return html! {
+            <div class="fault" {id}>
+                { fault_words(fault) }
+                { for fault.ways.iter().map(|way| html! { <>{ " " }{ tap(way.text.clone(), format!("{}: {}", way.text, way.label)) }</> }) }
+                if example { { " " }{ tap(field.example.to_owned(), field.example.replace(';', "; ")) } }
+            </div>
+        };
+    }
+    if props.typed.raw.trim().is_empty() {
+        return html! {
+            <p class="read" {id}>
+                if props.outcome.from_preset {
+                    { preset_words(field.preset, &props.outcome.reading) }
+                }
+                if !field.hint.is_empty() { { field.hint }{ " " } }
+                if !props.outcome.from_preset && !field.example.is_empty() {
+                    { "Try" }{ tap(field.example.to_owned(), field.example.replace(';', "; ")) }
+                }
+            </p>
+        };
+    }
+    html! { <p class="read" {id}>{ if props.outcome.reading.is_empty() { String::new() } else { format!("Read as {}", props.outcome.reading) } }</p> }
+}
+
+fn preset_words(preset: Preset, reading: &str) -> String {
+    match preset {
+        Preset::Shop(..) => format!("General shop: {reading}. "),
+        _ => format!("Usual: {reading}. "),
+    }
+}
+
+fn fault_words(fault: &Fault) -> Html {
+    let cure = fault.cure.trim();
+    html! { <>{ sentence(&fault.says, fault.at) }if !cure.is_empty() && !cure.starts_with("for example") { { " " }{ sentence(cure, None) } }</> }
+}
+
+/// A lower-case clause as a sentence.
+pub fn sentence(says: &str, at: Option<(usize, usize)>) -> String {
+    let mut text = at.map_or_else(String::new, |(row, column)| format!("Row {row}, column {column}: "));
+    let mut letters = says.chars();
+    if text.is_empty() {
+        text.extend(letters.next().into_iter().flat_map(char::to_uppercase));
+    }
+    text.push_str(letters.as_str());
+    if !text.is_empty() && !text.ends_with(['.', '?', ':']) {
+        text.push('.');
+    }
+    text
+}

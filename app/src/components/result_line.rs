@@ -1,0 +1,82 @@
+//! One result: its name, the figure, the unit, the same in the other system, the convention, and what range there is.
+
+use benchslate_core::powers::LineSpread;
+use benchslate_core::quantity::System;
+use benchslate_core::sheet::Line;
+use yew::prelude::*;
+
+/// A result.
+#[derive(Properties, PartialEq)]
+pub struct ResultLineProps {
+    /// The result.
+    pub line: Line,
+    /// The system in use.
+    pub system: System,
+    /// The main one.
+    pub main: bool,
+    /// The range that ± leaves.
+    #[prop_or_default]
+    pub spread: Option<LineSpread>,
+    /// The name of the field that drives that range.
+    #[prop_or_default]
+    pub driver: AttrValue,
+}
+
+/// The other system.
+pub const fn other(system: System) -> System {
+    match system {
+        System::Inch => System::Metric,
+        System::Metric => System::Inch,
+    }
+}
+
+/// The same in the other system, where that says something else.
+pub fn in_other(line: &Line, system: System) -> Option<String> {
+    let (here, there) = (line.value.unit(system)?, line.value.unit(other(system))?);
+    (here != there).then(|| line.value.text_with_unit(other(system)))
+}
+
+/// The unit's symbol behind the figure, or before it.
+pub fn around(line: &Line, system: System) -> (&'static str, &'static str) {
+    match line.value.unit(system) {
+        Some(unit) if unit.symbol.ends_with(':') => (unit.symbol, ""),
+        Some(unit) => ("", unit.symbol),
+        None => ("", ""),
+    }
+}
+
+/// The result.
+#[component]
+pub fn ResultLine(props: &ResultLineProps) -> Html {
+    let line = &props.line;
+    let (before, behind) = around(line, props.system);
+    let figure = format!("{before}{}", line.value.text(props.system));
+    let words = line.value.base().is_none() && figure.chars().count() > 12;
+    let alt = match (behind, in_other(line, props.system)) {
+        ("", None) => String::new(),
+        ("", Some(alt)) => format!("\u{b7} {alt}"),
+        (unit, None) => unit.to_owned(),
+        (unit, Some(alt)) => format!("{unit} \u{b7} {alt}"),
+    };
+    let span = |low: f64, high: f64| {
+        format!("{} to {}", line.value.with_base(low).text(props.system), line.value.with_base(high).text_with_unit(props.system))
+    };
+    let spread = props.spread.as_ref().map(|s| {
+        let driver = if props.driver.is_empty() { String::new() } else { format!(", driven most by {}", props.driver.to_lowercase()) };
+        format!("{} over the \u{b1}{driver}", span(s.low, s.high))
+    });
+    let band = line.band.map(|(low, high)| {
+        let says = if line.band_says.is_empty() { String::new() } else { format!(": {}", line.band_says) };
+        format!("{} by the sources{says}", span(low, high))
+    });
+    html! {
+        <div class={classes!("result", (!props.main).then_some("small"))}>
+            <span class="name">{ line.label.to_string() }if line.exact { <span class="soft">{ " exact" }</span> }</span>
+            <span class={classes!("big", words.then_some("words"))}>{ figure }</span>
+            if !alt.is_empty() { <span class="alt">{ alt }</span> }
+            if let Some(band) = band { <p class="span fig">{ band }</p> }
+            if let Some(spread) = spread { <p class="span fig">{ spread }</p> }
+            if !line.says.is_empty() { <p class="how">{ line.says.to_string() }</p> }
+        </div>
+    }
+}

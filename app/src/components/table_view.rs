@@ -1,0 +1,104 @@
+//! A ranked table: best first, what is owned and what is taken marked by a bar and by words.
+
+use crate::shared::Shared;
+use crate::state::Act;
+use benchslate_core::link;
+use benchslate_core::quantity::System;
+use benchslate_core::sheet::{Entry, Row, Table, Value, evaluate};
+use benchslate_core::sheets;
+use yew::prelude::*;
+
+/// A table.
+#[derive(Properties, PartialEq)]
+pub struct TableProps {
+    /// The table.
+    pub table: Shared<Table>,
+    /// The system in use.
+    pub system: System,
+    /// The sheet that it stands on.
+    pub sheet: &'static str,
+    /// Told when a row of this sheet is tapped.
+    pub act: Callback<Act>,
+}
+
+/// The table.
+#[component]
+pub fn TableView(props: &TableProps) -> Html {
+    let table = &props.table;
+    if table.rows.is_empty() {
+        return html! { if !table.note.is_empty() { <p class="soft">{ table.note.to_string() }</p> } };
+    }
+    html! {
+        <div class="scroll" tabindex="0" role="region" aria-label={table.title.to_string()}>
+            <table class="ranked">
+                <caption>{ table.title.to_string() }</caption>
+                <thead><tr>{ for table.columns.iter().enumerate().map(|(at, column)| html! {
+                    <th scope="col" class={(at == 0).then_some("first")}>{ head(props, at, column) }</th>
+                }) }</tr></thead>
+                <tbody>{ for table.rows.iter().map(|row| line(props, row)) }</tbody>
+            </table>
+            if !table.note.is_empty() { <p class="soft">{ table.note.to_string() }</p> }
+        </div>
+    }
+}
+
+/// A column's head with its unit, where all its cells have the same.
+fn head(props: &TableProps, at: usize, column: &str) -> String {
+    match unit_of(props, at) {
+        Some(unit) if !unit.is_empty() && unit != "1:" => format!("{column}, {unit}"),
+        _ => column.to_owned(),
+    }
+}
+
+fn unit_of(props: &TableProps, at: usize) -> Option<&'static str> {
+    let mut units = props.table.rows.iter().filter_map(|row| row.cells.get(at)?.unit(props.system)).map(|unit| unit.symbol);
+    let first = units.next()?;
+    units.all(|unit| unit == first).then_some(first)
+}
+
+fn line(props: &TableProps, row: &Row) -> Html {
+    html! {
+        <tr class={row.chosen.then_some("pick")}>
+            { for row.cells.iter().enumerate().map(|(at, cell)| {
+                let text = match unit_of(props, at) {
+                    Some(unit) if unit != "1:" => cell.text(props.system),
+                    _ => cell.text_with_unit(props.system),
+                };
+                if at == 0 {
+                    html! {
+                        <th scope="row" class="first">
+                            { opener(props, row, &text) }
+                            if row.owned { <span class="owned">{ "in your set" }</span> }
+                            if row.chosen { <span class="out">{ " taken" }</span> }
+                        </th>
+                    }
+                } else {
+                    html! { <td class={matches!(cell, Value::Words(_)).then_some("text")}>{ text }</td> }
+                }
+            }) }
+        </tr>
+    }
+}
+
+/// The first cell: a way to what the row opens, where it opens something.
+fn opener(props: &TableProps, row: &Row, text: &str) -> Html {
+    let Some((id, pairs)) = &row.opens else {
+        return html! { { text } };
+    };
+    if *id == props.sheet {
+        let (act, pairs) = (props.act.clone(), pairs.clone());
+        let onclick = Callback::from(move |_| act.emit(Act::Set(pairs.iter().map(|(id, text)| ((*id).to_owned(), text.clone())).collect())));
+        return html! { <button type="button" class="tap" {onclick}>{ text }</button> };
+    }
+    let link = sheets::by_id(id).and_then(|sheet| {
+        let mut entry = Entry::default().in_system(props.system);
+        for (id, text) in pairs {
+            entry.set(id, text);
+        }
+        link::of(sheet, &entry, &evaluate(sheet, &entry), &link::Asked::default())
+    });
+    match link {
+        Some(href) => html! { <a {href}>{ text }</a> },
+        None => html! { { text } },
+    }
+}

@@ -1,0 +1,73 @@
+//! Puts work off until nothing new has come for a while: the address while one types, the spoken result.
+
+use crate::dom;
+use std::{cell::RefCell, rc::Rc};
+use wasm_bindgen::{JsCast, closure::Closure};
+use yew::prelude::*;
+
+type Work = Box<dyn FnOnce()>;
+
+/// A single slot of work put off.
+#[derive(Clone, Default)]
+pub struct Later {
+    slot: Rc<RefCell<Slot>>,
+}
+
+#[derive(Default)]
+struct Slot {
+    timer: Option<i32>,
+    work: Option<Work>,
+    closure: Option<Closure<dyn FnMut()>>,
+}
+
+impl Later {
+    /// Does this after so many milliseconds, in place of what was put off before.
+    pub fn put(&self, milliseconds: i32, work: impl FnOnce() + 'static) {
+        self.drop_timer();
+        let mut slot = self.slot.borrow_mut();
+        slot.work = Some(Box::new(work));
+        if slot.closure.is_none() {
+            let weak = Rc::downgrade(&self.slot);
+            slot.closure = Some(Closure::new(move || {
+                if let Some(slot) = weak.upgrade() {
+                    Later { slot }.flush();
+                }
+            }));
+        }
+        if let (Some(w), Some(closure)) = (dom::window(), slot.closure.as_ref()) {
+            slot.timer = w.set_timeout_with_callback_and_timeout_and_arguments_0(closure.as_ref().unchecked_ref(), milliseconds).ok();
+        }
+    }
+
+    /// Does at once what was put off.
+    pub fn flush(&self) {
+        self.drop_timer();
+        let work = self.slot.borrow_mut().work.take();
+        if let Some(work) = work {
+            work();
+        }
+    }
+
+    /// Forgets what was put off.
+    pub fn forget(&self) {
+        self.drop_timer();
+        self.slot.borrow_mut().work = None;
+    }
+
+    fn drop_timer(&self) {
+        if let (Some(timer), Some(w)) = (self.slot.borrow_mut().timer.take(), dom::window()) {
+            w.clear_timeout_with_handle(timer);
+        }
+    }
+}
+
+/// A slot that lives as long as the component; what is still put off then is forgotten: it belonged to that page.
+#[hook]
+pub fn use_later() -> Later {
+    let later = use_memo((), |()| Later::default());
+    {
+        let later = (*later).clone();
+        use_effect_with((), move |()| move || later.forget());
+    }
+    (*later).clone()
+}

@@ -1,0 +1,77 @@
+//! What stands behind the answers: sources, versions, licences, the state of the offline copy and storage, privacy.
+
+use crate::app::Records;
+use crate::components::{Fold, RecordNotice};
+use crate::hooks::use_window_event;
+use crate::licences::LICENCES;
+use crate::{dom, storage};
+use benchslate_core::record::{Kept, Shop};
+use benchslate_core::sheet::{Entry, evaluate};
+use benchslate_core::sheets;
+use yew::prelude::*;
+
+fn offline_words(mark: Option<&str>) -> &'static str {
+    match mark {
+        Some("ready") => "On this device. It opens with no network.",
+        Some("getting") => "Being stored now.",
+        Some("insecure") => "Not stored: browsers store pages only from https or from this very machine. It works while the server runs.",
+        Some("failed") => "Could not be stored. It works while the server runs.",
+        _ => "This browser does not store pages. It works while the server runs.",
+    }
+}
+
+/// Every source that the sheets' own examples name.
+fn sources() -> Vec<String> {
+    let mut all: Vec<String> = Vec::new();
+    for &sheet in sheets::ALL {
+        for example in sheet.examples {
+            for source in &evaluate(sheet, &Entry::of(example)).answer.sources {
+                let text = source.text();
+                if !all.contains(&text) {
+                    all.push(text);
+                }
+            }
+        }
+    }
+    all.sort();
+    all
+}
+
+/// The page.
+#[component]
+pub fn About() -> Html {
+    let offline = use_state_eq(|| dom::mark("offline"));
+    let records = use_context::<Records>();
+    use_effect_with((), |()| dom::title("About \u{b7} Benchslate"));
+    {
+        let offline = offline.clone();
+        use_window_event("benchslate:offline", Callback::from(move |_| offline.set(dom::mark("offline"))));
+    }
+    let kept = match storage::Store::get(&storage::Browser, "benchslate.look") {
+        Ok(_) => "Works: my shop and the kept list stay on this device.",
+        Err(fault) => fault.words(),
+    };
+    let build = dom::meta("build").filter(|build| !build.starts_with("__")).unwrap_or_else(|| "development".to_owned());
+    html! {
+        <main id="main" class="narrow" tabindex="-1">
+            <h1>{ "About Benchslate" }</h1>
+            <p>{ "Results are a starting point for a skilled person. Local codes, the machine\u{2019}s plate, rated gear and licensed practice come first." }</p>
+            if let Some(records) = records {
+                <RecordNotice<Shop> document={records.shop} />
+                <RecordNotice<Kept> document={records.kept} />
+            }
+            <dl class="facts">
+                <dt>{ "Version" }</dt><dd class="mono">{ format!("{}, build {build}", env!("CARGO_PKG_VERSION")) }</dd>
+                <dt>{ "Questions" }</dt><dd>{ sheets::ALL.len() }</dd>
+                <dt>{ "Offline copy" }</dt><dd>{ offline_words(offline.as_deref()) }</dd>
+                <dt>{ "Storage" }</dt><dd>{ kept }</dd>
+                <dt>{ "Privacy" }</dt><dd>{ "Nothing leaves this device. The page asks no other host for anything, ever." }</dd>
+                <dt>{ "Licence" }</dt><dd>{ "MIT or Apache-2.0, as you like." }</dd>
+            </dl>
+            <Fold title="Sources" content={Callback::from(|()| html! { <ul class="sources">{ for sources().into_iter().map(|text| html! { <li>{ text }</li> }) }</ul> })} />
+            <Fold title="Libraries and their licences" content={Callback::from(|()| html! {
+                <ul class="sources">{ for LICENCES.iter().map(|(name, licence)| html! { <li>{ format!("{name}: {licence}") }</li> }) }</ul>
+            })} />
+        </main>
+    }
+}

@@ -1,0 +1,119 @@
+//! My shop: what is owned and preferred, as the form that the record declares; screen and units; export and import.
+
+use crate::app::Records;
+use crate::components::{ChoiceRow, FieldView, RecordNotice, SheetRef};
+use crate::document::{Do, read_file, write_file};
+use crate::dom;
+use crate::state::{Act, Form};
+use crate::storage::{Browser, Store};
+use benchslate_core::link::{Asked, Opened, system_id, system_of};
+use benchslate_core::record::{SHOP, Shop, ShopAction};
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+fn form_of(shop: &Shop) -> Form {
+    Form::open(Opened { sheet: &SHOP, entry: shop.entry(), asked: Asked::default(), notes: Vec::new() })
+}
+
+fn shop_of(form: &Form) -> Shop {
+    let items = form.entry().texts().map(|(id, text)| (id.to_owned(), text.to_owned())).collect();
+    Shop { system: form.system, items }
+}
+
+/// The page: one form for as long as nothing comes from elsewhere.
+#[component]
+pub fn ShopPage() -> Html {
+    use_effect_with((), |()| dom::title("My shop \u{b7} Benchslate"));
+    match use_context::<Records>() {
+        Some(records) => html! { <ShopForm key={records.shop.loads} /> },
+        None => Html::default(),
+    }
+}
+
+#[component]
+fn ShopForm() -> Html {
+    let records = use_context::<Records>();
+    let shop = records.as_ref().map(|r| r.shop.undo.now.clone()).unwrap_or_default();
+    let form = use_reducer_eq(|| form_of(&shop));
+    let said = use_state_eq(String::new);
+    let look = use_state_eq(|| Browser.get("benchslate.look").ok().flatten().unwrap_or_default());
+    {
+        let records = records.clone();
+        use_effect_with(form.clone(), move |form| {
+            if let Some(records) = records {
+                records.shop.dispatch(Do::Act(ShopAction::Replace(shop_of(form))));
+            }
+        });
+    }
+    let act = use_callback(form.dispatcher(), |act: Act, dispatcher| dispatcher.dispatch(act));
+    let Some(records) = records else {
+        return Html::default();
+    };
+    let units = {
+        let act = act.clone();
+        Callback::from(move |id: AttrValue| {
+            if let Some(system) = system_of(&id) {
+                act.emit(Act::System(system));
+            }
+        })
+    };
+    let set_look = {
+        let look = look.clone();
+        Callback::from(move |id: AttrValue| {
+            let _ = Browser.set("benchslate.look", &id);
+            dom::set_mark("theme", (!id.is_empty()).then_some(id.as_str()));
+            look.set(id.to_string());
+        })
+    };
+    let undo = {
+        let shop = records.shop.clone();
+        Callback::from(move |_| shop.dispatch(Do::Undo))
+    };
+    let save = {
+        let shop = records.shop.clone();
+        Callback::from(move |_| {
+            dom::download("benchslate-shop.json", &write_file(&shop.undo.now));
+        })
+    };
+    let open = {
+        let (act, said) = (act.clone(), said.clone());
+        Callback::from(move |e: Event| {
+            let (act, said) = (act.clone(), said.clone());
+            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+                wasm_bindgen_futures::spawn_local(async move {
+                    if let Some(text) = dom::file_text(input).await {
+                        match read_file::<Shop>(&text) {
+                            Ok(other) => {
+                                act.emit(Act::System(other.system));
+                                act.emit(Act::Fill(other.items));
+                                said.set("This shop now stands here.".to_owned());
+                            }
+                            Err(fault) => said.set(super::question::said(&fault.text())),
+                        }
+                    }
+                });
+            }
+        })
+    };
+    let pairs = |list: &[(&'static str, &'static str)]| list.iter().map(|&(id, words)| (AttrValue::Static(id), AttrValue::Static(words))).collect::<Vec<_>>();
+    html! {
+        <main id="main" class="narrow" tabindex="-1">
+            <h1>{ "My shop" }</h1>
+            <RecordNotice<Shop> document={records.shop.clone()} />
+            <p class="soft">{ "What stands empty is taken from a general shop. Links carry what differs, so that an answer reads alike everywhere." }</p>
+            <ChoiceRow id="shop-units" label="Results in" choices={pairs(&[("in", "inch"), ("mm", "millimetre")])} chosen={system_id(form.system)} onchoose={units} />
+            { for form.fields.iter().zip(&form.typed).enumerate().filter(|(_, (outcome, _))| outcome.applies).map(|(at, (outcome, typed))| html! {
+                <FieldView key={outcome.id} sheet={SheetRef(&SHOP)} {at} typed={typed.clone()} unit={form.unit(at)} system={form.system} outcome={outcome.clone()} own_pad={false} act={act.clone()} />
+            }) }
+            <h2>{ "Screen" }</h2>
+            <ChoiceRow id="look" label="Light or dark" choices={pairs(&[("", "as the device"), ("light", "light"), ("dark", "dark")])} chosen={(*look).clone()} onchoose={set_look} />
+            <p class="row noprint">
+                <button type="button" class="act" onclick={undo} disabled={!records.shop.undo.can_undo()}>{ "Undo" }</button>
+                <button type="button" class="act" onclick={save}>{ "Save as a file" }</button>
+                <label class="act file">{ "Open a file" }<input class="out" type="file" accept="application/json,.json" onchange={open} /></label>
+            </p>
+            <p class="soft" role="status">{ (*said).clone() }</p>
+        </main>
+    }
+}

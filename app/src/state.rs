@@ -1,0 +1,347 @@
+//! What does one have before oneself on an answer page? The typed texts, the unit chosen for each, and the outcome:
+//! a reducer without any screen, so that plain tests can run it.
+
+use crate::shared::Shared;
+use benchslate_core::link::{self, Asked, Note, Opened};
+use benchslate_core::quantity::{System, Unit, spoken};
+use benchslate_core::record::Shop;
+use benchslate_core::sheet::{Answer, Entry, FieldKind, FieldOutcome, Outcome, Preset, Sheet, State, Table, Value, evaluate};
+use std::rc::Rc;
+
+/// One field as the user has it: the text as typed, and the unit that a bare number takes, where it was chosen.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Typed {
+    /// As typed, never rewritten while it is typed in.
+    pub raw: Rc<str>,
+    /// Chosen for bare numbers; else the field's own.
+    pub unit: Option<&'static Unit>,
+}
+
+impl Typed {
+    /// The text that is evaluated: the chosen unit is added where the text ends in a bare number.
+    pub fn text(&self) -> String {
+        let raw = self.raw.trim();
+        match self.unit {
+            Some(unit) if ends_bare(raw) => with_unit(raw, unit),
+            _ => self.raw.to_string(),
+        }
+    }
+}
+
+fn with_unit(raw: &str, unit: &Unit) -> String {
+    if unit.symbol.ends_with(':') { format!("{}{raw}", unit.symbol) } else { format!("{raw} {}", unit.id) }
+}
+
+/// Ends in a digit, a point or a fraction glyph, and holds no letter: no unit was typed.
+fn ends_bare(raw: &str) -> bool {
+    let last = raw.chars().next_back();
+    let number = |c: char| c.is_ascii_digit() || c == '.' || matches!(c, '¼'..='¾' | '⅐'..='⅞');
+    last.is_some_and(number) && !raw.contains(|c: char| c.is_alphabetic() || matches!(c, ':' | '"' | '\'' | '″' | '′' | '”' | '°'))
+}
+
+/// The text without the unit typed behind its number.
+fn bare(raw: &str) -> &str {
+    let number = |c: char| c.is_ascii_digit() || c == '.' || matches!(c, '¼'..='¾' | '⅐'..='⅞');
+    // a unit may hold digits (in2): take off from the first letter behind the last digit that stands before a letter
+    let cut = raw.find(|c: char| c.is_alphabetic() || matches!(c, '"' | '″' | '”' | '°' | '%')).unwrap_or(raw.len());
+    let head = raw.get(..cut).unwrap_or(raw).trim_end();
+    head.trim_end_matches(|c: char| !number(c)).trim_start_matches("1:")
+}
+
+/// A form: a sheet, its texts, and what became of them.
+#[derive(Clone)]
+pub struct Form {
+    /// The sheet.
+    pub sheet: &'static Sheet,
+    /// A text a field, in declared order.
+    pub typed: Vec<Typed>,
+    /// The system that results are shown in.
+    pub system: System,
+    /// What is asked of the powers.
+    pub asked: Asked,
+    /// What the link said that could not be taken.
+    pub notes: Rc<[Note]>,
+    /// What became of the fields.
+    pub fields: Vec<Shared<FieldOutcome>>,
+    /// What became of the whole.
+    pub outcome: Rc<Outcome>,
+    /// The tables, each the same object for as long as it reads the same.
+    pub tables: Vec<Shared<Table>>,
+    /// Counts the changes that come from elsewhere than the keys: a link opened, all cleared.
+    pub loads: u32,
+}
+
+impl PartialEq for Form {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self.sheet, other.sheet) && Rc::ptr_eq(&self.outcome, &other.outcome) && self.typed == other.typed && self.asked == other.asked
+    }
+}
+
+/// What may be done to a form.
+#[derive(Clone, Debug)]
+pub enum Act {
+    /// A field's text changed under the keys.
+    Type(usize, Rc<str>),
+    /// A unit was chosen for a field.
+    Unit(usize, &'static Unit),
+    /// Results in this system.
+    System(System),
+    /// All fields empty again.
+    Clear,
+    /// These texts by field id, in place of all.
+    Fill(Vec<(String, String)>),
+    /// These texts by field id, in place of what those fields hold.
+    Set(Vec<(String, String)>),
+    /// Another question to the powers.
+    Ask(Asked),
+    /// This shop's texts in place of the sender's.
+    Shop(Shop),
+}
+
+impl Form {
+    /// A form with what a link opened.
+    pub fn open(opened: Opened) -> Self {
+        let Opened { sheet, entry, asked, notes } = opened;
+        let (typed, system, notes, loads) = (typed_of(sheet, &entry), entry.system, notes.into(), 0);
+        let outcome = Rc::new(evaluate(sheet, &entry_of(sheet, &typed, system)));
+        let fields = outcome.fields.iter().cloned().map(Shared::new).collect();
+        let tables = outcome.answer.tables.iter().cloned().map(Shared::new).collect();
+        Self { sheet, typed, system, asked, notes, fields, outcome, tables, loads }
+    }
+
+    /// The entry as it is evaluated.
+    pub fn entry(&self) -> Entry {
+        entry_of(self.sheet, &self.typed, self.system)
+    }
+
+    /// The answer.
+    pub fn answer(&self) -> &Answer {
+        &self.outcome.answer
+    }
+
+    /// The link to hand on; none where it would be too long.
+    pub fn link(&self) -> Option<String> {
+        link::of(self.sheet, &self.entry(), &self.outcome, &self.asked)
+    }
+
+    /// The link for the address, which keeps every text, also of fields that do not apply now.
+    pub fn address(&self) -> Option<String> {
+        link::state_of(self.sheet, &self.entry(), &self.outcome, &self.asked)
+    }
+
+    /// True where nothing was typed or chosen.
+    pub fn is_empty(&self) -> bool {
+        self.typed.iter().all(|typed| typed.raw.trim().is_empty())
+    }
+
+    /// The entry in a few words, as typed: for names and for a call.
+    pub fn entry_words(&self) -> String {
+        let mut words: Vec<String> = Vec::new();
+        for (field, (typed, now)) in self.sheet.fields.iter().zip(self.typed.iter().zip(&self.fields)) {
+            if now.applies && !typed.raw.trim().is_empty() && !matches!(field.preset, Preset::Shop(..)) {
+                words.push(match &field.kind {
+                    FieldKind::Choice(choices) => choices.iter().find(|c| c.id == now.text).map_or_else(String::new, |c| c.label.to_owned()),
+                    FieldKind::Rows { .. } => format!("{} {}", field.label.to_lowercase(), now.reading),
+                    FieldKind::Call(_) => now.link_text.clone(),
+                    FieldKind::Quantity { .. } => typed.text(),
+                });
+            }
+        }
+        words.retain(|word| !word.is_empty());
+        words.join(", ")
+    }
+
+    /// What the live region says.
+    pub fn spoken_result(&self) -> String {
+        let answer = self.answer();
+        match answer.lines.first().filter(|_| answer.is_complete()) {
+            Some(line) => match (&line.value, line.value.unit(self.system)) {
+                (Value::Quantity { base, .. }, Some(unit)) => format!("{} {}", line.label, spoken(*base, unit, line.value.decimals(self.system))),
+                _ => format!("{} {}", line.label, line.value.text(self.system)),
+            },
+            None if self.is_empty() => String::new(),
+            None => self.short_state(),
+        }
+    }
+
+    /// Why there is no answer yet, in one line.
+    pub fn short_state(&self) -> String {
+        let name = |id: &str| self.sheet.field(id).map(|field| field.label.to_lowercase()).unwrap_or_default();
+        match &self.answer().state {
+            State::Complete => String::new(),
+            State::Incomplete(needed) => format!("Still needed: {}", needed.iter().map(|id| name(id)).collect::<Vec<_>>().join(", ")),
+            State::Withheld(withheld) => format!("No figure given: limit {}", withheld.limit),
+            State::Faulty => {
+                let wrong = self.fields.iter().find(|field| field.fault.is_some()).map(|field| name(field.id));
+                format!("Look at {}", wrong.unwrap_or_else(|| "the entry".to_owned()))
+            }
+        }
+    }
+
+    /// The answer as plain text, to copy.
+    pub fn text(&self) -> String {
+        let mut text = format!("{}\n", self.sheet.title);
+        for (field, now) in self.sheet.fields.iter().zip(&self.fields) {
+            if now.applies && !now.text.is_empty() && !matches!(field.preset, Preset::Shop(..)) {
+                let read = if now.reading.is_empty() { now.text.as_str() } else { now.reading.as_str() };
+                text.push_str(&format!("{}: {read}\n", field.label));
+            }
+        }
+        for line in &self.answer().lines {
+            text.push_str(&format!("{}: {}", line.label, line.value.text_with_unit(self.system)));
+            if !line.says.is_empty() {
+                text.push_str(&format!(" ({})", line.says));
+            }
+            text.push('\n');
+        }
+        for caution in &self.answer().cautions {
+            text.push_str(&format!("{}: {}\n", caution.before, caution.text));
+        }
+        text
+    }
+
+    /// The form after an action.
+    #[must_use]
+    pub fn after(&self, act: Act) -> Self {
+        let mut next = self.clone();
+        let mut loaded = false;
+        match act {
+            Act::Type(at, raw) => {
+                if let Some(typed) = next.typed.get_mut(at) {
+                    typed.raw = raw;
+                }
+            }
+            Act::Unit(at, unit) => next.choose_unit(at, unit),
+            Act::System(system) => next.system = system,
+            Act::Clear => {
+                next.typed = vec![Typed::default(); next.sheet.fields.len()];
+                next.asked = Asked::default();
+                next.notes = Rc::from([]);
+                loaded = true;
+            }
+            Act::Fill(pairs) => {
+                next.typed = vec![Typed::default(); next.sheet.fields.len()];
+                next.put(pairs);
+                loaded = true;
+            }
+            Act::Set(pairs) => {
+                next.put(pairs);
+                loaded = true;
+            }
+            Act::Ask(asked) => next.asked = asked,
+            Act::Shop(shop) => {
+                let mut entry = next.entry();
+                shop.write_into(next.sheet, &mut entry);
+                next.typed = typed_of(next.sheet, &entry);
+                loaded = true;
+            }
+        }
+        if loaded {
+            next.loads = next.loads.wrapping_add(1);
+        }
+        next.figure(self);
+        next
+    }
+
+    fn put(&mut self, pairs: Vec<(String, String)>) {
+        for (id, text) in pairs {
+            let at = self.sheet.fields.iter().position(|field| field.id == id);
+            if let Some(typed) = at.and_then(|at| self.typed.get_mut(at)) {
+                *typed = Typed { raw: text.into(), unit: None };
+            }
+        }
+    }
+
+    fn choose_unit(&mut self, at: usize, unit: &'static Unit) {
+        let (Some(typed), Some(field)) = (self.typed.get_mut(at), self.sheet.fields.get(at)) else {
+            return;
+        };
+        let raw = typed.raw.trim();
+        if !raw.is_empty() && !ends_bare(raw) {
+            typed.raw = bare(raw).into();
+        }
+        // an own preset has no raw text to carry the unit
+        if typed.raw.is_empty()
+            && let Some(text) = field.preset.text()
+        {
+            typed.raw = bare(text).into();
+        }
+        typed.unit = Some(unit);
+    }
+
+    fn figure(&mut self, before: &Self) {
+        let entry = self.entry();
+        let outcome = Rc::new(evaluate(self.sheet, &entry));
+        self.fields = outcome.fields.iter().zip(&before.fields).map(|(new, old)| old.kept(new)).collect();
+        let old = &before.tables;
+        self.tables = outcome.answer.tables.iter().enumerate().map(|(at, new)| old.get(at).map_or_else(|| Shared::new(new.clone()), |old| old.kept(new))).collect();
+        self.outcome = outcome;
+    }
+
+    /// The unit that stands behind a field: the one read, else the chosen one, else the field's own.
+    pub fn unit(&self, at: usize) -> Option<&'static Unit> {
+        let field = self.sheet.fields.get(at)?;
+        let own = self.typed.get(at).and_then(|typed| typed.unit);
+        self.outcome.inputs.unit(field.id).or(own).or_else(|| field.unit(self.system))
+    }
+
+    /// True where an entry came with another shop's figures.
+    pub fn other_shop(&self, shop: &Shop) -> bool {
+        let has = self.sheet.fields.iter().any(|field| matches!(field.preset, Preset::Shop(..)));
+        has && shop.differs(self.sheet, &self.entry())
+    }
+}
+
+fn entry_of(sheet: &'static Sheet, typed: &[Typed], system: System) -> Entry {
+    let mut entry = Entry::default().in_system(system);
+    for (field, typed) in sheet.fields.iter().zip(typed) {
+        if !typed.raw.is_empty() {
+            entry.set(field.id, &typed.text());
+        }
+    }
+    entry
+}
+
+/// Texts as they are shown: a unit that a link added to a bare number goes to the unit's own place.
+fn typed_of(sheet: &'static Sheet, entry: &Entry) -> Vec<Typed> {
+    let one = |field: &benchslate_core::sheet::Field| {
+        let text = entry.get(field.id).unwrap_or_default();
+        if let FieldKind::Quantity { units, .. } = &field.kind {
+            for &unit in units.iter().filter(|unit| !unit.id.is_empty()) {
+                if let Some(raw) = text.strip_suffix(unit.id).and_then(|raw| raw.strip_suffix(' '))
+                    && ends_bare(raw)
+                {
+                    let own = field.unit(entry.system).is_some_and(|own| own == unit);
+                    return Typed { raw: raw.into(), unit: (!own).then_some(unit) };
+                }
+            }
+        }
+        Typed { raw: text.into(), unit: None }
+    };
+    sheet.fields.iter().map(one).collect()
+}
+
+/// Rows of cells from a list's text, and back.
+pub mod rows {
+    /// Cells by row; an empty text is one empty row.
+    pub fn split(text: &str, columns: usize) -> Vec<Vec<String>> {
+        let row = |line: &str| {
+            let mut cells: Vec<String> = line.split('~').map(str::to_owned).collect();
+            cells.resize(columns, String::new());
+            cells
+        };
+        text.split([';', '\n']).map(row).collect()
+    }
+
+    /// The text of rows of cells. Marks that part cells are taken out of them.
+    pub fn join(rows: &[Vec<String>]) -> String {
+        let row = |cells: &Vec<String>| {
+            let mut cells: Vec<String> = cells.iter().map(|cell| cell.replace([';', '~', '\n'], " ")).collect();
+            while cells.len() > 1 && cells.last().is_some_and(String::is_empty) {
+                cells.pop();
+            }
+            cells.join("~")
+        };
+        rows.iter().map(row).collect::<Vec<_>>().join(";")
+    }
+}

@@ -1,0 +1,118 @@
+// Stands outside the app: applies the saved look before the first paint, watches whether the app starts and stays up,
+// keeps the entry (it is in the link) when it does not, and looks after the offline copy.
+(function () {
+  'use strict';
+  var root = document.documentElement;
+  var failed = false;
+
+  try {
+    var look = localStorage.getItem('benchslate.look');
+    if (look === 'dark' || look === 'light') root.dataset.theme = look;
+  } catch (e) { /* storage refused: the system's choice serves */ }
+
+  function say(name, detail) {
+    window.dispatchEvent(new CustomEvent('benchslate:' + name, { detail: detail }));
+  }
+
+  function make(tag, text, cls) {
+    var e = document.createElement(tag);
+    if (text) e.textContent = text;
+    if (cls) e.className = cls;
+    return e;
+  }
+
+  // The failure page. The entry is in the address, so the address is what must not be lost.
+  function fail(reason) {
+    if (failed) return;
+    failed = true;
+    var box = make('main', '', 'shell failure');
+    box.setAttribute('role', 'alert');
+    box.appendChild(make('h1', 'Benchslate has stopped'));
+    box.appendChild(make('p', reason));
+    box.appendChild(make('p', 'What you typed is kept in this link:'));
+    var link = make('a', location.href, 'keep');
+    link.href = location.href;
+    box.appendChild(link);
+    var row = make('p', '', 'row');
+    var again = make('button', 'Reload', 'act');
+    again.type = 'button';
+    again.onclick = function () { location.reload(); };
+    row.appendChild(again);
+    var home = make('button', 'Reload at the list of questions', 'act');
+    home.type = 'button';
+    home.onclick = function () { location.hash = '#/'; location.reload(); };
+    row.appendChild(home);
+    box.appendChild(row);
+    function show() {
+      document.body.textContent = '';
+      document.body.appendChild(box);
+      again.focus();
+    }
+    if (document.body) show(); else addEventListener('DOMContentLoaded', show);
+  }
+
+  function up() { return root.dataset.app === 'up'; }
+
+  var compiles = typeof WebAssembly === 'object' && typeof WebAssembly.instantiate === 'function';
+  if (!compiles) {
+    fail('This browser has no WebAssembly, or it is switched off (some lock-down modes do that). ' +
+      'Use a browser from 2021 or later, or allow this site.');
+  }
+
+  addEventListener('error', function (e) {
+    var t = e.target;
+    if (t && t !== window && (t.tagName === 'SCRIPT' || (t.tagName === 'LINK' && t.rel === 'stylesheet'))) {
+      if (!up()) fail('A part of the app could not be loaded. Look at the connection, then reload.');
+      return;
+    }
+    var wasm = compiles && WebAssembly.RuntimeError && e.error instanceof WebAssembly.RuntimeError;
+    if (wasm) fail('Something went wrong inside the app.');
+    else if (!up() && e.error) fail('The app could not start: ' + (e.message || 'no reason given') + '.');
+  }, true);
+
+  addEventListener('unhandledrejection', function (e) {
+    var r = e.reason;
+    if (compiles && WebAssembly.RuntimeError && r instanceof WebAssembly.RuntimeError) fail('Something went wrong inside the app.');
+    else if (!up()) fail('The app could not start: ' + (r && r.message ? r.message : String(r)) + '.');
+  });
+
+  addEventListener('load', function () {
+    setTimeout(function () {
+      if (!up()) fail('The app has not started after 30 seconds.');
+    }, 30000);
+  });
+
+  // The offline copy. Nothing here may stop the app.
+  function state(s) { root.dataset.offline = s; say('offline', s); }
+
+  function watch(reg) {
+    function offer() { if (reg.waiting && navigator.serviceWorker.controller) { root.dataset.update = 'ready'; say('update'); } }
+    function follow(w) {
+      if (w) w.addEventListener('statechange', function () { if (w.state === 'installed') offer(); });
+    }
+    offer();
+    follow(reg.installing);
+    reg.addEventListener('updatefound', function () { follow(reg.installing); });
+    document.addEventListener('visibilitychange', function () {
+      if (document.visibilityState === 'visible') reg.update().catch(function () { /* no network */ });
+    });
+    // The app asks for this at the user's tap, and only then.
+    addEventListener('benchslate:use-new-version', function () {
+      if (!reg.waiting) { location.reload(); return; }
+      navigator.serviceWorker.addEventListener('controllerchange', function () { location.reload(); }, { once: true });
+      reg.waiting.postMessage('use-new-version');
+    });
+  }
+
+  if (!('serviceWorker' in navigator)) {
+    root.dataset.offline = window.isSecureContext === false ? 'insecure' : 'none';
+  } else {
+    root.dataset.offline = 'getting';
+    addEventListener('load', function () {
+      navigator.serviceWorker.register('./sw.js').then(function (reg) {
+        watch(reg);
+        return navigator.serviceWorker.ready.then(function () { state('ready'); });
+      }).catch(function () { state('failed'); });
+    });
+  }
+})();
