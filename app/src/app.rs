@@ -49,15 +49,26 @@ pub fn App() -> Html {
     let place = use_state_eq(|| {
         let fragment = dom::fragment();
         SHOWN.with_borrow_mut(|shown| shown.clone_from(&fragment));
-        Place { route: Route::read(&fragment), visit: 0 }
+        Place {
+            route: Route::read(&fragment),
+            visit: 0,
+        }
     });
     let navigated = {
         let place = place.clone();
         Callback::from(move |_: Event| {
             let fragment = dom::fragment();
-            let same = SHOWN.with_borrow_mut(|shown| *shown == fragment || { shown.clone_from(&fragment); false });
+            let same = SHOWN.with_borrow_mut(|shown| {
+                *shown == fragment || {
+                    shown.clone_from(&fragment);
+                    false
+                }
+            });
             if !same {
-                place.set(Place { route: Route::read(&fragment), visit: place.visit.wrapping_add(1) });
+                place.set(Place {
+                    route: Route::read(&fragment),
+                    visit: place.visit.wrapping_add(1),
+                });
             }
         })
     };

@@ -46,7 +46,9 @@ fn key<R: Record>() -> String {
 pub fn read_file<R: Record + DeserializeOwned>(text: &str) -> Result<R, RecordFault> {
     let head: Head = serde_json::from_str(text).map_err(|_| RecordFault::Damaged)?;
     check::<R>(&head)?;
-    serde_json::from_str::<File<R>>(text).map(|file| file.data).map_err(|_| RecordFault::Damaged)
+    serde_json::from_str::<File<R>>(text)
+        .map(|file| file.data)
+        .map_err(|_| RecordFault::Damaged)
 }
 
 /// Writes the file form.
@@ -63,7 +65,12 @@ impl<R: Record + Serialize + DeserializeOwned> Document<R> {
             Err(_) => Reading::Corrupt,
         };
         let (now, found) = load(store, &key::<R>(), read, R::default);
-        Self { undo: Undo::new(now), found, fault: None, loads: 0 }
+        Self {
+            undo: Undo::new(now),
+            found,
+            fault: None,
+            loads: 0,
+        }
     }
     /// Keeps it in a store.
     ///
@@ -85,7 +92,10 @@ impl<R: Record + Serialize + DeserializeOwned> Document<R> {
             Do::Reload => {
                 let fresh = Self::load(store);
                 if fresh.undo.now != next.undo.now || fresh.found != next.found {
-                    next = Self { loads: next.loads.wrapping_add(1), ..fresh };
+                    next = Self {
+                        loads: next.loads.wrapping_add(1),
+                        ..fresh
+                    };
                 }
             }
             Do::Afresh => {
@@ -110,20 +120,27 @@ impl<R: Record + Serialize + DeserializeOwned + 'static> Reducible for Document<
 
 /// The record of this device; kept after each change.
 #[hook]
-pub fn use_document<R: Record + Serialize + DeserializeOwned + 'static>() -> UseReducerHandle<Document<R>> {
+pub fn use_document<R: Record + Serialize + DeserializeOwned + 'static>()
+-> UseReducerHandle<Document<R>> {
     let document = use_reducer_eq(|| Document::<R>::load(&Browser));
     {
         let handle = document.clone();
         let first = use_mut_ref(|| true);
-        use_effect_with((document.undo.now.clone(), document.found.clone()), move |_| {
-            if !std::mem::replace(&mut *first.borrow_mut(), false) {
-                handle.dispatch(Do::Kept(handle.save(&Browser).err()));
-            }
-        });
+        use_effect_with(
+            (document.undo.now.clone(), document.found.clone()),
+            move |_| {
+                if !std::mem::replace(&mut *first.borrow_mut(), false) {
+                    handle.dispatch(Do::Kept(handle.save(&Browser).err()));
+                }
+            },
+        );
     }
     {
         let dispatcher = document.dispatcher();
-        crate::hooks::use_window_event("storage", Callback::from(move |_| dispatcher.dispatch(Do::Reload)));
+        crate::hooks::use_window_event(
+            "storage",
+            Callback::from(move |_| dispatcher.dispatch(Do::Reload)),
+        );
     }
     document
 }
@@ -135,7 +152,11 @@ mod tests {
     use benchslate_core::record::{Kept, KeptAction, KeptItem};
 
     fn item(link: &str) -> KeptAction {
-        KeptAction::Keep(KeptItem { name: "Feed box lever".into(), link: link.into(), ..KeptItem::default() })
+        KeptAction::Keep(KeptItem {
+            name: "Feed box lever".into(),
+            link: link.into(),
+            ..KeptItem::default()
+        })
     }
 
     #[test]
@@ -156,9 +177,15 @@ mod tests {
         store.set("benchslate.kept", newer).unwrap();
         let document = Document::<Kept>::load(&store).after(Do::Act(item("#/v1/a")), &store);
         assert_eq!(document.save(&store), Err(WriteFault::Guarded));
-        assert_eq!(store.get("benchslate.kept").unwrap().as_deref(), Some(newer));
+        assert_eq!(
+            store.get("benchslate.kept").unwrap().as_deref(),
+            Some(newer)
+        );
         let afresh = document.after(Do::Afresh, &store);
         afresh.save(&store).unwrap();
-        assert_eq!(store.get("benchslate.kept.unread").unwrap().as_deref(), Some(newer));
+        assert_eq!(
+            store.get("benchslate.kept.unread").unwrap().as_deref(),
+            Some(newer)
+        );
     }
 }

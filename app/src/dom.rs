@@ -14,12 +14,16 @@ pub fn root() -> Option<web_sys::HtmlElement> {
 
 /// The present fragment, with its `#`.
 pub fn fragment() -> String {
-    window().and_then(|w| w.location().hash().ok()).unwrap_or_default()
+    window()
+        .and_then(|w| w.location().hash().ok())
+        .unwrap_or_default()
 }
 
 /// The page's address up to the fragment.
 pub fn base() -> String {
-    let href = window().and_then(|w| w.location().href().ok()).unwrap_or_default();
+    let href = window()
+        .and_then(|w| w.location().href().ok())
+        .unwrap_or_default();
     href.split('#').next().unwrap_or_default().to_owned()
 }
 
@@ -90,7 +94,9 @@ pub fn tell(name: &str) {
 
 /// Whether a media query holds.
 pub fn media(query: &str) -> bool {
-    window().and_then(|w| w.match_media(query).ok().flatten()).is_some_and(|m| m.matches())
+    window()
+        .and_then(|w| w.match_media(query).ok().flatten())
+        .is_some_and(|m| m.matches())
 }
 
 /// The title in the tab.
@@ -102,13 +108,16 @@ pub fn title(text: &str) {
 
 /// The input that has the focus, where it takes the key pad.
 pub fn focused_input() -> Option<web_sys::HtmlInputElement> {
-    let input: web_sys::HtmlInputElement = window()?.document()?.active_element()?.dyn_into().ok()?;
+    let input: web_sys::HtmlInputElement =
+        window()?.document()?.active_element()?.dyn_into().ok()?;
     input.has_attribute("data-pad").then_some(input)
 }
 
 /// Puts the focus on an element by its id.
 pub fn focus(id: &str) {
-    let found = window().and_then(|w| w.document()).and_then(|d| d.get_element_by_id(id));
+    let found = window()
+        .and_then(|w| w.document())
+        .and_then(|d| d.get_element_by_id(id));
     if let Some(element) = found.and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok()) {
         let _ = element.focus();
     }
@@ -126,32 +135,36 @@ pub fn download(name: &str, text: &str) -> Option<()> {
     let parts = js_sys::Array::of1(&JsValue::from_str(text));
     let blob = web_sys::Blob::new_with_str_sequence(&parts).ok()?;
     let url = web_sys::Url::create_object_url_with_blob(&blob).ok()?;
-    let link: web_sys::HtmlAnchorElement = window()?.document()?.create_element("a").ok()?.dyn_into().ok()?;
+    let link: web_sys::HtmlAnchorElement = window()?
+        .document()?
+        .create_element("a")
+        .ok()?
+        .dyn_into()
+        .ok()?;
     link.set_href(&url);
     link.set_download(name);
     link.click();
     web_sys::Url::revoke_object_url(&url).ok()
 }
 
-/// Puts the focus on an element by its id.
-pub fn focus(id: &str) {
-    let found = window().and_then(|w| w.document()).and_then(|d| d.get_element_by_id(id));
-    if let Some(element) = found.and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok()) {
-        let _ = element.focus();
-    }
-}
-
 /// A method of an object that older browsers may lack.
 fn method(object: &JsValue, name: &str) -> Option<js_sys::Function> {
-    js_sys::Reflect::get(object, &JsValue::from_str(name)).ok()?.dyn_into().ok()
+    js_sys::Reflect::get(object, &JsValue::from_str(name))
+        .ok()?
+        .dyn_into()
+        .ok()
 }
 
 /// Keeps the screen awake for as long as this lives, where the browser can do that.
 pub fn keep_awake() -> Awake {
     let lock = || {
         let navigator: JsValue = window()?.navigator().into();
-        let wake = js_sys::Reflect::get(&navigator, &JsValue::from_str("wakeLock")).ok().filter(|w| w.is_object())?;
-        let promise = method(&wake, "request")?.call1(&wake, &JsValue::from_str("screen")).ok()?;
+        let wake = js_sys::Reflect::get(&navigator, &JsValue::from_str("wakeLock"))
+            .ok()
+            .filter(|w| w.is_object())?;
+        let promise = method(&wake, "request")?
+            .call1(&wake, &JsValue::from_str("screen"))
+            .ok()?;
         promise.dyn_into::<js_sys::Promise>().ok()
     };
     Awake(lock())
@@ -188,7 +201,10 @@ pub fn share(title: &str, url: &str) {
     for (key, text) in [("title", title), ("url", url)] {
         let _ = js_sys::Reflect::set(&data, &JsValue::from_str(key), &JsValue::from_str(text));
     }
-    if let Some(promise) = method(&navigator, "share").and_then(|share| share.call1(&navigator, &data).ok()).and_then(|p| p.dyn_into::<js_sys::Promise>().ok()) {
+    if let Some(promise) = method(&navigator, "share")
+        .and_then(|share| share.call1(&navigator, &data).ok())
+        .and_then(|p| p.dyn_into::<js_sys::Promise>().ok())
+    {
         // the user may close it without sharing: nothing to say then
         wasm_bindgen_futures::spawn_local(async move {
             let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
@@ -201,10 +217,16 @@ pub async fn copy(text: String) -> bool {
     let Some(navigator) = window().map(|w| JsValue::from(w.navigator())) else {
         return false;
     };
-    let clipboard = js_sys::Reflect::get(&navigator, &JsValue::from_str("clipboard")).ok().filter(JsValue::is_object);
+    let clipboard = js_sys::Reflect::get(&navigator, &JsValue::from_str("clipboard"))
+        .ok()
+        .filter(JsValue::is_object);
     let Some(promise) = clipboard.and_then(|clipboard| {
         let write = method(&clipboard, "writeText")?;
-        write.call1(&clipboard, &JsValue::from_str(&text)).ok()?.dyn_into::<js_sys::Promise>().ok()
+        write
+            .call1(&clipboard, &JsValue::from_str(&text))
+            .ok()?
+            .dyn_into::<js_sys::Promise>()
+            .ok()
     }) else {
         return false;
     };
@@ -214,14 +236,29 @@ pub async fn copy(text: String) -> bool {
 /// Today, as the device has it: 2026-11-25.
 pub fn today() -> String {
     let now = js_sys::Date::new_0();
-    let two = |n: u32| if n < 10 { format!("0{n}") } else { n.to_string() };
-    format!("{}-{}-{}", now.get_full_year(), two(now.get_month() + 1), two(now.get_date()))
+    let two = |n: u32| {
+        if n < 10 {
+            format!("0{n}")
+        } else {
+            n.to_string()
+        }
+    };
+    format!(
+        "{}-{}-{}",
+        now.get_full_year(),
+        two(now.get_month() + 1),
+        two(now.get_date())
+    )
 }
 
 /// The text of the first file that was chosen in a file input.
 pub async fn file_text(input: web_sys::HtmlInputElement) -> Option<String> {
     let file: JsValue = input.files()?.get(0)?.into();
-    let promise = method(&file, "text")?.call0(&file).ok()?.dyn_into::<js_sys::Promise>().ok()?;
+    let promise = method(&file, "text")?
+        .call0(&file)
+        .ok()?
+        .dyn_into::<js_sys::Promise>()
+        .ok()?;
     let text = wasm_bindgen_futures::JsFuture::from(promise).await.ok()?;
     input.set_value("");
     text.as_string()
@@ -229,7 +266,11 @@ pub async fn file_text(input: web_sys::HtmlInputElement) -> Option<String> {
 
 /// A `<meta>` of the page by name.
 pub fn meta(name: &str) -> Option<String> {
-    let found = window()?.document()?.query_selector(&format!("meta[name=\"{name}\"]")).ok().flatten()?;
+    let found = window()?
+        .document()?
+        .query_selector(&format!("meta[name=\"{name}\"]"))
+        .ok()
+        .flatten()?;
     found.get_attribute("content")
 }
 
@@ -256,7 +297,9 @@ pub fn show_focused() {
         let options = web_sys::ScrollIntoViewOptions::new();
         options.set_block(web_sys::ScrollLogicalPosition::Nearest);
         let whole = input.closest(".field").ok().flatten();
-        whole.unwrap_or_else(|| input.into()).scroll_into_view_with_scroll_into_view_options(&options);
+        whole
+            .unwrap_or_else(|| input.into())
+            .scroll_into_view_with_scroll_into_view_options(&options);
     }
 }
 
@@ -268,7 +311,8 @@ pub fn focus_next_input() {
     let Ok(all) = document.query_selector_all("input[data-pad]") else {
         return;
     };
-    let inputs = (0..all.length()).filter_map(|at| all.get(at)?.dyn_into::<web_sys::HtmlInputElement>().ok());
+    let inputs = (0..all.length())
+        .filter_map(|at| all.get(at)?.dyn_into::<web_sys::HtmlInputElement>().ok());
     let mut after = inputs.skip_while(|input| *input != now).skip(1);
     match after.next() {
         Some(next) => {

@@ -22,11 +22,26 @@ struct Extent {
 }
 
 impl Extent {
-    const NONE: Self = Self { low: Point { x: f64::INFINITY, y: f64::INFINITY }, high: Point { x: f64::NEG_INFINITY, y: f64::NEG_INFINITY } };
+    const NONE: Self = Self {
+        low: Point {
+            x: f64::INFINITY,
+            y: f64::INFINITY,
+        },
+        high: Point {
+            x: f64::NEG_INFINITY,
+            y: f64::NEG_INFINITY,
+        },
+    };
     fn take(&mut self, p: Point) {
         if p.x.is_finite() && p.y.is_finite() {
-            self.low = Point { x: self.low.x.min(p.x), y: self.low.y.min(p.y) };
-            self.high = Point { x: self.high.x.max(p.x), y: self.high.y.max(p.y) };
+            self.low = Point {
+                x: self.low.x.min(p.x),
+                y: self.low.y.min(p.y),
+            };
+            self.high = Point {
+                x: self.high.x.max(p.x),
+                y: self.high.y.max(p.y),
+            };
         }
     }
     fn width(&self) -> f64 {
@@ -46,7 +61,8 @@ pub fn svg(drawing: &Drawing) -> String {
     if !geometry.width().is_finite() || geometry.width() + geometry.height() <= 0.0 {
         return String::new();
     }
-    let mut scale = ((WIDTH - 2.0 * PAD) / geometry.width().max(1e-9)).min((HEIGHT - 2.0 * PAD) / geometry.height().max(1e-9));
+    let mut scale = ((WIDTH - 2.0 * PAD) / geometry.width().max(1e-9))
+        .min((HEIGHT - 2.0 * PAD) / geometry.height().max(1e-9));
     let mut whole = Extent::NONE;
     // letters keep their size while the part scales, so the fit is found in a few rounds
     for _ in 0..4 {
@@ -65,8 +81,15 @@ pub fn svg(drawing: &Drawing) -> String {
     }
     let width = WIDTH.max(whole.width() + 2.0 * PAD);
     let height = whole.height() + 2.0 * PAD;
-    let shift = Point { x: (width - whole.width()) / 2.0 - whole.low.x, y: PAD + whole.high.y };
-    let mut pen = Pens { out: String::with_capacity(1500), scale, shift };
+    let shift = Point {
+        x: (width - whole.width()) / 2.0 - whole.low.x,
+        y: PAD + whole.high.y,
+    };
+    let mut pen = Pens {
+        out: String::with_capacity(1500),
+        scale,
+        shift,
+    };
     let _ = write!(
         pen.out,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"{}\" viewBox=\"0 0 {} {}\">",
@@ -83,15 +106,33 @@ pub fn svg(drawing: &Drawing) -> String {
 
 fn each_point(shape: &Shape, take: &mut dyn FnMut(Point)) {
     match shape {
-        Shape::Path { points, .. } | Shape::Hatch { points } => points.iter().copied().for_each(take),
-        Shape::Circle { centre, radius, .. } => {
-            take(Point { x: centre.x - radius, y: centre.y - radius });
-            take(Point { x: centre.x + radius, y: centre.y + radius });
+        Shape::Path { points, .. } | Shape::Hatch { points } => {
+            points.iter().copied().for_each(take)
         }
-        Shape::Arc { centre, radius, from, to, .. } => {
+        Shape::Circle { centre, radius, .. } => {
+            take(Point {
+                x: centre.x - radius,
+                y: centre.y - radius,
+            });
+            take(Point {
+                x: centre.x + radius,
+                y: centre.y + radius,
+            });
+        }
+        Shape::Arc {
+            centre,
+            radius,
+            from,
+            to,
+            ..
+        } => {
             let sweep = turn(*from, *to);
             for step in 0..=12 {
-                take(on_circle(*centre, *radius, from + sweep * f64::from(step) / 12.0));
+                take(on_circle(
+                    *centre,
+                    *radius,
+                    from + sweep * f64::from(step) / 12.0,
+                ));
             }
         }
         Shape::Dimension { a, b, .. } => {
@@ -109,18 +150,37 @@ fn turn(from: f64, to: f64) -> f64 {
 
 fn on_circle(centre: Point, radius: f64, degrees: f64) -> Point {
     let (sin, cos) = (degrees.to_radians().sin(), degrees.to_radians().cos());
-    Point { x: centre.x + radius * cos, y: centre.y + radius * sin }
+    Point {
+        x: centre.x + radius * cos,
+        y: centre.y + radius * sin,
+    }
 }
 
 /// How far a shape reaches at a scale, in picture units with y up.
 fn reach(shape: &Shape, scale: f64, whole: &mut Extent) {
-    each_point(shape, &mut |p| whole.take(Point { x: p.x * scale, y: p.y * scale }));
+    each_point(shape, &mut |p| {
+        whole.take(Point {
+            x: p.x * scale,
+            y: p.y * scale,
+        })
+    });
     match shape {
-        Shape::Text { at, text } => around(whole, Point { x: at.x * scale, y: at.y * scale }, text, "middle"),
+        Shape::Text { at, text } => around(
+            whole,
+            Point {
+                x: at.x * scale,
+                y: at.y * scale,
+            },
+            text,
+            "middle",
+        ),
         Shape::Dimension { a, b, steps, text } => {
             if let Some(placed) = Placed::of(*a, *b, *steps, text, scale) {
                 for p in [placed.a, placed.b] {
-                    whole.take(Point { x: p.x + placed.normal.x * 4.0, y: p.y + placed.normal.y * 4.0 });
+                    whole.take(Point {
+                        x: p.x + placed.normal.x * 4.0,
+                        y: p.y + placed.normal.y * 4.0,
+                    });
                 }
                 around(whole, placed.letters, text, placed.anchor);
             }
@@ -136,8 +196,14 @@ fn around(whole: &mut Extent, at: Point, text: &str, anchor: &str) {
         "end" => at.x - width,
         _ => at.x,
     };
-    whole.take(Point { x: left, y: at.y - LETTER * 0.6 });
-    whole.take(Point { x: left + width, y: at.y + LETTER * 0.6 });
+    whole.take(Point {
+        x: left,
+        y: at.y - LETTER * 0.6,
+    });
+    whole.take(Point {
+        x: left + width,
+        y: at.y + LETTER * 0.6,
+    });
 }
 
 /// A dimension laid out in picture units, y up.
@@ -156,19 +222,40 @@ struct Placed {
 
 impl Placed {
     fn of(a: Point, b: Point, steps: f64, text: &str, scale: f64) -> Option<Self> {
-        let (from, to) = (Point { x: a.x * scale, y: a.y * scale }, Point { x: b.x * scale, y: b.y * scale });
+        let (from, to) = (
+            Point {
+                x: a.x * scale,
+                y: a.y * scale,
+            },
+            Point {
+                x: b.x * scale,
+                y: b.y * scale,
+            },
+        );
         let (dx, dy) = (to.x - from.x, to.y - from.y);
         let length = (dx * dx + dy * dy).sqrt();
         if !length.is_finite() || length < 1e-9 {
             return None;
         }
-        let along = Point { x: dx / length, y: dy / length };
+        let along = Point {
+            x: dx / length,
+            y: dy / length,
+        };
         let side = if steps < 0.0 { -1.0 } else { 1.0 };
-        let normal = Point { x: -along.y * side, y: along.x * side };
+        let normal = Point {
+            x: -along.y * side,
+            y: along.x * side,
+        };
         let off = steps.abs() * LETTER;
-        let moved = |p: Point| Point { x: p.x + normal.x * off, y: p.y + normal.y * off };
+        let moved = |p: Point| Point {
+            x: p.x + normal.x * off,
+            y: p.y + normal.y * off,
+        };
         let (a, b) = (moved(from), moved(to));
-        let middle = Point { x: f64::midpoint(a.x, b.x), y: f64::midpoint(a.y, b.y) };
+        let middle = Point {
+            x: f64::midpoint(a.x, b.x),
+            y: f64::midpoint(a.y, b.y),
+        };
         let upright = along.y.abs() > 0.5;
         let anchor = match (upright, normal.x > 0.0) {
             (false, _) => "middle",
@@ -177,9 +264,26 @@ impl Placed {
         };
         let gap = if upright { 6.0 } else { LETTER * 0.75 };
         // a short level dimension: its letters stand clear of the tips outside
-        let clear = if !upright && length < ADVANCE * text.chars().count() as f64 && off == 0.0 { LETTER * 0.4 } else { 0.0 };
-        let letters = Point { x: middle.x + normal.x * (gap + clear), y: middle.y + normal.y * (gap + clear) };
-        Some(Self { from, to, a, b, normal, along, length, letters, anchor })
+        let clear = if !upright && length < ADVANCE * text.chars().count() as f64 && off == 0.0 {
+            LETTER * 0.4
+        } else {
+            0.0
+        };
+        let letters = Point {
+            x: middle.x + normal.x * (gap + clear),
+            y: middle.y + normal.y * (gap + clear),
+        };
+        Some(Self {
+            from,
+            to,
+            a,
+            b,
+            normal,
+            along,
+            length,
+            letters,
+            anchor,
+        })
     }
 }
 
@@ -195,23 +299,49 @@ impl Pens {
         (Num(p.x + self.shift.x), Num(self.shift.y - p.y))
     }
     fn place(&self, p: Point) -> (Num, Num) {
-        self.down(Point { x: p.x * self.scale, y: p.y * self.scale })
+        self.down(Point {
+            x: p.x * self.scale,
+            y: p.y * self.scale,
+        })
     }
     fn shape(&mut self, shape: &Shape) {
         match shape {
-            Shape::Path { points, closed, pen } => self.run(points, *closed, class(*pen)),
+            Shape::Path {
+                points,
+                closed,
+                pen,
+            } => self.run(points, *closed, class(*pen)),
             Shape::Hatch { points } => self.run(points, true, "hatch"),
-            Shape::Circle { centre, radius, pen } => {
+            Shape::Circle {
+                centre,
+                radius,
+                pen,
+            } => {
                 let (x, y) = self.place(*centre);
-                let _ = write!(self.out, "<circle class=\"{}\" cx=\"{x}\" cy=\"{y}\" r=\"{}\"/>", class(*pen), Num(radius * self.scale));
+                let _ = write!(
+                    self.out,
+                    "<circle class=\"{}\" cx=\"{x}\" cy=\"{y}\" r=\"{}\"/>",
+                    class(*pen),
+                    Num(radius * self.scale)
+                );
             }
-            Shape::Arc { centre, radius, from, to, pen } => {
+            Shape::Arc {
+                centre,
+                radius,
+                from,
+                to,
+                pen,
+            } => {
                 let sweep = turn(*from, *to).min(359.9);
                 let (x1, y1) = self.place(on_circle(*centre, *radius, *from));
                 let (x2, y2) = self.place(on_circle(*centre, *radius, from + sweep));
                 let r = Num(radius * self.scale);
                 let large = u8::from(sweep > 180.0);
-                let _ = write!(self.out, "<path class=\"{}\" d=\"M{x1} {y1}A{r} {r} 0 {large} 0 {x2} {y2}\"/>", class(*pen));
+                let _ = write!(
+                    self.out,
+                    "<path class=\"{}\" d=\"M{x1} {y1}A{r} {r} 0 {large} 0 {x2} {y2}\"/>",
+                    class(*pen)
+                );
             }
             Shape::Dimension { a, b, steps, text } => {
                 if let Some(placed) = Placed::of(*a, *b, *steps, text, self.scale) {
@@ -219,7 +349,10 @@ impl Pens {
                 }
             }
             Shape::Text { at, text } => {
-                let at = Point { x: at.x * self.scale, y: at.y * self.scale };
+                let at = Point {
+                    x: at.x * self.scale,
+                    y: at.y * self.scale,
+                };
                 self.letters(at, "middle", text);
             }
         }
@@ -234,36 +367,72 @@ impl Pens {
     }
     fn line(&mut self, from: Point, to: Point) {
         let ((x1, y1), (x2, y2)) = (self.down(from), self.down(to));
-        let _ = write!(self.out, "<path class=\"thin\" d=\"M{x1} {y1}L{x2} {y2}\"/>");
+        let _ = write!(
+            self.out,
+            "<path class=\"thin\" d=\"M{x1} {y1}L{x2} {y2}\"/>"
+        );
     }
     fn dimension(&mut self, d: &Placed, text: &str) {
         for (part, end) in [(d.from, d.a), (d.to, d.b)] {
             let (off_x, off_y) = (end.x - part.x, end.y - part.y);
             if off_x.abs() + off_y.abs() > 4.0 {
-                let start = Point { x: part.x + d.normal.x * 3.0, y: part.y + d.normal.y * 3.0 };
-                self.line(start, Point { x: end.x + d.normal.x * 4.0, y: end.y + d.normal.y * 4.0 });
+                let start = Point {
+                    x: part.x + d.normal.x * 3.0,
+                    y: part.y + d.normal.y * 3.0,
+                };
+                self.line(
+                    start,
+                    Point {
+                        x: end.x + d.normal.x * 4.0,
+                        y: end.y + d.normal.y * 4.0,
+                    },
+                );
             }
         }
         // short ones get their tips from outside
         let inward = if d.length > 2.6 * TIP { 1.0 } else { -1.0 };
         let tail = if inward > 0.0 { 0.0 } else { TIP * 1.8 };
         self.line(
-            Point { x: d.a.x - d.along.x * tail, y: d.a.y - d.along.y * tail },
-            Point { x: d.b.x + d.along.x * tail, y: d.b.y + d.along.y * tail },
+            Point {
+                x: d.a.x - d.along.x * tail,
+                y: d.a.y - d.along.y * tail,
+            },
+            Point {
+                x: d.b.x + d.along.x * tail,
+                y: d.b.y + d.along.y * tail,
+            },
         );
         self.tip(d.a, d.along, inward);
         self.tip(d.b, d.along, -inward);
         self.letters(d.letters, d.anchor, text);
     }
     fn tip(&mut self, at: Point, along: Point, way: f64) {
-        let back = Point { x: at.x + along.x * TIP * way, y: at.y + along.y * TIP * way };
-        let side = |s: f64| Point { x: back.x - along.y * 3.0 * s, y: back.y + along.x * 3.0 * s };
-        let ((x0, y0), (x1, y1), (x2, y2)) = (self.down(at), self.down(side(1.0)), self.down(side(-1.0)));
-        let _ = write!(self.out, "<path class=\"tip\" d=\"M{x0} {y0}L{x1} {y1}L{x2} {y2}Z\"/>");
+        let back = Point {
+            x: at.x + along.x * TIP * way,
+            y: at.y + along.y * TIP * way,
+        };
+        let side = |s: f64| Point {
+            x: back.x - along.y * 3.0 * s,
+            y: back.y + along.x * 3.0 * s,
+        };
+        let ((x0, y0), (x1, y1), (x2, y2)) =
+            (self.down(at), self.down(side(1.0)), self.down(side(-1.0)));
+        let _ = write!(
+            self.out,
+            "<path class=\"tip\" d=\"M{x0} {y0}L{x1} {y1}L{x2} {y2}Z\"/>"
+        );
     }
     fn letters(&mut self, at: Point, anchor: &str, text: &str) {
-        let (x, y) = self.down(Point { x: at.x, y: at.y - LETTER * 0.35 });
-        let _ = write!(self.out, "<text x=\"{x}\" y=\"{y}\" font-size=\"{}\" text-anchor=\"{anchor}\">{}</text>", Num(LETTER), escape(text));
+        let (x, y) = self.down(Point {
+            x: at.x,
+            y: at.y - LETTER * 0.35,
+        });
+        let _ = write!(
+            self.out,
+            "<text x=\"{x}\" y=\"{y}\" font-size=\"{}\" text-anchor=\"{anchor}\">{}</text>",
+            Num(LETTER),
+            escape(text)
+        );
     }
 }
 
@@ -286,7 +455,11 @@ impl std::fmt::Display for Num {
         let tenths = (self.0 * 10.0).round() as i64;
         let sign = if tenths < 0 { "-" } else { "" };
         let size = tenths.unsigned_abs();
-        if size.is_multiple_of(10) { write!(f, "{sign}{}", size / 10) } else { write!(f, "{sign}{}.{}", size / 10, size % 10) }
+        if size.is_multiple_of(10) {
+            write!(f, "{sign}{}", size / 10)
+        } else {
+            write!(f, "{sign}{}.{}", size / 10, size % 10)
+        }
     }
 }
 
@@ -313,7 +486,11 @@ mod tests {
     #[test]
     fn a_drawing_stays_inside_its_picture_and_keeps_its_words() {
         let mut drawing = Drawing::new("A pin <1:48>", true);
-        drawing.path(Pen::Object, true, &[pt(0.0, -1.0), pt(0.0, 1.0), pt(6.0, 0.8), pt(6.0, -0.8)]);
+        drawing.path(
+            Pen::Object,
+            true,
+            &[pt(0.0, -1.0), pt(0.0, 1.0), pt(6.0, 0.8), pt(6.0, -0.8)],
+        );
         drawing.dimension(pt(0.0, -1.0), pt(6.0, -1.0), -2.0, "1.500 in");
         drawing.dimension(pt(0.0, -1.0), pt(0.0, 1.0), 2.0, "0.2190");
         let text = svg(&drawing);

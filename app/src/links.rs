@@ -18,7 +18,9 @@ pub fn found(sheet: &'static Sheet, shop: &Shop, entry: &Entry) -> String {
     let mut whole = entry.clone();
     let start = shop.start(sheet);
     for field in sheet.fields {
-        if let (Preset::Shop(..), None, Some(text)) = (field.preset, entry.get(field.id), start.get(field.id)) {
+        if let (Preset::Shop(..), None, Some(text)) =
+            (field.preset, entry.get(field.id), start.get(field.id))
+        {
             whole.set(field.id, text);
         }
     }
@@ -26,5 +28,6 @@ pub fn found(sheet: &'static Sheet, shop: &Shop, entry: &Entry) -> String {
 }
 
 fn of(sheet: &'static Sheet, entry: &Entry) -> String {
-    link::of(sheet, entry, &evaluate(sheet, entry), &Asked::default()).unwrap_or_else(|| format!("#/v1/{}", sheet.id))
+    link::of(sheet, entry, &evaluate(sheet, entry), &Asked::default())
+        .unwrap_or_else(|| format!("#/v1/{}", sheet.id))
 }

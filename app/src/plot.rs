@@ -23,10 +23,20 @@ pub struct Axes {
 }
 
 /// The `<svg>` element; empty where there is no point to plot.
-pub fn svg(points: &[(f64, Option<f64>)], own: Option<(f64, f64)>, range: ((f64, f64), (f64, f64)), axes: &Axes) -> String {
+pub fn svg(
+    points: &[(f64, Option<f64>)],
+    own: Option<(f64, f64)>,
+    range: ((f64, f64), (f64, f64)),
+    axes: &Axes,
+) -> String {
     let ((x0, x1), (y0, y1)) = range;
     let span = |low: f64, high: f64| if high > low { high - low } else { 1.0 };
-    let place = |x: f64, y: f64| (Num(LEFT + WIDE * (x - x0) / span(x0, x1)), Num(TOP + HIGH - HIGH * (y - y0) / span(y0, y1)));
+    let place = |x: f64, y: f64| {
+        (
+            Num(LEFT + WIDE * (x - x0) / span(x0, x1)),
+            Num(TOP + HIGH - HIGH * (y - y0) / span(y0, y1)),
+        )
+    };
     let mut curve = String::new();
     let mut up = true;
     for &(x, y) in points {
@@ -53,12 +63,28 @@ pub fn svg(points: &[(f64, Option<f64>)], own: Option<(f64, f64)>, range: ((f64,
     );
     if let Some((x, y)) = own {
         let (px, py) = place(x, y);
-        let _ = write!(out, "<path class=\"centre\" d=\"M{px} {}V{py}H{}\"/><circle class=\"mark\" cx=\"{px}\" cy=\"{py}\" r=\"5\"/>", Num(bottom), Num(LEFT));
+        let _ = write!(
+            out,
+            "<path class=\"centre\" d=\"M{px} {}V{py}H{}\"/><circle class=\"mark\" cx=\"{px}\" cy=\"{py}\" r=\"5\"/>",
+            Num(bottom),
+            Num(LEFT)
+        );
     }
     let mut words = |x: f64, y: f64, anchor: &str, text: &str| {
-        let _ = write!(out, "<text x=\"{}\" y=\"{}\" font-size=\"11\" text-anchor=\"{anchor}\">{}</text>", Num(x), Num(y), escape(text));
+        let _ = write!(
+            out,
+            "<text x=\"{}\" y=\"{}\" font-size=\"11\" text-anchor=\"{anchor}\">{}</text>",
+            Num(x),
+            Num(y),
+            escape(text)
+        );
     };
-    words(LEFT, TOP - 10.0, "start", &format!("{} {}", axes.y.1, axes.y_name));
+    words(
+        LEFT,
+        TOP - 10.0,
+        "start",
+        &format!("{} {}", axes.y.1, axes.y_name),
+    );
     words(LEFT + 6.0, bottom - 6.0, "start", &axes.y.0);
     words(LEFT, bottom + 16.0, "start", &axes.x.0);
     words(LEFT + WIDE, bottom + 16.0, "end", &axes.x.1);
@@ -73,8 +99,19 @@ mod tests {
 
     #[test]
     fn gaps_break_the_curve_and_the_entry_is_marked() {
-        let axes = Axes { title: "t".into(), x: ("1".into(), "3".into()), y: ("0".into(), "9".into()), x_name: "length".into(), y_name: "size".into() };
-        let text = svg(&[(1.0, Some(0.0)), (2.0, None), (3.0, Some(9.0))], Some((1.0, 0.0)), ((1.0, 3.0), (0.0, 9.0)), &axes);
+        let axes = Axes {
+            title: "t".into(),
+            x: ("1".into(), "3".into()),
+            y: ("0".into(), "9".into()),
+            x_name: "length".into(),
+            y_name: "size".into(),
+        };
+        let text = svg(
+            &[(1.0, Some(0.0)), (2.0, None), (3.0, Some(9.0))],
+            Some((1.0, 0.0)),
+            ((1.0, 3.0), (0.0, 9.0)),
+            &axes,
+        );
         assert_eq!(text.matches('M').count(), 4);
         assert!(text.contains("circle") && !text.contains("NaN"));
         assert!(svg(&[(1.0, None)], None, ((1.0, 1.0), (0.0, 0.0)), &axes).is_empty());

@@ -23,7 +23,14 @@ pub fn svg(text: &str) -> Option<String> {
                 x += 1;
             }
             if x > start {
-                let _ = write!(out, "M{} {}h{}v1h-{}z", start + 4, y + 4, x - start, x - start);
+                let _ = write!(
+                    out,
+                    "M{} {}h{}v1h-{}z",
+                    start + 4,
+                    y + 4,
+                    x - start,
+                    x - start
+                );
             }
             x += 1;
         }

@@ -56,7 +56,11 @@ pub fn encode(text: &str) -> String {
         } else {
             out.push('%');
             for nibble in [byte >> 4, byte & 15] {
-                out.push(char::from_digit(u32::from(nibble), 16).unwrap_or('0').to_ascii_uppercase());
+                out.push(
+                    char::from_digit(u32::from(nibble), 16)
+                        .unwrap_or('0')
+                        .to_ascii_uppercase(),
+                );
             }
         }
     }
@@ -69,7 +73,10 @@ pub fn decode(text: &str) -> String {
     let mut rest = text.as_bytes();
     while let [first, tail @ ..] = rest {
         if let (b'%', [high, low, after @ ..]) = (first, tail)
-            && let (Some(high), Some(low)) = (char::from(*high).to_digit(16), char::from(*low).to_digit(16))
+            && let (Some(high), Some(low)) = (
+                char::from(*high).to_digit(16),
+                char::from(*low).to_digit(16),
+            )
         {
             out.push((high * 16 + low) as u8);
             rest = after;

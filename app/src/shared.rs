@@ -16,7 +16,11 @@ impl<T> Shared<T> {
 impl<T: PartialEq + Clone> Shared<T> {
     /// The old object where the new value is equal to it.
     pub fn kept(&self, new: &T) -> Self {
-        if *self.0 == *new { self.clone() } else { Self::new(new.clone()) }
+        if *self.0 == *new {
+            self.clone()
+        } else {
+            Self::new(new.clone())
+        }
     }
 }
 

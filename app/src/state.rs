@@ -5,7 +5,9 @@ use crate::shared::Shared;
 use benchslate_core::link::{self, Asked, Note, Opened};
 use benchslate_core::quantity::{System, Unit, spoken};
 use benchslate_core::record::Shop;
-use benchslate_core::sheet::{Answer, Entry, FieldKind, FieldOutcome, Outcome, Preset, Sheet, State, Table, Value, evaluate};
+use benchslate_core::sheet::{
+    Answer, Entry, FieldKind, FieldOutcome, Outcome, Preset, Sheet, State, Table, Value, evaluate,
+};
 use std::rc::Rc;
 
 /// One field as the user has it: the text as typed, and the unit that a bare number takes, where it was chosen.
@@ -29,23 +31,33 @@ impl Typed {
 }
 
 fn with_unit(raw: &str, unit: &Unit) -> String {
-    if unit.symbol.ends_with(':') { format!("{}{raw}", unit.symbol) } else { format!("{raw} {}", unit.id) }
+    if unit.symbol.ends_with(':') {
+        format!("{}{raw}", unit.symbol)
+    } else {
+        format!("{raw} {}", unit.id)
+    }
 }
 
 /// Ends in a digit, a point or a fraction glyph, and holds no letter: no unit was typed.
 fn ends_bare(raw: &str) -> bool {
     let last = raw.chars().next_back();
     let number = |c: char| c.is_ascii_digit() || c == '.' || matches!(c, '¼'..='¾' | '⅐'..='⅞');
-    last.is_some_and(number) && !raw.contains(|c: char| c.is_alphabetic() || matches!(c, ':' | '"' | '\'' | '″' | '′' | '”' | '°'))
+    last.is_some_and(number)
+        && !raw.contains(|c: char| {
+            c.is_alphabetic() || matches!(c, ':' | '"' | '\'' | '″' | '′' | '”' | '°')
+        })
 }
 
 /// The text without the unit typed behind its number.
 fn bare(raw: &str) -> &str {
     let number = |c: char| c.is_ascii_digit() || c == '.' || matches!(c, '¼'..='¾' | '⅐'..='⅞');
     // a unit may hold digits (in2): take off from the first letter behind the last digit that stands before a letter
-    let cut = raw.find(|c: char| c.is_alphabetic() || matches!(c, '"' | '″' | '”' | '°' | '%')).unwrap_or(raw.len());
+    let cut = raw
+        .find(|c: char| c.is_alphabetic() || matches!(c, '"' | '″' | '”' | '°' | '%'))
+        .unwrap_or(raw.len());
     let head = raw.get(..cut).unwrap_or(raw).trim_end();
-    head.trim_end_matches(|c: char| !number(c)).trim_start_matches("1:")
+    head.trim_end_matches(|c: char| !number(c))
+        .trim_start_matches("1:")
 }
 
 /// A form: a sheet, its texts, and what became of them.
@@ -73,7 +85,10 @@ pub struct Form {
 
 impl PartialEq for Form {
     fn eq(&self, other: &Self) -> bool {
-        std::ptr::eq(self.sheet, other.sheet) && Rc::ptr_eq(&self.outcome, &other.outcome) && self.typed == other.typed && self.asked == other.asked
+        std::ptr::eq(self.sheet, other.sheet)
+            && Rc::ptr_eq(&self.outcome, &other.outcome)
+            && self.typed == other.typed
+            && self.asked == other.asked
     }
 }
 
@@ -101,12 +116,34 @@ pub enum Act {
 impl Form {
     /// A form with what a link opened.
     pub fn open(opened: Opened) -> Self {
-        let Opened { sheet, entry, asked, notes } = opened;
-        let (typed, system, notes, loads) = (typed_of(sheet, &entry), entry.system, notes.into(), 0);
+        let Opened {
+            sheet,
+            entry,
+            asked,
+            notes,
+        } = opened;
+        let (typed, system, notes, loads) =
+            (typed_of(sheet, &entry), entry.system, notes.into(), 0);
         let outcome = Rc::new(evaluate(sheet, &entry_of(sheet, &typed, system)));
         let fields = outcome.fields.iter().cloned().map(Shared::new).collect();
-        let tables = outcome.answer.tables.iter().cloned().map(Shared::new).collect();
-        Self { sheet, typed, system, asked, notes, fields, outcome, tables, loads }
+        let tables = outcome
+            .answer
+            .tables
+            .iter()
+            .cloned()
+            .map(Shared::new)
+            .collect();
+        Self {
+            sheet,
+            typed,
+            system,
+            asked,
+            notes,
+            fields,
+            outcome,
+            tables,
+            loads,
+        }
     }
 
     /// The entry as it is evaluated.
@@ -137,11 +174,24 @@ impl Form {
     /// The entry in a few words, as typed: for names and for a call.
     pub fn entry_words(&self) -> String {
         let mut words: Vec<String> = Vec::new();
-        for (field, (typed, now)) in self.sheet.fields.iter().zip(self.typed.iter().zip(&self.fields)) {
-            if now.applies && !typed.raw.trim().is_empty() && !matches!(field.preset, Preset::Shop(..)) {
+        for (field, (typed, now)) in self
+            .sheet
+            .fields
+            .iter()
+            .zip(self.typed.iter().zip(&self.fields))
+        {
+            if now.applies
+                && !typed.raw.trim().is_empty()
+                && !matches!(field.preset, Preset::Shop(..))
+            {
                 words.push(match &field.kind {
-                    FieldKind::Choice(choices) => choices.iter().find(|c| c.id == now.text).map_or_else(String::new, |c| c.label.to_owned()),
-                    FieldKind::Rows { .. } => format!("{} {}", field.label.to_lowercase(), now.reading),
+                    FieldKind::Choice(choices) => choices
+                        .iter()
+                        .find(|c| c.id == now.text)
+                        .map_or_else(String::new, |c| c.label.to_owned()),
+                    FieldKind::Rows { .. } => {
+                        format!("{} {}", field.label.to_lowercase(), now.reading)
+                    }
                     FieldKind::Call(_) => now.link_text.clone(),
                     FieldKind::Quantity { .. } => typed.text(),
                 });
@@ -156,7 +206,11 @@ impl Form {
         let answer = self.answer();
         match answer.lines.first().filter(|_| answer.is_complete()) {
             Some(line) => match (&line.value, line.value.unit(self.system)) {
-                (Value::Quantity { base, .. }, Some(unit)) => format!("{} {}", line.label, spoken(*base, unit, line.value.decimals(self.system))),
+                (Value::Quantity { base, .. }, Some(unit)) => format!(
+                    "{} {}",
+                    line.label,
+                    spoken(*base, unit, line.value.decimals(self.system))
+                ),
                 _ => format!("{} {}", line.label, line.value.text(self.system)),
             },
             None if self.is_empty() => String::new(),
@@ -166,14 +220,33 @@ impl Form {
 
     /// Why there is no answer yet, in one line.
     pub fn short_state(&self) -> String {
-        let name = |id: &str| self.sheet.field(id).map(|field| field.label.to_lowercase()).unwrap_or_default();
+        let name = |id: &str| {
+            self.sheet
+                .field(id)
+                .map(|field| field.label.to_lowercase())
+                .unwrap_or_default()
+        };
         match &self.answer().state {
             State::Complete => String::new(),
-            State::Incomplete(needed) => format!("Still needed: {}", needed.iter().map(|id| name(id)).collect::<Vec<_>>().join(", ")),
+            State::Incomplete(needed) => format!(
+                "Still needed: {}",
+                needed
+                    .iter()
+                    .map(|id| name(id))
+                    .collect::<Vec<_>>()
+                    .join(", ")
+            ),
             State::Withheld(withheld) => format!("No figure given: limit {}", withheld.limit),
             State::Faulty => {
-                let wrong = self.fields.iter().find(|field| field.fault.is_some()).map(|field| name(field.id));
-                format!("Look at {}", wrong.unwrap_or_else(|| "the entry".to_owned()))
+                let wrong = self
+                    .fields
+                    .iter()
+                    .find(|field| field.fault.is_some())
+                    .map(|field| name(field.id));
+                format!(
+                    "Look at {}",
+                    wrong.unwrap_or_else(|| "the entry".to_owned())
+                )
             }
         }
     }
@@ -183,12 +256,20 @@ impl Form {
         let mut text = format!("{}\n", self.sheet.title);
         for (field, now) in self.sheet.fields.iter().zip(&self.fields) {
             if now.applies && !now.text.is_empty() && !matches!(field.preset, Preset::Shop(..)) {
-                let read = if now.reading.is_empty() { now.text.as_str() } else { now.reading.as_str() };
+                let read = if now.reading.is_empty() {
+                    now.text.as_str()
+                } else {
+                    now.reading.as_str()
+                };
                 text.push_str(&format!("{}: {read}\n", field.label));
             }
         }
         for line in &self.answer().lines {
-            text.push_str(&format!("{}: {}", line.label, line.value.text_with_unit(self.system)));
+            text.push_str(&format!(
+                "{}: {}",
+                line.label,
+                line.value.text_with_unit(self.system)
+            ));
             if !line.says.is_empty() {
                 text.push_str(&format!(" ({})", line.says));
             }
@@ -247,7 +328,10 @@ impl Form {
         for (id, text) in pairs {
             let at = self.sheet.fields.iter().position(|field| field.id == id);
             if let Some(typed) = at.and_then(|at| self.typed.get_mut(at)) {
-                *typed = Typed { raw: text.into(), unit: None };
+                *typed = Typed {
+                    raw: text.into(),
+                    unit: None,
+                };
             }
         }
     }
@@ -272,9 +356,23 @@ impl Form {
     fn figure(&mut self, before: &Self) {
         let entry = self.entry();
         let outcome = Rc::new(evaluate(self.sheet, &entry));
-        self.fields = outcome.fields.iter().zip(&before.fields).map(|(new, old)| old.kept(new)).collect();
+        self.fields = outcome
+            .fields
+            .iter()
+            .zip(&before.fields)
+            .map(|(new, old)| old.kept(new))
+            .collect();
         let old = &before.tables;
-        self.tables = outcome.answer.tables.iter().enumerate().map(|(at, new)| old.get(at).map_or_else(|| Shared::new(new.clone()), |old| old.kept(new))).collect();
+        self.tables = outcome
+            .answer
+            .tables
+            .iter()
+            .enumerate()
+            .map(|(at, new)| {
+                old.get(at)
+                    .map_or_else(|| Shared::new(new.clone()), |old| old.kept(new))
+            })
+            .collect();
         self.outcome = outcome;
     }
 
@@ -282,12 +380,20 @@ impl Form {
     pub fn unit(&self, at: usize) -> Option<&'static Unit> {
         let field = self.sheet.fields.get(at)?;
         let own = self.typed.get(at).and_then(|typed| typed.unit);
-        self.outcome.inputs.unit(field.id).or(own).or_else(|| field.unit(self.system))
+        self.outcome
+            .inputs
+            .unit(field.id)
+            .or(own)
+            .or_else(|| field.unit(self.system))
     }
 
     /// True where an entry came with another shop's figures.
     pub fn other_shop(&self, shop: &Shop) -> bool {
-        let has = self.sheet.fields.iter().any(|field| matches!(field.preset, Preset::Shop(..)));
+        let has = self
+            .sheet
+            .fields
+            .iter()
+            .any(|field| matches!(field.preset, Preset::Shop(..)));
         has && shop.differs(self.sheet, &self.entry())
     }
 }
@@ -308,15 +414,23 @@ fn typed_of(sheet: &'static Sheet, entry: &Entry) -> Vec<Typed> {
         let text = entry.get(field.id).unwrap_or_default();
         if let FieldKind::Quantity { units, .. } = &field.kind {
             for &unit in units.iter().filter(|unit| !unit.id.is_empty()) {
-                if let Some(raw) = text.strip_suffix(unit.id).and_then(|raw| raw.strip_suffix(' '))
+                if let Some(raw) = text
+                    .strip_suffix(unit.id)
+                    .and_then(|raw| raw.strip_suffix(' '))
                     && ends_bare(raw)
                 {
                     let own = field.unit(entry.system).is_some_and(|own| own == unit);
-                    return Typed { raw: raw.into(), unit: (!own).then_some(unit) };
+                    return Typed {
+                        raw: raw.into(),
+                        unit: (!own).then_some(unit),
+                    };
                 }
             }
         }
-        Typed { raw: text.into(), unit: None }
+        Typed {
+            raw: text.into(),
+            unit: None,
+        }
     };
     sheet.fields.iter().map(one).collect()
 }
@@ -336,7 +450,10 @@ pub mod rows {
     /// The text of rows of cells. Marks that part cells are taken out of them.
     pub fn join(rows: &[Vec<String>]) -> String {
         let row = |cells: &Vec<String>| {
-            let mut cells: Vec<String> = cells.iter().map(|cell| cell.replace([';', '~', '\n'], " ")).collect();
+            let mut cells: Vec<String> = cells
+                .iter()
+                .map(|cell| cell.replace([';', '~', '\n'], " "))
+                .collect();
             while cells.len() > 1 && cells.last().is_some_and(String::is_empty) {
                 cells.pop();
             }

@@ -19,9 +19,15 @@ impl WriteFault {
     /// The same in words for the screen.
     pub fn words(self) -> &'static str {
         match self {
-            Self::Refused => "This browser keeps nothing for this page. It lasts until the page is closed; export a file to keep it.",
-            Self::Full => "The device has no room left for this. It lasts until the page is closed; export a file to keep it.",
-            Self::Guarded => "What was kept before could not be read, so it is left untouched. New entries last until the page is closed.",
+            Self::Refused => {
+                "This browser keeps nothing for this page. It lasts until the page is closed; export a file to keep it."
+            }
+            Self::Full => {
+                "The device has no room left for this. It lasts until the page is closed; export a file to keep it."
+            }
+            Self::Guarded => {
+                "What was kept before could not be read, so it is left untouched. New entries last until the page is closed."
+            }
         }
     }
 }
@@ -69,9 +75,15 @@ impl Found {
     pub fn words(&self) -> Option<&'static str> {
         match self {
             Self::Nothing | Self::Read => None,
-            Self::Refused => Some("This browser keeps nothing for this page. All works, but what you enter here lasts only until the page is closed."),
-            Self::Corrupt(_) => Some("What was kept here could not be read. It is left untouched; save it as a file before starting afresh."),
-            Self::Newer(_) => Some("What was kept here was written by a newer version of Benchslate. It is left untouched; reload to get that version."),
+            Self::Refused => Some(
+                "This browser keeps nothing for this page. All works, but what you enter here lasts only until the page is closed.",
+            ),
+            Self::Corrupt(_) => Some(
+                "What was kept here could not be read. It is left untouched; save it as a file before starting afresh.",
+            ),
+            Self::Newer(_) => Some(
+                "What was kept here was written by a newer version of Benchslate. It is left untouched; reload to get that version.",
+            ),
         }
     }
 }
@@ -88,7 +100,12 @@ pub enum Reading<T> {
 }
 
 /// Loads a document: the document (or a fresh one) and how it was found.
-pub fn load<T>(store: &impl Store, key: &str, read: impl Fn(&str) -> Reading<T>, fresh: impl Fn() -> T) -> (T, Found) {
+pub fn load<T>(
+    store: &impl Store,
+    key: &str,
+    read: impl Fn(&str) -> Reading<T>,
+    fresh: impl Fn() -> T,
+) -> (T, Found) {
     match store.get(key) {
         Err(_) => (fresh(), Found::Refused),
         Ok(None) => (fresh(), Found::Nothing),
@@ -114,10 +131,16 @@ pub struct Browser;
 
 impl Store for Browser {
     fn get(&self, key: &str) -> Result<Option<String>, WriteFault> {
-        local().ok_or(WriteFault::Refused)?.get_item(key).map_err(|_| WriteFault::Refused)
+        local()
+            .ok_or(WriteFault::Refused)?
+            .get_item(key)
+            .map_err(|_| WriteFault::Refused)
     }
     fn set(&self, key: &str, text: &str) -> Result<(), WriteFault> {
-        local().ok_or(WriteFault::Refused)?.set_item(key, text).map_err(|_| WriteFault::Full)
+        local()
+            .ok_or(WriteFault::Refused)?
+            .set_item(key, text)
+            .map_err(|_| WriteFault::Full)
     }
 }
 
@@ -144,7 +167,9 @@ impl Store for Memory {
         match self.fault {
             Some(fault) => Err(fault),
             None => {
-                self.texts.borrow_mut().insert(key.to_owned(), text.to_owned());
+                self.texts
+                    .borrow_mut()
+                    .insert(key.to_owned(), text.to_owned());
                 Ok(())
             }
         }

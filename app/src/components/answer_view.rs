@@ -39,13 +39,15 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
         line.map(|line| {
             let own = spread.as_ref().and_then(|s| s.lines.iter().find(|l| l.id == line.id)).filter(|l| l.low < l.high).cloned();
             let driver = own.as_ref().and_then(|l| sheet.field(l.driver)).map_or(AttrValue::Static(""), |f| f.label.into());
-            html! { <ResultLine key={line.id} {line} system={form.system} main={at == 0} spread={own} {driver} /> }
+            let key = line.id;
+            html! { <ResultLine {key} {line} system={form.system} main={at == 0} spread={own} {driver} /> }
         })
     };
-    let (stops, notes): (Vec<&Caution>, Vec<&Caution>) = answer.cautions.iter().partition(|c| c.stop);
+    let (stops, notes): (Vec<&Caution>, Vec<&Caution>) =
+        answer.cautions.iter().partition(|c| c.stop);
     html! {
         <section class="answer" aria-label="Answer">
-            { for (0..answer.lines.len()).map(row) }
+            { for (0..answer.lines.len()).filter_map(row) }
             if let Some(spread) = &spread { { at_the_ends(sheet, spread) } }
             { for form.tables.iter().map(|table| html! {
                 <TableView key={table.id} table={table.clone()} system={form.system} sheet={sheet.id} act={props.act.clone()} />
@@ -115,7 +117,11 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
     let answer = form.answer();
     match &answer.state {
         State::Incomplete(needed) => {
-            let names: Vec<String> = needed.iter().filter_map(|id| form.sheet.field(id)).map(|f| f.label.to_lowercase()).collect();
+            let names: Vec<String> = needed
+                .iter()
+                .filter_map(|id| form.sheet.field(id))
+                .map(|f| f.label.to_lowercase())
+                .collect();
             html! {
                 <>
                     <p class="need">{ if names.is_empty() { "Still needed: more of the entry.".to_owned() } else { format!("Still needed: {}.", names.join(", ")) } }</p>
@@ -129,7 +135,13 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
                 <div class="fault" role="note">{ sentence(&fault.says, fault.at) }if !fault.cure.is_empty() { { " " }{ sentence(&fault.cure, None) } }</div>
             },
             None => {
-                let names: Vec<String> = form.fields.iter().filter(|f| f.fault.is_some()).filter_map(|f| form.sheet.field(f.id)).map(|f| f.label.to_lowercase()).collect();
+                let names: Vec<String> = form
+                    .fields
+                    .iter()
+                    .filter(|f| f.fault.is_some())
+                    .filter_map(|f| form.sheet.field(f.id))
+                    .map(|f| f.label.to_lowercase())
+                    .collect();
                 html! { <p class="need">{ format!("No answer yet: look at {}.", names.join(", ")) }</p> }
             }
         },
@@ -138,7 +150,10 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
 }
 
 fn limit(form: &Form, withheld: &Withheld) -> Html {
-    let field = form.sheet.field(withheld.field).map(|field| field.label.to_lowercase());
+    let field = form
+        .sheet
+        .field(withheld.field)
+        .map(|field| field.label.to_lowercase());
     html! {
         <div class="withheld" role="note">
             <b>{ "No figure given" }</b>
@@ -154,13 +169,24 @@ fn example(sheet: &'static Sheet, act: &Callback<Act>) -> Html {
         return Html::default();
     };
     let act = act.clone();
-    let onclick = Callback::from(move |_| act.emit(Act::Fill(example.iter().map(|(id, text)| ((*id).to_owned(), (*text).to_owned())).collect())));
+    let onclick = Callback::from(move |_| {
+        act.emit(Act::Fill(
+            example
+                .iter()
+                .map(|(id, text)| ((*id).to_owned(), (*text).to_owned()))
+                .collect(),
+        ))
+    });
     html! { <p><button type="button" class="act" {onclick}>{ "Show an example" }</button></p> }
 }
 
 /// What changes at the ends of the tolerances: picks, and ends without an answer.
 fn at_the_ends(sheet: &'static Sheet, spread: &Spread) -> Html {
-    let name = |id: &str| sheet.field(id).map_or_else(|| id.to_owned(), |f| f.label.to_lowercase());
+    let name = |id: &str| {
+        sheet
+            .field(id)
+            .map_or_else(|| id.to_owned(), |f| f.label.to_lowercase())
+    };
     let end = |end: End| if end == End::Low { "low" } else { "high" };
     html! {
         <>
@@ -170,4 +196,3 @@ fn at_the_ends(sheet: &'static Sheet, spread: &Spread) -> Html {
         </>
     }
 }
-

@@ -40,7 +40,9 @@ pub fn CallView(props: &CallProps) -> Html {
         _ => "l24",
     };
     let said = match (&line.value, line.value.unit(props.system)) {
-        (Value::Quantity { base, .. }, Some(unit)) => spoken(*base, unit, line.value.decimals(props.system)),
+        (Value::Quantity { base, .. }, Some(unit)) => {
+            spoken(*base, unit, line.value.decimals(props.system))
+        }
         _ => String::new(),
     };
     let below = match in_other(line, props.system) {

@@ -25,12 +25,19 @@ pub struct ChoiceRowProps {
 /// The field.
 #[component]
 pub fn ChoiceRow(props: &ChoiceRowProps) -> Html {
-    let letters: usize = props.choices.iter().map(|(_, words)| words.chars().count() + 4).sum();
+    let letters: usize = props
+        .choices
+        .iter()
+        .map(|(_, words)| words.chars().count() + 4)
+        .sum();
     if props.as_list || props.choices.len() > 5 || letters > 84 {
         let onchange = {
             let told = props.onchoose.clone();
             Callback::from(move |e: Event| {
-                if let Some(select) = e.target().and_then(|t| t.dyn_into::<HtmlSelectElement>().ok()) {
+                if let Some(select) = e
+                    .target()
+                    .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok())
+                {
                     told.emit(select.value().into());
                 }
             })
@@ -49,7 +56,10 @@ pub fn ChoiceRow(props: &ChoiceRowProps) -> Html {
     let onchange = {
         let told = props.onchoose.clone();
         Callback::from(move |e: Event| {
-            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+            if let Some(input) = e
+                .target()
+                .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+            {
                 told.emit(input.value().into());
             }
         })

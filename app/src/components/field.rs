@@ -48,9 +48,13 @@ pub fn FieldView(props: &FieldProps) -> Html {
     };
     match &field.kind {
         FieldKind::Choice(choices) => {
-            let choices = choices.iter().map(|c| (AttrValue::Static(c.id), AttrValue::Static(c.label))).collect::<Vec<_>>();
+            let choices = choices
+                .iter()
+                .map(|c| (AttrValue::Static(c.id), AttrValue::Static(c.label)))
+                .collect::<Vec<_>>();
             let (act, at) = (props.act.clone(), props.at);
-            let onchoose = Callback::from(move |id: AttrValue| act.emit(Act::Type(at, id.as_str().into())));
+            let onchoose =
+                Callback::from(move |id: AttrValue| act.emit(Act::Type(at, id.as_str().into())));
             html! { <ChoiceRow id={id_of(field)} label={field.label} {choices} chosen={props.outcome.text.clone()} {onchoose} /> }
         }
         FieldKind::Rows { columns, most, .. } if columns.len() > 1 => html! {
@@ -79,13 +83,26 @@ fn entry(props: &FieldProps, field: &'static Field) -> Html {
     let id = id_of(field);
     let (act, at) = (props.act.clone(), props.at);
     let oninput = Callback::from(move |e: InputEvent| {
-        if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+        if let Some(input) = e
+            .target()
+            .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+        {
             act.emit(Act::Type(at, input.value().into()));
         }
     });
-    let wrong = props.outcome.fault.as_ref().is_some_and(|fault| fault.reason != Reason::Unfinished);
-    let placeholder = if props.outcome.from_preset { field.preset.text().unwrap_or_default().replace(';', "; ") } else { String::new() };
-    let unit_words = props.unit.filter(|unit| !unit.spoken.is_empty() && !unit.id.is_empty());
+    let wrong = props
+        .outcome
+        .fault
+        .as_ref()
+        .is_some_and(|fault| fault.reason != Reason::Unfinished);
+    let placeholder = if props.outcome.from_preset {
+        field.preset.text().unwrap_or_default().replace(';', "; ")
+    } else {
+        String::new()
+    };
+    let unit_words = props
+        .unit
+        .filter(|unit| !unit.spoken.is_empty() && !unit.id.is_empty());
     html! {
         <div class="field">
             <label for={id.clone()}>
@@ -118,8 +135,14 @@ fn unit_place(props: &FieldProps, field: &'static Field) -> Html {
     }
     let (act, at, offered) = (props.act.clone(), props.at, *units);
     let onchange = Callback::from(move |e: Event| {
-        let chosen = e.target().and_then(|t| t.dyn_into::<HtmlSelectElement>().ok()).map(|s| s.value());
-        if let Some(unit) = offered.iter().find(|unit| Some(unit.id) == chosen.as_deref()) {
+        let chosen = e
+            .target()
+            .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok())
+            .map(|s| s.value());
+        if let Some(unit) = offered
+            .iter()
+            .find(|unit| Some(unit.id) == chosen.as_deref())
+        {
             act.emit(Act::Unit(at, unit));
         }
     });
@@ -135,7 +158,11 @@ fn unit_place(props: &FieldProps, field: &'static Field) -> Html {
 }
 
 fn unit_name(unit: &'static Unit) -> &'static str {
-    if unit.symbol == "1:" { "1 : n" } else { unit.symbol }
+    if unit.symbol == "1:" {
+        "1 : n"
+    } else {
+        unit.symbol
+    }
 }
 
 /// The line below: what was understood, what is wrong, or an example to tap.
@@ -143,7 +170,8 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
     let id = format!("{}-read", id_of(field));
     let tap = |text: String, words: String| {
         let (act, id) = (props.act.clone(), field.id);
-        let onclick = Callback::from(move |_| act.emit(Act::Set(vec![(id.to_owned(), text.clone())])));
+        let onclick =
+            Callback::from(move |_| act.emit(Act::Set(vec![(id.to_owned(), text.clone())])));
         html! { <button type="button" class="tap" {onclick}>{ words }</button> }
     };
     if let Some(fault) = &props.outcome.fault {
@@ -189,7 +217,9 @@ fn fault_words(fault: &Fault) -> Html {
 
 /// A lower-case clause as a sentence.
 pub fn sentence(says: &str, at: Option<(usize, usize)>) -> String {
-    let mut text = at.map_or_else(String::new, |(row, column)| format!("Row {row}, column {column}: "));
+    let mut text = at.map_or_else(String::new, |(row, column)| {
+        format!("Row {row}, column {column}: ")
+    });
     let mut letters = says.chars();
     if text.is_empty() {
         text.extend(letters.next().into_iter().flat_map(char::to_uppercase));

@@ -11,7 +11,10 @@ pub fn Notices() -> Html {
     let away = use_state_eq(|| false);
     {
         let ready = ready.clone();
-        use_window_event("benchslate:update", Callback::from(move |_| ready.set(true)));
+        use_window_event(
+            "benchslate:update",
+            Callback::from(move |_| ready.set(true)),
+        );
     }
     if !*ready || *away {
         return Html::default();

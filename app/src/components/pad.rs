@@ -2,6 +2,7 @@
 
 use crate::dom;
 use benchslate_core::sheet::{Field, FieldKind};
+use web_sys::{InputEventInit, SelectionMode};
 use yew::prelude::*;
 
 /// Which keyboard serves.
@@ -51,7 +52,9 @@ pub fn keys_for(field: &'static Field) -> Vec<AttrValue> {
             for text in [field.example, field.hint] {
                 for run in text.split(|c: char| !c.is_ascii_alphabetic()) {
                     // letters of a call, not words of the hint
-                    if run.len() < 4 && (text == field.example || run.chars().all(|c| c.is_ascii_uppercase())) {
+                    if run.len() < 4
+                        && (text == field.example || run.chars().all(|c| c.is_ascii_uppercase()))
+                    {
                         add(run);
                     }
                 }
@@ -81,13 +84,41 @@ pub struct PadProps {
 /// The keys.
 #[component]
 pub fn Pad(props: &PadProps) -> Html {
-    let last = if props.tolerance { "±" } else if props.colon { ":" } else { "," };
-    let word = |at: usize, other: &'static str| props.words.get(at).cloned().unwrap_or(AttrValue::Static(other));
+    let last = if props.tolerance {
+        "±"
+    } else if props.colon {
+        ":"
+    } else {
+        ","
+    };
+    let word = |at: usize, other: &'static str| {
+        props
+            .words
+            .get(at)
+            .cloned()
+            .unwrap_or(AttrValue::Static(other))
+    };
     let keys: [(AttrValue, &str); 20] = [
-        ("7".into(), ""), ("8".into(), ""), ("9".into(), ""), ("/".into(), "slash"), ("\u{232b}".into(), "rub out"),
-        ("4".into(), ""), ("5".into(), ""), ("6".into(), ""), ("-".into(), "dash"), ("#".into(), "number sign"),
-        ("1".into(), ""), ("2".into(), ""), ("3".into(), ""), (".".into(), "point"), (last.into(), ""),
-        (word(0, "("), ""), ("0".into(), ""), ("space".into(), ""), (word(1, ")"), ""), (word(2, "x"), ""),
+        ("7".into(), ""),
+        ("8".into(), ""),
+        ("9".into(), ""),
+        ("/".into(), "slash"),
+        ("\u{232b}".into(), "rub out"),
+        ("4".into(), ""),
+        ("5".into(), ""),
+        ("6".into(), ""),
+        ("-".into(), "dash"),
+        ("#".into(), "number sign"),
+        ("1".into(), ""),
+        ("2".into(), ""),
+        ("3".into(), ""),
+        (".".into(), "point"),
+        (last.into(), ""),
+        (word(0, "("), ""),
+        ("0".into(), ""),
+        ("space".into(), ""),
+        (word(1, ")"), ""),
+        (word(2, "x"), ""),
     ];
     html! {
         <div class="keys" role="group" aria-label="Key pad" onmousedown={Callback::from(|e: MouseEvent| e.prevent_default())}>
@@ -114,20 +145,40 @@ fn press(key: &str) {
     };
     let text = input.value();
     let length = text.encode_utf16().count() as u32;
-    let start = input.selection_start().ok().flatten().unwrap_or(length).min(length);
-    let end = input.selection_end().ok().flatten().unwrap_or(length).clamp(start, length);
+    let start = input
+        .selection_start()
+        .ok()
+        .flatten()
+        .unwrap_or(length)
+        .min(length);
+    let end = input
+        .selection_end()
+        .ok()
+        .flatten()
+        .unwrap_or(length)
+        .clamp(start, length);
     let (from, put) = match key {
         "\u{232b}" if start == end => (start.saturating_sub(1), String::new()),
         "\u{232b}" => (start, String::new()),
         "space" => (start, " ".to_owned()),
         // a unit or a word stands apart from the digits before it
-        word if word.len() > 1 && word != "±" && start > 0 && !before(&text, start).ends_with(' ') && apart(word) => (start, format!(" {word}")),
+        word if word.len() > 1
+            && word != "±"
+            && start > 0
+            && !before(&text, start).ends_with(' ')
+            && apart(word) =>
+        {
+            (start, format!(" {word}"))
+        }
         other => (start, other.to_owned()),
     };
-    if input.set_range_text_with_start_and_end_and_selection_mode(&put, from, end, "end").is_err() {
+    if input
+        .set_range_text_with_start_and_end_and_selection_mode(&put, from, end, SelectionMode::End)
+        .is_err()
+    {
         return;
     }
-    if let Ok(event) = web_sys::InputEvent::new_with_event_init_dict("input", &bubbling()) {
+    if let Ok(event) = InputEvent::new_with_event_init_dict("input", &bubbling()) {
         let _ = input.dispatch_event(&event);
     }
 }
@@ -140,8 +191,8 @@ fn before(text: &str, units: u32) -> String {
     String::from_utf16_lossy(&text.encode_utf16().take(units as usize).collect::<Vec<_>>())
 }
 
-fn bubbling() -> web_sys::InputEventInit {
-    let init = web_sys::InputEventInit::new();
+fn bubbling() -> InputEventInit {
+    let init = InputEventInit::new();
     init.set_bubbles(true);
     init
 }

@@ -27,14 +27,23 @@ pub struct PowersProps {
 #[component]
 pub fn Powers(props: &PowersProps) -> Html {
     let form = &props.form;
-    let lines: Vec<&Line> = form.answer().lines.iter().filter(|line| line.value.base().is_some()).collect();
+    let lines: Vec<&Line> = form
+        .answer()
+        .lines
+        .iter()
+        .filter(|line| line.value.base().is_some())
+        .collect();
     let turnable = numeric(form).any(|field| field.range.is_some());
     if lines.is_empty() || numeric(form).next().is_none() {
         return Html::default();
     }
     let asked = &form.asked;
     let part = |title: &'static str, open: bool, content: fn(&PowersProps) -> Html| {
-        let own = PowersProps { form: form.clone(), printing: props.printing, act: props.act.clone() };
+        let own = PowersProps {
+            form: form.clone(),
+            printing: props.printing,
+            act: props.act.clone(),
+        };
         let content = Callback::from(move |()| content(&own));
         html! { <div class={(!open).then_some("noprint")}><Fold {title} {open} {content} /></div> }
     };
@@ -49,25 +58,44 @@ pub fn Powers(props: &PowersProps) -> Html {
 /// Number fields that apply.
 fn numeric(form: &Form) -> impl Iterator<Item = &'static Field> {
     let applies = |field: &&'static Field| form.outcome.field(field.id).is_some_and(|f| f.applies);
-    form.sheet.fields.iter().filter(applies).filter(|field| matches!(field.kind, FieldKind::Quantity { .. }))
+    form.sheet
+        .fields
+        .iter()
+        .filter(applies)
+        .filter(|field| matches!(field.kind, FieldKind::Quantity { .. }))
 }
 
 /// Fields that one would free or sweep, what is typed first.
 fn field_choices(form: &Form, ranged: bool) -> Vec<(AttrValue, AttrValue)> {
     let one = |field: &'static Field| (AttrValue::Static(field.id), AttrValue::Static(field.label));
-    numeric(form).filter(|f| f.range.is_some() || (!ranged && form.outcome.inputs.number(f.id).is_some())).map(one).collect()
+    numeric(form)
+        .filter(|f| f.range.is_some() || (!ranged && form.outcome.inputs.number(f.id).is_some()))
+        .map(one)
+        .collect()
 }
 
 fn result_choices(form: &Form) -> Vec<(AttrValue, AttrValue)> {
-    let numbers = form.answer().lines.iter().filter(|line| line.value.base().is_some());
-    numbers.map(|line| (AttrValue::Static(line.id), line.label.to_string().into())).collect()
+    let numbers = form
+        .answer()
+        .lines
+        .iter()
+        .filter(|line| line.value.base().is_some());
+    numbers
+        .map(|line| (AttrValue::Static(line.id), line.label.to_string().into()))
+        .collect()
 }
 
 fn first(choices: &[(AttrValue, AttrValue)]) -> AttrValue {
-    choices.first().map(|(id, _)| id.clone()).unwrap_or_default()
+    choices
+        .first()
+        .map(|(id, _)| id.clone())
+        .unwrap_or_default()
 }
 
-fn ask(props: &PowersProps, change: impl Fn(&mut Asked, AttrValue) + 'static) -> Callback<AttrValue> {
+fn ask(
+    props: &PowersProps,
+    change: impl Fn(&mut Asked, AttrValue) + 'static,
+) -> Callback<AttrValue> {
     let (act, asked) = (props.act.clone(), props.form.asked.clone());
     Callback::from(move |id: AttrValue| {
         let mut next = asked.clone();
@@ -78,8 +106,18 @@ fn ask(props: &PowersProps, change: impl Fn(&mut Asked, AttrValue) + 'static) ->
 
 /// The field's number printed in the unit that it was typed in.
 fn field_text(form: &Form, field: &Field, base: f64) -> String {
-    let unit = form.outcome.inputs.unit(field.id).or_else(|| field.unit(form.system));
-    unit.map_or_else(String::new, |unit| with_unit(base, unit, unit.places.saturating_add(u8::from(unit.places == 0))))
+    let unit = form
+        .outcome
+        .inputs
+        .unit(field.id)
+        .or_else(|| field.unit(form.system));
+    unit.map_or_else(String::new, |unit| {
+        with_unit(
+            base,
+            unit,
+            unit.places.saturating_add(u8::from(unit.places == 0)),
+        )
+    })
 }
 
 fn line_of<'a>(form: &'a Form, id: &str) -> Option<&'a Line> {
@@ -89,10 +127,18 @@ fn line_of<'a>(form: &'a Form, id: &str) -> Option<&'a Line> {
 fn turn_part(props: &PowersProps) -> Html {
     let form = &props.form;
     let (fields, results) = (field_choices(form, true), result_choices(form));
-    let freed: AttrValue = form.asked.turn.clone().map_or_else(|| first(&fields), Into::into);
+    let freed: AttrValue = form
+        .asked
+        .turn
+        .clone()
+        .map_or_else(|| first(&fields), Into::into);
     let want = form.asked.want.clone().unwrap_or_default();
     let (result, text) = want.split_once('~').unwrap_or((want.as_str(), ""));
-    let result: AttrValue = if result.is_empty() { first(&results) } else { result.to_owned().into() };
+    let result: AttrValue = if result.is_empty() {
+        first(&results)
+    } else {
+        result.to_owned().into()
+    };
     let text = text.to_owned();
     let on_field = {
         let (result, text) = (result.clone(), text.clone());
@@ -116,13 +162,20 @@ fn turn_part(props: &PowersProps) -> Html {
             asked.want = any.then(|| format!("{result}~{text}"));
         });
         Callback::from(move |e: InputEvent| {
-            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+            if let Some(input) = e
+                .target()
+                .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+            {
                 set.emit(input.value().into());
             }
         })
     };
-    let unit = line_of(form, &result).and_then(|line| line.value.unit(form.system)).map_or("", |unit| unit.symbol);
-    let found = (!text.trim().is_empty()).then(|| turned(&form.outcome.inputs, &form.asked)).flatten();
+    let unit = line_of(form, &result)
+        .and_then(|line| line.value.unit(form.system))
+        .map_or("", |unit| unit.symbol);
+    let found = (!text.trim().is_empty())
+        .then(|| turned(&form.outcome.inputs, &form.asked))
+        .flatten();
     html! {
         <>
             <ChoiceRow id="turn-result" label="Wanted" choices={results} chosen={result.clone()} onchoose={on_result} as_list=true />
@@ -150,10 +203,20 @@ fn turn_found(props: &PowersProps, freed: &str, result: &str, found: &Turned) ->
     };
     let gives = |base: f64| line.value.with_base(base).text_with_unit(form.system);
     let put = |x: f64| {
-        let unit = form.outcome.inputs.unit(field.id).or_else(|| field.unit(form.system)).unwrap_or_else(|| usual(benchslate_core::quantity::Kind::Number, System::Inch));
-        let text = if unit.id.is_empty() { plain(x, unit) } else { format!("{} {}", plain(x, unit), unit.id) };
+        let unit = form
+            .outcome
+            .inputs
+            .unit(field.id)
+            .or_else(|| field.unit(form.system))
+            .unwrap_or_else(|| usual(benchslate_core::quantity::Kind::Number, System::Inch));
+        let text = if unit.id.is_empty() {
+            plain(x, unit)
+        } else {
+            format!("{} {}", plain(x, unit), unit.id)
+        };
         let (act, id) = (props.act.clone(), field.id);
-        let onclick = Callback::from(move |_| act.emit(Act::Set(vec![(id.to_owned(), text.clone())])));
+        let onclick =
+            Callback::from(move |_| act.emit(Act::Set(vec![(id.to_owned(), text.clone())])));
         html! { <button type="button" class="tap" {onclick}>{ "take it" }</button> }
     };
     let steps: Vec<_> = found.below.iter().chain(&found.above).collect();
@@ -185,17 +248,24 @@ fn sweep_part(props: &PowersProps) -> Html {
     let form = &props.form;
     let (fields, results) = (field_choices(form, false), result_choices(form));
     let mut asked = form.asked.clone();
-    let now = asked.sweep.clone().unwrap_or_else(|| format!("{}~{}", first(&fields), first(&results)));
+    let now = asked
+        .sweep
+        .clone()
+        .unwrap_or_else(|| format!("{}~{}", first(&fields), first(&results)));
     asked.sweep = Some(now.clone());
     let (along, result) = now.split_once('~').unwrap_or((now.as_str(), ""));
     let (along, result) = (along.to_owned(), result.to_owned());
     let on_field = {
         let result = result.clone();
-        ask(props, move |asked, id| asked.sweep = Some(format!("{id}~{result}")))
+        ask(props, move |asked, id| {
+            asked.sweep = Some(format!("{id}~{result}"))
+        })
     };
     let on_result = {
         let along = along.clone();
-        ask(props, move |asked, id| asked.sweep = Some(format!("{along}~{id}")))
+        ask(props, move |asked, id| {
+            asked.sweep = Some(format!("{along}~{id}"))
+        })
     };
     let drawn = match swept(&form.outcome.inputs, &asked) {
         Some(Ok(found)) => sweep_found(form, &along, &result, &found),
@@ -219,7 +289,11 @@ fn sweep_found(form: &Form, along: &str, result: &str, found: &Swept) -> Html {
     let (Some((x0, _)), Some((x1, _))) = (found.points.first(), found.points.last()) else {
         return Html::default();
     };
-    let (y0, y1) = ys.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), &y| (low.min(y), high.max(y)));
+    let (y0, y1) = ys
+        .iter()
+        .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), &y| {
+            (low.min(y), high.max(y))
+        });
     if ys.is_empty() {
         return html! { <p>{ "No answer anywhere in this range." }</p> };
     }

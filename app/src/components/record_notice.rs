@@ -16,9 +16,14 @@ pub struct RecordNoticeProps<R: Record + Serialize + DeserializeOwned + 'static>
 
 /// The notice; empty as a rule.
 #[component]
-pub fn RecordNotice<R: Record + Serialize + DeserializeOwned + 'static>(props: &RecordNoticeProps<R>) -> Html {
+pub fn RecordNotice<R: Record + Serialize + DeserializeOwned + 'static>(
+    props: &RecordNoticeProps<R>,
+) -> Html {
     let document = &props.document;
-    let words = document.found.words().or(document.fault.map(crate::storage::WriteFault::words));
+    let words = document
+        .found
+        .words()
+        .or(document.fault.map(crate::storage::WriteFault::words));
     let Some(words) = words else {
         return Html::default();
     };

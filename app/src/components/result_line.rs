@@ -59,14 +59,26 @@ pub fn ResultLine(props: &ResultLineProps) -> Html {
         (unit, Some(alt)) => format!("{unit} \u{b7} {alt}"),
     };
     let span = |low: f64, high: f64| {
-        format!("{} to {}", line.value.with_base(low).text(props.system), line.value.with_base(high).text_with_unit(props.system))
+        format!(
+            "{} to {}",
+            line.value.with_base(low).text(props.system),
+            line.value.with_base(high).text_with_unit(props.system)
+        )
     };
     let spread = props.spread.as_ref().map(|s| {
-        let driver = if props.driver.is_empty() { String::new() } else { format!(", driven most by {}", props.driver.to_lowercase()) };
+        let driver = if props.driver.is_empty() {
+            String::new()
+        } else {
+            format!(", driven most by {}", props.driver.to_lowercase())
+        };
         format!("{} over the \u{b1}{driver}", span(s.low, s.high))
     });
     let band = line.band.map(|(low, high)| {
-        let says = if line.band_says.is_empty() { String::new() } else { format!(": {}", line.band_says) };
+        let says = if line.band_says.is_empty() {
+            String::new()
+        } else {
+            format!(": {}", line.band_says)
+        };
         format!("{} by the sources{says}", span(low, high))
     });
     html! {

@@ -30,7 +30,9 @@ pub struct RowsProps {
 /// The list.
 #[component]
 pub fn RowsEditor(props: &RowsProps) -> Html {
-    let Some(FieldKind::Rows { columns, .. }) = props.sheet.0.fields.get(props.at).map(|field| &field.kind) else {
+    let Some(FieldKind::Rows { columns, .. }) =
+        props.sheet.0.fields.get(props.at).map(|field| &field.kind)
+    else {
         return Html::default();
     };
     let columns: &'static [Field] = columns;
@@ -53,11 +55,18 @@ pub fn RowsEditor(props: &RowsProps) -> Html {
         let wrong = (props.wrong == Some((row + 1, column + 1))).then_some("bad");
         if let FieldKind::Choice(choices) = &field.kind {
             let onchange = Callback::from(move |e: Event| {
-                if let Some(select) = e.target().and_then(|t| t.dyn_into::<HtmlSelectElement>().ok()) {
+                if let Some(select) = e
+                    .target()
+                    .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok())
+                {
                     put.emit(select.value());
                 }
             });
-            let chosen = if text.is_empty() { field.preset.text().unwrap_or_default() } else { text };
+            let chosen = if text.is_empty() {
+                field.preset.text().unwrap_or_default()
+            } else {
+                text
+            };
             return html! {
                 <select class={classes!(wrong)} aria-label={label} {onchange}>
                     { for choices.iter().map(|c| html! { <option value={c.id} selected={c.id == chosen}>{ c.label }</option> }) }
@@ -65,7 +74,10 @@ pub fn RowsEditor(props: &RowsProps) -> Html {
             };
         }
         let oninput = Callback::from(move |e: InputEvent| {
-            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+            if let Some(input) = e
+                .target()
+                .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+            {
                 put.emit(input.value());
             }
         });
@@ -75,7 +87,9 @@ pub fn RowsEditor(props: &RowsProps) -> Html {
                 placeholder={if row == 0 { field.example } else { "" }} />
         }
     };
-    let add = change(Rc::new(move |rows, _| rows.push(vec![String::new(); columns.len()])));
+    let add = change(Rc::new(move |rows, _| {
+        rows.push(vec![String::new(); columns.len()])
+    }));
     let count = cells.len();
     html! {
         <>

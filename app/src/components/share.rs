@@ -25,7 +25,11 @@ pub fn SharePanel(props: &ShareProps) -> Html {
         Callback::from(move |_: MouseEvent| {
             let (said, text) = (said.clone(), text.to_string());
             wasm_bindgen_futures::spawn_local(async move {
-                said.set(if dom::copy(text).await { done.into() } else { "The browser did not allow copying; mark the text and copy it by hand.".into() });
+                said.set(if dom::copy(text).await {
+                    done.into()
+                } else {
+                    "The browser did not allow copying; mark the text and copy it by hand.".into()
+                });
             });
         })
     };

@@ -51,7 +51,12 @@ fn head(props: &TableProps, at: usize, column: &str) -> String {
 }
 
 fn unit_of(props: &TableProps, at: usize) -> Option<&'static str> {
-    let mut units = props.table.rows.iter().filter_map(|row| row.cells.get(at)?.unit(props.system)).map(|unit| unit.symbol);
+    let mut units = props
+        .table
+        .rows
+        .iter()
+        .filter_map(|row| row.cells.get(at)?.unit(props.system))
+        .map(|unit| unit.symbol);
     let first = units.next()?;
     units.all(|unit| unit == first).then_some(first)
 }
@@ -87,7 +92,14 @@ fn opener(props: &TableProps, row: &Row, text: &str) -> Html {
     };
     if *id == props.sheet {
         let (act, pairs) = (props.act.clone(), pairs.clone());
-        let onclick = Callback::from(move |_| act.emit(Act::Set(pairs.iter().map(|(id, text)| ((*id).to_owned(), text.clone())).collect())));
+        let onclick = Callback::from(move |_| {
+            act.emit(Act::Set(
+                pairs
+                    .iter()
+                    .map(|(id, text)| ((*id).to_owned(), text.clone()))
+                    .collect(),
+            ))
+        });
         return html! { <button type="button" class="tap" {onclick}>{ text }</button> };
     }
     let link = sheets::by_id(id).and_then(|sheet| {
@@ -95,7 +107,12 @@ fn opener(props: &TableProps, row: &Row, text: &str) -> Html {
         for (id, text) in pairs {
             entry.set(id, text);
         }
-        link::of(sheet, &entry, &evaluate(sheet, &entry), &link::Asked::default())
+        link::of(
+            sheet,
+            &entry,
+            &evaluate(sheet, &entry),
+            &link::Asked::default(),
+        )
     });
     match link {
         Some(href) => html! { <a {href}>{ text }</a> },

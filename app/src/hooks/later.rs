@@ -35,7 +35,12 @@ impl Later {
             }));
         }
         if let (Some(w), Some(closure)) = (dom::window(), slot.closure.as_ref()) {
-            slot.timer = w.set_timeout_with_callback_and_timeout_and_arguments_0(closure.as_ref().unchecked_ref(), milliseconds).ok();
+            slot.timer = w
+                .set_timeout_with_callback_and_timeout_and_arguments_0(
+                    closure.as_ref().unchecked_ref(),
+                    milliseconds,
+                )
+                .ok();
         }
     }
 

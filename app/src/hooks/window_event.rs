@@ -20,7 +20,8 @@ pub fn use_window_event(name: &'static str, call: Callback<Event>) {
         }
         move || {
             if let Some(w) = dom::window() {
-                let _ = w.remove_event_listener_with_callback(name, closure.as_ref().unchecked_ref());
+                let _ =
+                    w.remove_event_listener_with_callback(name, closure.as_ref().unchecked_ref());
             }
         }
     });

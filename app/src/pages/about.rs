@@ -14,7 +14,9 @@ fn offline_words(mark: Option<&str>) -> &'static str {
     match mark {
         Some("ready") => "On this device. It opens with no network.",
         Some("getting") => "Being stored now.",
-        Some("insecure") => "Not stored: browsers store pages only from https or from this very machine. It works while the server runs.",
+        Some("insecure") => {
+            "Not stored: browsers store pages only from https or from this very machine. It works while the server runs."
+        }
         Some("failed") => "Could not be stored. It works while the server runs.",
         _ => "This browser does not store pages. It works while the server runs.",
     }
@@ -45,13 +47,18 @@ pub fn About() -> Html {
     use_effect_with((), |()| dom::title("About \u{b7} Benchslate"));
     {
         let offline = offline.clone();
-        use_window_event("benchslate:offline", Callback::from(move |_| offline.set(dom::mark("offline"))));
+        use_window_event(
+            "benchslate:offline",
+            Callback::from(move |_| offline.set(dom::mark("offline"))),
+        );
     }
     let kept = match storage::Store::get(&storage::Browser, "benchslate.look") {
         Ok(_) => "Works: my shop and the kept list stay on this device.",
         Err(fault) => fault.words(),
     };
-    let build = dom::meta("build").filter(|build| !build.starts_with("__")).unwrap_or_else(|| "development".to_owned());
+    let build = dom::meta("build")
+        .filter(|build| !build.starts_with("__"))
+        .unwrap_or_else(|| "development".to_owned());
     html! {
         <main id="main" class="narrow" tabindex="-1">
             <h1>{ "About Benchslate" }</h1>

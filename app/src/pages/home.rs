@@ -44,11 +44,18 @@ pub fn Home(props: &HomeProps) -> Html {
         let address = address.clone();
         crate::hooks::use_window_event("focusout", Callback::from(move |_| address.flush()));
     }
-    let hits = if text.trim().is_empty() { Vec::new() } else { INDEX.with(|index| index.get_or_init(Index::default).find(&text, shop.system)) };
+    let hits = if text.trim().is_empty() {
+        Vec::new()
+    } else {
+        INDEX.with(|index| index.get_or_init(Index::default).find(&text, shop.system))
+    };
     let oninput = {
         let text = text.clone();
         Callback::from(move |e: InputEvent| {
-            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+            if let Some(input) = e
+                .target()
+                .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+            {
                 text.set(input.value().into());
             }
         })
@@ -83,7 +90,11 @@ pub fn Home(props: &HomeProps) -> Html {
 }
 
 fn section(group: Group, shop: &Shop) -> Html {
-    let sheets: Vec<&'static Sheet> = sheets::ALL.iter().copied().filter(|sheet| sheet.group == group).collect();
+    let sheets: Vec<&'static Sheet> = sheets::ALL
+        .iter()
+        .copied()
+        .filter(|sheet| sheet.group == group)
+        .collect();
     if sheets.is_empty() {
         return Html::default();
     }
@@ -100,12 +111,16 @@ fn row(href: String, title: &str, aside: &str) -> Html {
 }
 
 fn hit_link(hit: &Hit, shop: &Shop) -> String {
-    sheets::by_id(hit.sheet).map_or_else(|| "#/".to_owned(), |sheet| links::found(sheet, shop, &hit.entry))
+    sheets::by_id(hit.sheet).map_or_else(
+        || "#/".to_owned(),
+        |sheet| links::found(sheet, shop, &hit.entry),
+    )
 }
 
 fn results(hits: &[Hit], shop: &Shop) -> Html {
     let count = match hits.len() {
-        0 => "Nothing found. Try a size, a call such as 3/8-16, or a word of the question.".to_owned(),
+        0 => "Nothing found. Try a size, a call such as 3/8-16, or a word of the question."
+            .to_owned(),
         1 => "1 found".to_owned(),
         n => format!("{n} found"),
     };

@@ -36,7 +36,10 @@ pub fn KeptPage() -> Html {
         let (act, said) = (act.clone(), said.clone());
         Callback::from(move |e: Event| {
             let (act, said) = (act.clone(), said.clone());
-            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+            if let Some(input) = e
+                .target()
+                .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+            {
                 wasm_bindgen_futures::spawn_local(async move {
                     if let Some(text) = dom::file_text(input).await {
                         match read_file::<Kept>(&text) {
@@ -72,7 +75,11 @@ pub fn KeptPage() -> Html {
 }
 
 fn row(at: usize, item: &KeptItem, act: &Callback<KeptAction>) -> Html {
-    let text_of = |e: &Event| e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()).map(|input| input.value());
+    let text_of = |e: &Event| {
+        e.target()
+            .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+            .map(|input| input.value())
+    };
     let note = {
         let act = act.clone();
         Callback::from(move |e: Event| {

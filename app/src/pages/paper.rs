@@ -13,7 +13,10 @@ pub struct PaperProps {
 /// The foot of the printed page.
 #[component]
 pub fn Paper(props: &PaperProps) -> Html {
-    let link = props.link.as_ref().map(|link| format!("{}{link}", dom::base()));
+    let link = props
+        .link
+        .as_ref()
+        .map(|link| format!("{}{link}", dom::base()));
     html! {
         <div class="paper">
             <div class="paper-lines">

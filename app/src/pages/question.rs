@@ -2,8 +2,10 @@
 
 use super::paper::Paper;
 use crate::app::{Records, write_address};
-use crate::components::{AnswerView, Bar, CallView, FieldView, Fold, Live, Pad, PadMode, Panel, SharePanel, keys_for};
-use crate::components::SheetRef;
+use crate::components::{
+    AnswerView, Bar, CallView, FieldView, Fold, Live, Pad, PadMode, Panel, SharePanel, SheetRef,
+    keys_for,
+};
 use crate::document::Do;
 use crate::dom;
 use crate::hooks::{use_later, use_window_event};
@@ -46,7 +48,9 @@ pub fn Question(props: &QuestionProps) -> Html {
     let printing = use_state_eq(|| false);
     let address = use_later();
 
-    let act = use_callback(form.dispatcher(), |act: Act, dispatcher| dispatcher.dispatch(act));
+    let act = use_callback(form.dispatcher(), |act: Act, dispatcher| {
+        dispatcher.dispatch(act)
+    });
     {
         let (now, address) = (form.clone(), address.clone());
         use_effect_with(form.clone(), move |_| {
@@ -57,19 +61,28 @@ pub fn Question(props: &QuestionProps) -> Html {
             });
         });
     }
-    for name in ["pagehide", "focusout"] {
+    let flush = {
         let address = address.clone();
-        use_window_event(name, Callback::from(move |_| address.flush()));
-    }
-    for (name, on) in [("beforeprint", true), ("afterprint", false)] {
+        Callback::from(move |_: Event| address.flush())
+    };
+    use_window_event("pagehide", flush.clone());
+    use_window_event("focusout", flush);
+    let print = |on: bool| {
         let printing = printing.clone();
-        use_window_event(name, Callback::from(move |_| printing.set(on)));
-    }
+        Callback::from(move |_: Event| printing.set(on))
+    };
+    use_window_event("beforeprint", print(true));
+    use_window_event("afterprint", print(false));
     {
         let call = call.clone();
-        use_window_event("popstate", Callback::from(move |_| call.set(dom::view().as_deref() == Some("call"))));
+        use_window_event(
+            "popstate",
+            Callback::from(move |_| call.set(dom::view().as_deref() == Some("call"))),
+        );
     }
-    use_effect_with(form.sheet.title, |title| dom::title(&format!("{title} \u{b7} Benchslate")));
+    use_effect_with(form.sheet.title, |title| {
+        dom::title(&format!("{title} \u{b7} Benchslate"))
+    });
     let padded = *pad == PadMode::Own && focused.is_some() && !*call;
     use_effect_with(padded, |on| {
         dom::root_class("padded", *on);
@@ -88,7 +101,10 @@ pub fn Question(props: &QuestionProps) -> Html {
     let onfocusin = {
         let focused = focused.clone();
         Callback::from(move |e: FocusEvent| {
-            let at = e.target().and_then(|t| t.dyn_into::<web_sys::HtmlElement>().ok()).and_then(|t| t.get_attribute("data-pad"));
+            let at = e
+                .target()
+                .and_then(|t| t.dyn_into::<web_sys::HtmlElement>().ok())
+                .and_then(|t| t.get_attribute("data-pad"));
             focused.set(at.map(|at| at.parse().unwrap_or(usize::MAX)));
         })
     };
@@ -112,25 +128,45 @@ pub fn Question(props: &QuestionProps) -> Html {
             dom::refocus();
         })
     };
-    let shop_differs = use_memo(form.loads, |_| records.as_ref().is_some_and(|r| form.other_shop(&r.shop.undo.now)));
+    let shop_differs = use_memo(form.loads, |_| {
+        records
+            .as_ref()
+            .is_some_and(|r| form.other_shop(&r.shop.undo.now))
+    });
 
     let field = |at: usize| {
         let (typed, outcome) = (form.typed.get(at)?.clone(), form.fields.get(at)?.clone());
         outcome.applies.then(|| {
+            let key = outcome.id;
             html! {
-                <FieldView key={outcome.id} sheet={SheetRef(form.sheet)} {at} {typed} unit={form.unit(at)} system={form.system} {outcome}
+                <FieldView {key} sheet={SheetRef(form.sheet)} {at} {typed} unit={form.unit(at)} system={form.system} {outcome}
                     own_pad={*pad == PadMode::Own} act={act.clone()} />
             }
         })
     };
-    let from_shop = |at: &usize| form.sheet.fields.get(*at).is_some_and(|f| matches!(f.preset, Preset::Shop(..)));
+    let from_shop = |at: &usize| {
+        form.sheet
+            .fields
+            .get(*at)
+            .is_some_and(|f| matches!(f.preset, Preset::Shop(..)))
+    };
     let (shop, own): (Vec<usize>, Vec<usize>) = (0..form.sheet.fields.len()).partition(from_shop);
-    let shop_here = shop.iter().any(|&at| form.fields.get(at).is_some_and(|f| f.applies));
-    let shop_fault = shop.iter().any(|&at| form.fields.get(at).is_some_and(|f| f.fault.is_some()));
+    let shop_here = shop
+        .iter()
+        .any(|&at| form.fields.get(at).is_some_and(|f| f.applies));
+    let shop_fault = shop
+        .iter()
+        .any(|&at| form.fields.get(at).is_some_and(|f| f.fault.is_some()));
 
     let onlink = {
         let panel = panel.clone();
-        Callback::from(move |_| panel.set(if *panel == Panel::Link { Panel::None } else { Panel::Link }))
+        Callback::from(move |_| {
+            panel.set(if *panel == Panel::Link {
+                Panel::None
+            } else {
+                Panel::Link
+            })
+        })
     };
     let close = {
         let panel = panel.clone();
@@ -141,8 +177,17 @@ pub fn Question(props: &QuestionProps) -> Html {
         Callback::from(move |_| {
             if let (Some(records), Some(link)) = (&records, form.link()) {
                 let words = form.entry_words();
-                let name = if words.is_empty() { form.sheet.title.to_owned() } else { format!("{}: {words}", form.sheet.title) };
-                records.kept.dispatch(Do::Act(KeptAction::Keep(KeptItem { name, link, note: String::new(), day: dom::today() })));
+                let name = if words.is_empty() {
+                    form.sheet.title.to_owned()
+                } else {
+                    format!("{}: {words}", form.sheet.title)
+                };
+                records.kept.dispatch(Do::Act(KeptAction::Keep(KeptItem {
+                    name,
+                    link,
+                    note: String::new(),
+                    day: dom::today(),
+                })));
                 panel.set(Panel::Kept);
             }
         })
@@ -185,7 +230,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                 }
                 <div class="sheet">
                     <section class="entries" aria-label="Entry" {onfocusin} {onfocusout}>
-                        { for own.iter().map(|&at| field(at)) }
+                        { for own.iter().filter_map(|&at| field(at)) }
                         if shop_here {
                             <Fold title="From the shop" open={shop_fault} content={{
                                 let fields: Vec<Html> = shop.iter().filter_map(|&at| field(at)).collect();

@@ -13,12 +13,24 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 fn form_of(shop: &Shop) -> Form {
-    Form::open(Opened { sheet: &SHOP, entry: shop.entry(), asked: Asked::default(), notes: Vec::new() })
+    Form::open(Opened {
+        sheet: &SHOP,
+        entry: shop.entry(),
+        asked: Asked::default(),
+        notes: Vec::new(),
+    })
 }
 
 fn shop_of(form: &Form) -> Shop {
-    let items = form.entry().texts().map(|(id, text)| (id.to_owned(), text.to_owned())).collect();
-    Shop { system: form.system, items }
+    let items = form
+        .entry()
+        .texts()
+        .map(|(id, text)| (id.to_owned(), text.to_owned()))
+        .collect();
+    Shop {
+        system: form.system,
+        items,
+    }
 }
 
 /// The page: one form for as long as nothing comes from elsewhere.
@@ -34,19 +46,32 @@ pub fn ShopPage() -> Html {
 #[component]
 fn ShopForm() -> Html {
     let records = use_context::<Records>();
-    let shop = records.as_ref().map(|r| r.shop.undo.now.clone()).unwrap_or_default();
+    let shop = records
+        .as_ref()
+        .map(|r| r.shop.undo.now.clone())
+        .unwrap_or_default();
     let form = use_reducer_eq(|| form_of(&shop));
     let said = use_state_eq(String::new);
-    let look = use_state_eq(|| Browser.get("benchslate.look").ok().flatten().unwrap_or_default());
+    let look = use_state_eq(|| {
+        Browser
+            .get("benchslate.look")
+            .ok()
+            .flatten()
+            .unwrap_or_default()
+    });
     {
         let records = records.clone();
         use_effect_with(form.clone(), move |form| {
             if let Some(records) = records {
-                records.shop.dispatch(Do::Act(ShopAction::Replace(shop_of(form))));
+                records
+                    .shop
+                    .dispatch(Do::Act(ShopAction::Replace(shop_of(form))));
             }
         });
     }
-    let act = use_callback(form.dispatcher(), |act: Act, dispatcher| dispatcher.dispatch(act));
+    let act = use_callback(form.dispatcher(), |act: Act, dispatcher| {
+        dispatcher.dispatch(act)
+    });
     let Some(records) = records else {
         return Html::default();
     };
@@ -80,7 +105,10 @@ fn ShopForm() -> Html {
         let (act, said) = (act.clone(), said.clone());
         Callback::from(move |e: Event| {
             let (act, said) = (act.clone(), said.clone());
-            if let Some(input) = e.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) {
+            if let Some(input) = e
+                .target()
+                .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
+            {
                 wasm_bindgen_futures::spawn_local(async move {
                     if let Some(text) = dom::file_text(input).await {
                         match read_file::<Shop>(&text) {
@@ -96,7 +124,11 @@ fn ShopForm() -> Html {
             }
         })
     };
-    let pairs = |list: &[(&'static str, &'static str)]| list.iter().map(|&(id, words)| (AttrValue::Static(id), AttrValue::Static(words))).collect::<Vec<_>>();
+    let pairs = |list: &[(&'static str, &'static str)]| {
+        list.iter()
+            .map(|&(id, words)| (AttrValue::Static(id), AttrValue::Static(words)))
+            .collect::<Vec<_>>()
+    };
     html! {
         <main id="main" class="narrow" tabindex="-1">
             <h1>{ "My shop" }</h1>
