@@ -1,6 +1,16 @@
 //! Cutting against outside sources: speed, feed, time, removal, power, drilling loads, chips, roughness, threading, speed series.
 //! Above each list: its source. Rows that supplied a table are checked by a second column, a formula or another source.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    clippy::disallowed_methods,
+    clippy::approx_constant,
+    reason = "a check panics when it fails, figures are printed ones, and the formulas here are the books', not the core's"
+)]
+
 use benchslate_core::cutting::*;
 use benchslate_core::machine::{around, ranked};
 use benchslate_core::quantity::*;
@@ -1010,4 +1020,89 @@ fn the_sheet_tells_rubbing_from_overload() {
     assert!(with("0.5 ipm").starts_with("Rubs"));
     assert!(with("4 ipm").starts_with("Inside"));
     assert!(with("12 ipm").starts_with("Overloads"));
+}
+
+fn figured(sheet: &str, pairs: &[(&str, &str)]) -> Outcome {
+    let o = evaluate(by_id(sheet).unwrap(), &Entry::of(pairs));
+    assert_eq!(
+        o.answer.state,
+        State::Complete,
+        "{sheet}: {:?}",
+        o.faults().collect::<Vec<_>>()
+    );
+    o
+}
+
+#[test]
+#[rustfmt::skip]
+fn the_power_sheet_answers_the_handbook() {
+    // Machinery's Handbook 31st ed., p. 1152, drilling example: 3.1 hp at the cutter, 3.9 at the motor, 2313 lb, 559 in-lb
+    let o = figured("cutting-power", &[
+        ("by", "unit"), ("cut", "drill"), ("group", "plain-carbon"), ("hardness", "200"), ("wear", "drill"), ("diameter", "7/8"), ("rpm", "350"),
+        ("turn-feed", "0.008 ipr"), ("kd", "24000"), ("efficiency", "80 pct"),
+    ]);
+    assert!(within(Power::from_base(base(&o, "cutter-need")).horsepower(), 3.1, 5e-3));
+    assert!(within(Power::from_base(base(&o, "motor-need")).horsepower(), 3.88, 5e-3));
+    assert!(within(Force::from_base(base(&o, "thrust")).lbf(), 2313.0, 5e-3));
+    assert!(within(Torque::from_base(base(&o, "torque")).lbf_in(), 559.0, 5e-3));
+    // Kienzle: E295, 3 mm, 0.3 mm/rev, 100 m/min: 2449 N, 4.08 kW (computed)
+    let o = figured("cutting-power", &[
+        ("by", "kc"), ("cut", "turn"), ("metal", "e295"), ("diameter", "100 mm"), ("rpm", "318.3099"), ("turn-feed", "0.3 mm/rev"), ("depth", "3 mm"),
+    ]);
+    assert!(within(base(&o, "force"), 2449.0, 5e-3));
+    assert!(within(Power::from_base(base(&o, "cutter-need")).kilowatts(), 4.08, 5e-3));
+    // Built from Machinery's Handbook factors: AISI 4130 turning, 5.09 and 6.36 hp
+    let o = figured("cutting-power", &[
+        ("by", "unit"), ("cut", "turn"), ("group", "alloy-4130"), ("hardness", "190"), ("wear", "turn-normal"), ("diameter", "2"), ("rpm", "668.4508"),
+        ("turn-feed", "0.016 ipr"), ("depth", "0.1"), ("efficiency", "80 pct"),
+    ]);
+    assert!(within(Power::from_base(base(&o, "cutter-need")).horsepower(), 5.09, 5e-3));
+    assert!(within(Power::from_base(base(&o, "motor-need")).horsepower(), 6.36, 5e-3));
+}
+
+#[test]
+#[rustfmt::skip]
+fn choices_of_the_power_sheet_stand_in_the_order_of_the_tables() {
+    use benchslate_core::sheet::FieldKind;
+    let labels = |id: &str| match by_id("cutting-power").unwrap().field(id).unwrap().kind {
+        FieldKind::Choice(list) => list.iter().map(|choice| choice.label.to_owned()).collect::<Vec<_>>(),
+        _ => Vec::new(),
+    };
+    let metals: Vec<String> = unit_power::SPECIFIC_FORCE.iter().map(|row| row.material.to_owned()).collect();
+    let shown: Vec<String> = labels("metal").iter().map(|label| label.replace("grey", "gray").replace("aluminium, ", "aluminium ")).collect();
+    assert_eq!(shown, metals);
+    let kinds: Vec<&str> = unit_power::SPECIFIC_ENERGY_AT_MOTOR.iter().map(|row| row.material).collect();
+    assert_eq!(labels("kind"), kinds);
+    assert_eq!(labels("group").len(), unit_power::PowerGroup::ALL.len());
+}
+
+#[test]
+#[rustfmt::skip]
+fn the_smaller_sheets_answer_their_books() {
+    // Groover, face milling problem: approach 0.382 in, 1.297 min
+    let o = figured("cut-time", &[("cut", "centred"), ("diameter", "3"), ("width", "2"), ("axial", "0.15"), ("length", "12"), ("feed", "9.5493 ipm")]);
+    assert!(within(Length::from_base(base(&o, "approach")).inches(), 0.382, 3e-3));
+    assert!(within(base(&o, "time"), 1.297 * 60.0, 3e-3));
+    assert!(within(RemovalRate::from_base(base(&o, "removal")).in3_per_min(), 2.86, 3e-3));
+    // Groover, peripheral milling problem: 1.534 min; drilling problem: 0.339 min
+    let o = figured("cut-time", &[("cut", "slab"), ("diameter", "60 mm"), ("depth", "9 mm"), ("length", "650 mm"), ("feed", "437.7 mm/min")]);
+    assert!(within(base(&o, "time"), 1.534 * 60.0, 3e-3));
+    let o = figured("cut-time", &[("cut", "drill"), ("diameter", "12.7 mm"), ("length", "60 mm"), ("feed", "188 mm/min")]);
+    assert!(within(base(&o, "time"), 0.339 * 60.0, 3e-3));
+    // Groover, surface finish: 2.34 and 9.38 micrometres
+    let o = figured("surface-finish", &[("by", "nose"), ("radius", "1.2 mm"), ("turn-feed", "0.3 mm/rev")]);
+    assert!(within(base(&o, "mean") * 1000.0, 2.34, 5e-3));
+    assert!(within(base(&o, "valley") * 1000.0, 9.38, 5e-3));
+    // New Concepts in Milling Handbook, 1973: 11.264 in/min at 88 rpm and 32 teeth is 0.004 in
+    let o = figured("chip-load", &[("diameter", "6"), ("teeth", "32"), ("rpm", "88"), ("feed", "11.264 ipm"), ("engaged", "3")]);
+    assert!(near(FeedPerTooth::from_base(base(&o, "chip")).in_per_tooth(), 0.004, 1e-9));
+    assert!(near(base(&o, "thinning"), 1.0, 1e-12));
+    // Table of compound infeed at 29 degrees
+    for &(tpi, want) in INFEED {
+        let o = figured("thread-infeed", &[("pitch", &format!("{tpi} tpi")), ("depth", "national"), ("angle", "29 deg")]);
+        assert!(near(Length::from_base(base(&o, "infeed")).inches(), want, 0.0002), "{tpi}");
+    }
+    // TM 1-420, p. 81: lead 1/4 in with two starts is a pitch of 1/8 in
+    let o = figured("thread-infeed", &[("pitch", "8 tpi"), ("starts", "2")]);
+    assert!(near(Pitch::from_base(base(&o, "lead")).inches(), 0.25, 1e-9));
 }

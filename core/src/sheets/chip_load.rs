@@ -38,7 +38,7 @@ pub(super) static SHEET: Sheet = Sheet {
         ("engaged", "0.1 in"),
         ("axial", "2 in"),
         ("helix", "25"),
-        ("want", "0.002 in"),
+        ("chip-want", "0.002 in"),
     ]],
     takes: &["diameter"],
     finds: None,
@@ -79,7 +79,7 @@ static FIELDS: &[Field] = &[
             choice("carbide", "carbide"),
         ],
     ),
-    Field::length("want", "Thickest chip wanted")
+    Field::length("chip-want", "Thickest chip wanted")
         .example("0.002 in")
         .hint("For the feed that gives it.")
         .range_in(0.0001, 0.2, "what teeth bear")
@@ -170,7 +170,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("thinning", Number::of(1.0 / factor))
         .places(2, 2)
         .says("Keeps the thickest chip what it is at half engagement; 1 from there up.");
-    if let Some(want) = inp.opt::<Length>("want") {
+    if let Some(want) = inp.opt::<Length>("chip-want") {
         let (fz, table) = feed_for(want).map_err(faulty)?;
         a.line("want-tooth", fz)
             .says("Wanted thickest chip / (2 \u{221a}(r \u{2212} r\u{b2})).");

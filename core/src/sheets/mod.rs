@@ -18,6 +18,7 @@ sheets!(
     cutting_power,
     cut_time,
     surface_finish,
+    thread_infeed,
     taper_pin,
     dowel,
     name_thread,
