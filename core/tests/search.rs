@@ -1,4 +1,5 @@
 //! Does the look-up find what a machinist types?
+#![allow(clippy::panic)] // a failed check
 
 use benchslate_core::quantity::System;
 use benchslate_core::search::{Hit, Index};

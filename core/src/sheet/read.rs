@@ -225,6 +225,7 @@ fn read_rows(
                 .copied()
                 .filter(|cell| !cell.is_empty())
                 .or_else(|| column.preset.text());
+            let typed = texts.get(column_index).is_some_and(|cell| !cell.is_empty());
             let Some(cell) = cell else {
                 if column.is_optional {
                     cells.push(None);
@@ -241,7 +242,8 @@ fn read_rows(
                 fault
             })?;
             cells.push(Some(read.input));
-            link_cells.push(read.link_text);
+            // a cell that the preset filled stays empty in a link
+            link_cells.push(if typed { read.link_text } else { String::new() });
         }
         while link_cells.last().is_some_and(String::is_empty) {
             link_cells.pop();

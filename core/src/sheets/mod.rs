@@ -13,6 +13,8 @@ macro_rules! sheets {
 
 sheets!(
     length,
+    feed_check,
+    plate_check,
     speed_feed,
     chip_load,
     cutting_power,
@@ -29,6 +31,7 @@ sheets!(
     fit_limits,
     bolt_torque,
     thread_strip,
+    trip_dog,
 );
 
 /// A sheet by id.

@@ -27,6 +27,7 @@ pub mod look_alike_threads;
 pub mod metric_threads;
 pub mod metric_tolerances;
 pub mod nut_factors;
+pub mod preferred_numbers;
 pub mod preload_scatter;
 pub mod set_screws;
 pub mod speed_series;

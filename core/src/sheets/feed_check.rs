@@ -1,0 +1,250 @@
+//! Does it feed what the plate says? Timed travel against the plate, with what the measuring itself can explain.
+
+use crate::machine::{FeedCheck, Fineness, Setting, Timing, check_feeds, look_at_plate, travel_for};
+use crate::quantity::units::{IN_PER_MIN, INCH, MM, MM_PER_MIN, SECOND};
+use crate::quantity::{Count, FeedRate, Kind, Length, Number, Share, Time};
+use crate::sheet::*;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "feed-check",
+    revision: 1,
+    title: "Time the feeds",
+    question: "Does the machine feed what its plate says?",
+    aside: "plate, travel, seconds",
+    words: &["feed test", "true feed", "timed feed", "stopwatch", "belt slip", "feed rate check", "feed plate"],
+    group: Group::Run,
+    fields: &[
+        Field::rows(
+            "timings",
+            "Timings",
+            TIMING,
+            1,
+            60,
+        )
+        .example("1 ipm~1 in~60.6 s;2 ipm~1 in~30.4 s")
+        .hint("Plate setting, travel, seconds, and turns of the dial where the travel is one turn's."),
+        Field::choice("read-on", "Travel read on", &[choice("table", "the table: rule or indicator"), choice("dial", "the dial")]),
+        Field::quantity("slack", "Slack of the screw", Kind::Length, &[&INCH, &MM])
+            .example("0.012 in")
+            .preset("0 in")
+            .range(0.0, 25.0, "past this it is a nut to renew")
+            .hint("0 where it was taken up before the watch was started.")
+            .when(&[when("read-on", &["dial"])]),
+        Field::quantity("fine", "Travel read to", Kind::Length, &[&INCH, &MM])
+            .example("0.002 in")
+            .preset("0.002 in")
+            .range(0.0001, 2.0, "how finely a dial or rule reads"),
+        Field::quantity("watch", "Watch and thumb", Kind::Time, &[&SECOND])
+            .example("0.1 s")
+            .preset("0.1 s")
+            .range(0.001, 2.0, "0.1 s is usual for start and stop by one hand"),
+    ],
+    results: &[
+        Res::of("factor", "Measured over plate, all settings", Kind::Number),
+        Res::of("factor-off", "All settings off the plate by", Kind::Share),
+        Res::words("verdict", "What it says"),
+        Res::of("worst", "Largest single difference from that", Kind::Share),
+        Res::of("travel-wanted", "Travel for 1 % at the fastest setting", Kind::Length),
+    ],
+    examples: &[
+        &[("timings", "0.5 ipm~0.5 in~61.5 s;1 ipm~1 in~61.3 s;2 ipm~2 in~61.8 s;4 ipm~2 in~30.9 s;8 ipm~4 in~31 s")],
+        &[("timings", "2 ipm~0.2 in~30.4 s~5"), ("read-on", "dial"), ("slack", "0.012 in")],
+    ],
+    takes: &[],
+    finds: None,
+    figure,
+};
+
+static TIMING: &[Field] = &[
+                    Field::quantity("plate", "Plate", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
+                        .range(0.1, 20_000.0, "what a table feeds")
+                        .example("2 ipm"),
+                    Field::quantity("travel", "Travel, each turn or run", Kind::Length, &[&INCH, &MM])
+                        .range(0.1, 5000.0, "what a dial or rule shows")
+                        .example("1 in"),
+                    Field::quantity("time", "Seconds", Kind::Time, &[&SECOND]).range(1.0, 36_000.0, "under a second the thumb decides").example("30 s"),
+                    Field::count("turns", "Turns").range(1.0, 1000.0, "whole turns of the dial past one line").preset("1"),
+                ];
+
+static GUM: Source = Source::computed("JCGM 100:2008, Guide to the expression of uncertainty in measurement", "5.1.6 and 6.2");
+static WATCH: Source = Source::read("Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110", "abstract");
+static TEETH: Source = Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
+
+/// What gives a common factor, and what it would be.
+static CAUSES: &[(f64, &str)] = &[
+    (50.0 / 60.0, "a motor for 60 Hz on 50 Hz"),
+    (60.0 / 50.0, "a motor for 50 Hz on 60 Hz"),
+    (1.0435, "a motor with no load: near 1800 rpm instead of 1725"),
+    (0.97, "a belt that slips, or a motor under load"),
+    (0.5, "a two-speed motor on its low speed, or half the pulley"),
+    (2.0, "a two-speed motor on its high speed"),
+    (1.016, "a metric screw read as inches (25.4 to 25)"),
+    (1.0 / 1.016, "an inch screw read as millimetres (25 to 25.4)"),
+];
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
+    let fine = Fineness { travel: inp.get("fine")?, time: inp.get("watch")? };
+    let timings = timings(inp, slack)?;
+    let check = check_feeds(&timings, fine).ok_or(Stop::Missing("timings"))?;
+    let off = Share::from_fraction(check.common - 1.0);
+    let mut a = inp.answer();
+    let sure = Share::from_fraction(check.common_expanded);
+    a.line("factor", Number::of(check.common)).says(format!("Median of the settings, sure to \u{b1}{} (about 95 %).", share(sure)));
+    a.line("factor-off", off).places(1, 1).signed().says("Plus: it feeds faster than the plate says.");
+    a.words("verdict", verdict(&check)).says("Against twice the standard uncertainty of the measuring.");
+    let worst = check.settings.iter().map(|one| one.off_common).fold(0.0, |worst: f64, off| if off.abs() > worst.abs() { off } else { worst });
+    a.line("worst", Share::from_fraction(worst)).places(1, 1).signed().says("After the common factor is taken out. 2 to 5 % comes from whole tooth numbers alone.");
+    let fastest = check.settings.iter().map(|one| one.feed).fold(FeedRate::ZERO, FeedRate::max);
+    a.line("travel-wanted", travel_for(fastest, fine, 0.01)).says("So that the watch alone is worth 1 %.").places(2, 0);
+    table(&mut a, &check);
+    causes(&mut a, &check);
+    a.work(|w| work(inp, w, &timings, &check, fine));
+    a.draw(|| draw(inp, &check));
+    if timings.len() == check.settings.len() {
+        a.note("One timing a setting", "A single timing tells nothing of its own scatter. Time each setting three times where it matters.");
+    }
+    a.stop("Before you engage a feed", "Clear the table's way both ends, set the trip dogs well inside the stops, take the handles out of gear, and keep a hand at the stop.");
+    a.source(&GUM).source(&WATCH).source(&TEETH);
+    Ok(a)
+}
+
+fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
+    let mut timings = Vec::new();
+    for (row, cells) in inp.rows("timings").iter().enumerate() {
+        let needed = Stop::Missing("timings");
+        let (Some(plate), Some(travel), Some(time)) = (cells.get("plate"), cells.get::<Length>("travel"), cells.get("time")) else {
+            return Err(needed);
+        };
+        let turns = cells.get::<Count>("turns").map_or(1.0, Count::get);
+        let true_travel = travel * turns - slack;
+        if true_travel <= Length::ZERO {
+            let mut fault = Fault::of("timings", Reason::Conflict, "the travel is shorter than the slack", "time a longer run, or take the slack up first");
+            fault.at = Some((row.saturating_add(1), 2));
+            return Err(fault.into());
+        }
+        timings.push(Timing { plate, travel: true_travel, time });
+    }
+    Ok(timings)
+}
+
+fn share(share: Share) -> String {
+    Value::of(share).places(1, 1).text_with_unit(crate::quantity::System::Inch)
+}
+
+fn verdict(check: &FeedCheck) -> String {
+    let all_off = (check.common - 1.0).abs() > check.common_expanded;
+    let singles: Vec<&Setting> = check.settings.iter().filter(|one| is_single(one, check)).collect();
+    let many = check.settings.len() > 1;
+    match (all_off && many, singles.is_empty()) {
+        (true, true) => "every setting is off by the same factor: look before the box, at motor and belt".into(),
+        (true, false) => "all are off by a factor, and single settings beside it: motor or belt first, then those settings".into(),
+        (false, false) => "single settings are off: look at the gears of those settings".into(),
+        (false, true) if !many => {
+            let off = check.settings.first().is_some_and(Setting::is_off);
+            let words = if off { "this setting is off by more than measuring explains" } else { "no difference that measuring would not explain" };
+            words.into()
+        }
+        (false, true) => "it feeds what the plate says, as far as this measuring can tell".into(),
+    }
+}
+
+/// Off by more than measuring and whole tooth numbers explain.
+fn is_single(one: &Setting, check: &FeedCheck) -> bool {
+    check.settings.len() > 1 && one.off_common.abs() > 0.05 + libm::hypot(one.expanded, check.common_expanded)
+}
+
+fn table(a: &mut Answer, check: &FeedCheck) {
+    let plates: Vec<f64> = check.settings.iter().map(|one| one.plate.in_per_min()).collect();
+    let ratio = look_at_plate(&plates).map(|plate| plate.ratio);
+    let columns = &["plate", "true feed", "off the plate", "measuring explains", "left after the common factor", "reads as"];
+    let table = a.table("settings", "Setting by setting", columns);
+    for one in &check.settings {
+        let single = is_single(one, check);
+        let reads = match ratio {
+            Some(ratio) if single => {
+                let steps = libm::round(libm::log(1.0 + one.off_common) / libm::log(ratio)) as i32;
+                match steps {
+                    0 => "off".to_owned(),
+                    n if n > 0 => format!("{n} steps up"),
+                    n => format!("{} steps down", n.saturating_neg()),
+                }
+            }
+            _ if single => "off".into(),
+            _ if one.off_common.abs() > libm::hypot(one.expanded, check.common_expanded) => "tooth numbers".into(),
+            _ => "as the rest".into(),
+        };
+        let pct = |off: f64| Value::of(Share::from_fraction(off)).places(1, 1);
+        let cells = vec![
+            Value::of(one.plate),
+            Value::of(one.feed).places(3, 1),
+            pct(one.off).signed(),
+            pct(one.expanded),
+            pct(one.off_common).signed(),
+            Value::words(reads),
+        ];
+        table.row(cells).chosen(single);
+    }
+    table.note("Measuring explains: twice the standard uncertainty, about 95 %.");
+}
+
+fn causes(a: &mut Answer, check: &FeedCheck) {
+    if (check.common - 1.0).abs() <= check.common_expanded || check.settings.len() < 2 {
+        return;
+    }
+    let mut near: Vec<(f64, f64, &str)> = CAUSES.iter().map(|(factor, words)| ((check.common / factor - 1.0).abs(), *factor, *words)).collect();
+    near.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let table = a.table("causes", "What gives such a factor", &["cause", "factor", "off the one found"]);
+    for (_, factor, words) in near.into_iter().take(4) {
+        let off = Value::of(Share::from_fraction(check.common / factor - 1.0)).places(1, 1).signed();
+        table.row(vec![Value::words(words), Value::of(Number::of(factor)), off]);
+    }
+    table.note("Nearest first. A factor near one of these is a place to look, not a proof.");
+}
+
+fn work(inp: &Inputs, w: &mut Work, timings: &[Timing], check: &FeedCheck, fine: Fineness) {
+    let (Some(first), Some(setting)) = (timings.first(), check.settings.first()) else { return };
+    let feed = crate::machine::timed_feed(first.travel, first.time);
+    let u = crate::machine::timing_uncertainty(first.travel, first.time, fine);
+    w.step(
+        "True feed, first timing",
+        &["F = 60 \u{d7} s \u{f7} t".into(), format!("F = 60 \u{d7} {} \u{f7} {} = {}", inp.show(first.travel), inp.show(first.time), inp.show_to(feed, 3, 1))],
+        &GUM,
+    );
+    w.step(
+        "What measuring explains",
+        &[
+            "u = \u{221a}((u_s \u{f7} s)\u{b2} + (u_t \u{f7} t)\u{b2}), shown twice over".into(),
+            format!(
+                "u = \u{221a}(({} \u{f7} {})\u{b2} + ({} \u{f7} {})\u{b2}) = {}",
+                inp.num(fine.travel), inp.num(first.travel), inp.num_to::<Time>(fine.time, 2, 2), inp.num(first.time), share(Share::from_fraction(u))
+            ),
+        ],
+        &GUM,
+    );
+    w.step(
+        "Common factor",
+        &["median of measured \u{f7} plate".into(), format!("{} settings from {}: {}", check.settings.len(), inp.show(setting.plate), inp.num_to(Number::of(check.common), 4, 4))],
+        &GUM,
+    );
+}
+
+/// Plate against measured on scales of equal ratios.
+fn draw(inp: &Inputs, check: &FeedCheck) -> Drawing {
+    let mut d = Drawing::new("True feed against the plate: on the line where both are equal, above it where the feed is fast", true);
+    let place = |feed: FeedRate| 100.0 * libm::log10(feed.in_per_min());
+    let low = check.settings.iter().map(|one| place(one.plate).min(place(one.feed))).fold(f64::INFINITY, f64::min) - 15.0;
+    let high = check.settings.iter().map(|one| place(one.plate).max(place(one.feed))).fold(f64::NEG_INFINITY, f64::max) + 15.0;
+    d.path(Pen::Thin, true, &[pt(low, low), pt(high, low), pt(high, high), pt(low, high)]);
+    d.path(Pen::Centre, false, &[pt(low, low), pt(high, high)]);
+    let size = (high - low) / 60.0;
+    for one in &check.settings {
+        let pen = if is_single(one, check) { Pen::Mark } else { Pen::Object };
+        d.circle(pen, pt(place(one.plate), place(one.feed)), size);
+    }
+    if let (Some(first), Some(last)) = (check.settings.first(), check.settings.last()) {
+        d.text(pt(place(first.plate), low - 8.0), inp.show(first.plate));
+        d.text(pt(place(last.plate), low - 8.0), inp.show(last.plate));
+    }
+    d
+}
