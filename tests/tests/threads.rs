@@ -155,9 +155,9 @@ const SCREWS: &[(char, &str, [f64; 6])] = &[
     ('C', "7/8-9 UNC-2A", [0.0019, 0.8731, 0.8592, 0.8009, 0.7946, NONE]),
     ('C', "7/8-14 UNF-2A", [0.0016, 0.8734, 0.8631, 0.827, 0.8216, NONE]),
     ('C', "7/8-14 UNF-3A", [0.0, 0.875, 0.8647, 0.8286, 0.8245, NONE]),
-    ('A', "15/16-12-3A", [0.0, 0.9375, 0.9261, 0.8834, 0.8793, 0.8383]),
-    ('A', "15/16-16-2A", [0.0015, 0.936, 0.9266, 0.8954, 0.8904, 0.8615]),
-    ('A', "15/16-16-3A", [0.0, 0.9375, 0.9281, 0.8969, 0.8932, 0.863]),
+    ('A', "15/16-12 UN-3A", [0.0, 0.9375, 0.9261, 0.8834, 0.8793, 0.8383]),
+    ('A', "15/16-16 UN-2A", [0.0015, 0.936, 0.9266, 0.8954, 0.8904, 0.8615]),
+    ('A', "15/16-16 UN-3A", [0.0, 0.9375, 0.9281, 0.8969, 0.8932, 0.863]),
     ('C', "1-8 UNC-3A", [0.0, 1.0, 0.985, 0.9188, 0.9137, NONE]),
     ('C', "1-12 UNF-2A", [0.0018, 0.9982, 0.9868, 0.9441, 0.9382, NONE]),
     ('C', "1-14 UNS-3A", [0.0, 1.0, 0.9897, 0.9536, 0.9494, NONE]),
@@ -177,29 +177,29 @@ const SCREWS: &[(char, &str, [f64; 6])] = &[
     ('C', "1-1/2-6 UNC-3A", [0.0, 1.5, 1.4818, 1.3917, 1.3856, NONE]),
     ('C', "1-1/2-12 UNF-2A", [0.0019, 1.4981, 1.4867, 1.444, 1.4376, NONE]),
     ('C', "1-1/2-12 UNF-3A", [0.0, 1.5, 1.4886, 1.4459, 1.4411, NONE]),
-    ('D', "2.375-20-2A", [0.0015, 2.3735, 2.3654, 2.341, 2.3359, 2.314]),
-    ('D', "2.375-20-3A", [NONE, NONE, 2.3669, 2.3425, 2.3387, 2.3155]),
+    ('D', "2.375-20 UN-2A", [0.0015, 2.3735, 2.3654, 2.341, 2.3359, 2.314]),
+    ('D', "2.375-20 UN-3A", [NONE, NONE, 2.3669, 2.3425, 2.3387, 2.3155]),
     ('D', "2.4375-16 UNS-3A", [NONE, NONE, 2.4281, 2.3969, 2.3928, 2.363]),
     ('D', "2.5-4 UNC-3A", [NONE, NONE, 2.4762, 2.3376, 2.3298, 2.2023]),
-    ('D', "2.5-6-2A", [0.0027, 2.4973, 2.4791, 2.389, 2.38, 2.2989]),
-    ('D', "2.5-6-3A", [NONE, NONE, 2.4818, 2.3917, 2.385, 2.3016]),
-    ('D', "2.5-8-3A", [NONE, NONE, 2.485, 2.4188, 2.4127, 2.3512]),
+    ('D', "2.5-6 UN-2A", [0.0027, 2.4973, 2.4791, 2.389, 2.38, 2.2989]),
+    ('D', "2.5-6 UN-3A", [NONE, NONE, 2.4818, 2.3917, 2.385, 2.3016]),
+    ('D', "2.5-8 UN-3A", [NONE, NONE, 2.485, 2.4188, 2.4127, 2.3512]),
     ('D', "2.5-10 UNS-2A", [0.002, 2.498, 2.4851, 2.433, 2.4263, 2.379]),
-    ('D', "2.5-12-2A", [0.0019, 2.4981, 2.4867, 2.444, 2.4378, 2.3989]),
+    ('D', "2.5-12 UN-2A", [0.0019, 2.4981, 2.4867, 2.444, 2.4378, 2.3989]),
     ('D', "2.5-14 UNS-2A", [0.0017, 2.4983, 2.488, 2.4519, 2.4461, 2.4133]),
-    ('D', "2.5-16-2A", [0.0017, 2.4983, 2.4889, 2.4577, 2.4522, 2.4238]),
-    ('D', "2.5-16-3A", [NONE, NONE, 2.4906, 2.4594, 2.4553, 2.4255]),
+    ('D', "2.5-16 UN-2A", [0.0017, 2.4983, 2.4889, 2.4577, 2.4522, 2.4238]),
+    ('D', "2.5-16 UN-3A", [NONE, NONE, 2.4906, 2.4594, 2.4553, 2.4255]),
     ('D', "2.5-18 UNS-2A", [0.0016, 2.4984, 2.4897, 2.4623, 2.457, 2.4323]),
     ('D', "5.75-10 UNS-2A", [0.0022, 5.7478, 5.7349, 5.6828, 5.6754, 5.6288]),
-    ('D', "5.75-12-2A", [0.0021, 5.7479, 5.7365, 5.6938, 5.6869, 5.6487]),
-    ('D', "5.75-12-3A", [NONE, NONE, 5.7386, 5.6959, 5.6907, 5.6508]),
-    ('D', "5.75-16-2A", [0.0019, 5.7481, 5.7387, 5.7075, 5.7013, 5.6736]),
-    ('D', "5.75-16-3A", [NONE, NONE, 5.7406, 5.7094, 5.7047, 5.6755]),
+    ('D', "5.75-12 UN-2A", [0.0021, 5.7479, 5.7365, 5.6938, 5.6869, 5.6487]),
+    ('D', "5.75-12 UN-3A", [NONE, NONE, 5.7386, 5.6959, 5.6907, 5.6508]),
+    ('D', "5.75-16 UN-2A", [0.0019, 5.7481, 5.7387, 5.7075, 5.7013, 5.6736]),
+    ('D', "5.75-16 UN-3A", [NONE, NONE, 5.7406, 5.7094, 5.7047, 5.6755]),
     ('D', "6.0-10 UNS-2A", [0.0022, 5.9978, 5.9849, 5.9328, 5.9254, 5.8788]),
-    ('D', "6.0-12-2A", [0.0021, 5.9979, 5.9865, 5.9438, 5.9369, 5.8987]),
-    ('D', "6.0-12-3A", [NONE, NONE, 5.9886, 5.9459, 5.9407, 5.9008]),
+    ('D', "6.0-12 UN-2A", [0.0021, 5.9979, 5.9865, 5.9438, 5.9369, 5.8987]),
+    ('D', "6.0-12 UN-3A", [NONE, NONE, 5.9886, 5.9459, 5.9407, 5.9008]),
     ('D', "6.0-14 UNS-2A", [0.002, 5.998, 5.9877, 5.9516, 5.9451, 5.913]),
-    ('D', "6.0-16-2A", [0.0019, 5.9981, 5.9887, 5.9575, 5.9513, 5.9236]),
+    ('D', "6.0-16 UN-2A", [0.0019, 5.9981, 5.9887, 5.9575, 5.9513, 5.9236]),
 ];
 
 #[test]
@@ -229,6 +229,11 @@ fn unified_screw_limits() {
             panic!("{call}")
         };
         let what = format!("{call} ({source})");
+        assert!(
+            call.contains(&format!(" {}-", thread.series.mark())),
+            "{what}: {:?}",
+            thread.series
+        );
         checked += near(a.inches(), *allowance, 0.0001, &what);
         checked += near(major.high.inches(), *major_max, 0.0001, &what);
         checked += near(major.low.inches(), *major_min, 0.0001, &what);
@@ -302,9 +307,9 @@ const HOLES: &[(char, &str, [f64; 4])] = &[
     ('C', "7/8-9 UNC-2B", [0.811, 0.8028, 0.755, 0.778]),
     ('C', "7/8-9 UNC-3B", [0.8089, 0.8028, 0.755, 0.7681]),
     ('C', "7/8-14 UNF-3B", [0.8339, 0.8286, 0.798, 0.8068]),
-    ('A', "15/16-12-2B", [0.8908, 0.8834, 0.847, 0.865]),
-    ('A', "15/16-16-2B", [0.9034, 0.8969, 0.87, 0.884]),
-    ('A', "15/16-16-3B", [0.9018, 0.8969, 0.87, 0.8783]),
+    ('A', "15/16-12 UN-2B", [0.8908, 0.8834, 0.847, 0.865]),
+    ('A', "15/16-16 UN-2B", [0.9034, 0.8969, 0.87, 0.884]),
+    ('A', "15/16-16 UN-3B", [0.9018, 0.8969, 0.87, 0.8783]),
     ('C', "1-8 UNC-2B", [0.9276, 0.9188, 0.865, 0.89]),
     ('C', "1-8 UNC-3B", [0.9254, 0.9188, 0.865, 0.8797]),
     ('C', "1-12 UNF-2B", [0.9535, 0.9459, 0.91, 0.928]),
@@ -321,25 +326,25 @@ const HOLES: &[(char, &str, [f64; 4])] = &[
     ('C', "1-3/8-12 UNF-2B", [1.3291, 1.3209, 1.285, 1.303]),
     ('C', "1-1/2-6 UNC-3B", [1.3996, 1.3917, 1.32, 1.3396]),
     ('C', "1-1/2-12 UNF-2B", [1.4542, 1.4459, 1.41, 1.428]),
-    ('D', "2.375-20-2B", [2.3491, 2.3425, NONE, NONE]),
-    ('D', "2.375-20-3B", [2.3475, 2.3425, NONE, NONE]),
+    ('D', "2.375-20 UN-2B", [2.3491, 2.3425, NONE, NONE]),
+    ('D', "2.375-20 UN-3B", [2.3475, 2.3425, NONE, NONE]),
     ('D', "2.4375-16 UNS-2B", [2.4041, 2.3969, NONE, NONE]),
     ('D', "2.4375-16 UNS-3B", [2.4023, 2.3969, NONE, NONE]),
     ('D', "2.5-4 UNC-2B", [2.3511, 2.3376, NONE, NONE]),
-    ('D', "2.5-6-2B", [2.4033, 2.3917, NONE, NONE]),
-    ('D', "2.5-6-3B", [2.4004, 2.3917, NONE, NONE]),
-    ('D', "2.5-8-2B", [2.4294, 2.4188, NONE, NONE]),
+    ('D', "2.5-6 UN-2B", [2.4033, 2.3917, NONE, NONE]),
+    ('D', "2.5-6 UN-3B", [2.4004, 2.3917, NONE, NONE]),
+    ('D', "2.5-8 UN-2B", [2.4294, 2.4188, NONE, NONE]),
     ('D', "2.5-10 UNS-2B", [2.4437, 2.435, NONE, NONE]),
-    ('D', "2.5-12-2B", [2.454, 2.4459, NONE, NONE]),
-    ('D', "2.5-12-3B", [2.4519, 2.4459, NONE, NONE]),
+    ('D', "2.5-12 UN-2B", [2.454, 2.4459, NONE, NONE]),
+    ('D', "2.5-12 UN-3B", [2.4519, 2.4459, NONE, NONE]),
     ('D', "2.5-14 UNS-2B", [2.4612, 2.4536, NONE, NONE]),
-    ('D', "2.5-16-3B", [2.4648, 2.4594, NONE, NONE]),
+    ('D', "2.5-16 UN-3B", [2.4648, 2.4594, NONE, NONE]),
     ('D', "5.75-10 UNS-2B", [5.6946, 5.685, NONE, NONE]),
-    ('D', "5.75-12-3B", [5.7026, 5.6959, NONE, NONE]),
-    ('D', "5.75-16-3B", [5.7155, 5.7094, NONE, NONE]),
+    ('D', "5.75-12 UN-3B", [5.7026, 5.6959, NONE, NONE]),
+    ('D', "5.75-16 UN-3B", [5.7155, 5.7094, NONE, NONE]),
     ('D', "6.0-14 UNS-2B", [5.9621, 5.9536, NONE, NONE]),
-    ('D', "6.0-16-2B", [5.9675, 5.9594, NONE, NONE]),
-    ('D', "6.0-16-3B", [5.9655, 5.9594, NONE, NONE]),
+    ('D', "6.0-16 UN-2B", [5.9675, 5.9594, NONE, NONE]),
+    ('D', "6.0-16 UN-3B", [5.9655, 5.9594, NONE, NONE]),
 ];
 
 #[test]
@@ -352,6 +357,11 @@ fn unified_hole_limits() {
             panic!("{call}")
         };
         let what = format!("{call} ({source})");
+        assert!(
+            call.contains(&format!(" {}-", thread.series.mark())),
+            "{what}: {:?}",
+            thread.series
+        );
         checked += near(pitch.high.inches(), *pitch_max, 0.0001, &what);
         checked += near(pitch.low.inches(), *pitch_min, 0.0001, &what);
         // Bores stand to three places from No. 6 up, as ours do.
@@ -1306,4 +1316,107 @@ fn identification() {
             "{inches} {tpi}: {names:?}"
         );
     }
+}
+
+#[test]
+fn no_class_of_screw_is_larger_than_its_hole() {
+    for thread in ThreadCall::all() {
+        let (mut largest, mut smallest) = (0.0_f64, f64::INFINITY);
+        for class in ThreadClass::ALL {
+            match limits(thread, class) {
+                Ok(Limits::External {
+                    major,
+                    pitch,
+                    minor_most,
+                    allowance,
+                }) => {
+                    assert!(major.low < major.high && pitch.low < pitch.high, "{thread}");
+                    assert!(
+                        minor_most < pitch.low && allowance >= Length::ZERO,
+                        "{thread}"
+                    );
+                    largest = largest.max(pitch.high.mm());
+                }
+                Ok(Limits::Internal {
+                    minor,
+                    pitch,
+                    major_least,
+                }) => {
+                    assert!(minor.low < minor.high && pitch.low < pitch.high, "{thread}");
+                    assert!(
+                        minor.high < pitch.high && major_least == thread.major,
+                        "{thread}"
+                    );
+                    smallest = smallest.min(pitch.low.mm());
+                }
+                Err(LimitFault::OtherSystem) => {
+                    assert_ne!(class.is_metric(), thread.series.is_metric())
+                }
+                Err(LimitFault::NoGrade) => assert!(thread.pitch.mm() < 0.3, "{thread}"),
+            }
+        }
+        assert!(
+            largest <= smallest + 1e-9,
+            "{thread}: {largest} over {smallest}"
+        );
+    }
+}
+
+#[test]
+fn percent_falls_with_the_drill_and_goes_back() {
+    let all = drills::all();
+    for thread in ThreadCall::all() {
+        for tap in [TapKind::Cut, TapKind::Form] {
+            let shares: Vec<f64> = all
+                .iter()
+                .map(|drill| percent_of_thread(thread, drill.diameter, tap).fraction())
+                .collect();
+            assert!(shares.windows(2).all(|pair| pair[0] >= pair[1]));
+            for share in [0.5, 0.65, 0.75, 1.0] {
+                let hole = hole_for(thread, Share::from_fraction(share), tap);
+                assert!((percent_of_thread(thread, hole, tap).fraction() - share).abs() < 1e-9);
+            }
+        }
+    }
+}
+
+/// Texts made of the characters of calls, by a fixed generator: read, or refused, and what is read reads back.
+#[test]
+fn any_text_is_read_or_refused() {
+    let parts = [
+        "1", "2", "7", "0", "/", "4", "-", "20", "32", ".", ",", " ", "#", "No.", "M", "m", "x",
+        "UNC", "unf", "UN", "2B", "6g", "6H", "mm", "in", "\"", "\u{bd}", "F", "\u{2013}", "64",
+        "13", "\u{202e}", "e",
+    ];
+    let mut seed = 0x2545_f491_4f6c_dd1d_u64;
+    let mut read = 0;
+    for _ in 0..60_000 {
+        let mut text = String::new();
+        seed ^= seed << 13;
+        seed ^= seed >> 7;
+        seed ^= seed << 17;
+        let mut rest = seed;
+        for _ in 0..=(seed >> 60) % 7 {
+            text.push_str(parts[(rest % parts.len() as u64) as usize]);
+            rest /= parts.len() as u64;
+        }
+        if let Ok(thread) = calls::thread::read(&text) {
+            read += 1;
+            assert_eq!(
+                calls::thread::read(&thread.to_string()).as_ref(),
+                Ok(&thread),
+                "{text}"
+            );
+        }
+        if let Ok(drill) = calls::drill::read(&text) {
+            read += 1;
+            assert_eq!(
+                calls::drill::read(&drill.name()).unwrap().diameter,
+                drill.diameter,
+                "{text}"
+            );
+        }
+        let _ = calls::thread::size(&text);
+    }
+    assert!(read > 1000, "{read}");
 }

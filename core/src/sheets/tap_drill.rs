@@ -1,6 +1,6 @@
 //! Which drill before this tap? The drills owned, ranked by how near they come to the percent of thread that is wanted.
 
-use super::thread::{drawing, size_of, source_of, thread_of};
+use super::thread::{drawing, source_of, thread_of};
 use crate::calls;
 use crate::quantity::{Kind, Length, Share};
 use crate::record::DRILL_SETS;
@@ -90,7 +90,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     table(&mut a, set, pick, &owned, &all, bore.filter(|_| tap == TapKind::Cut).map(|found| found.0));
     working(inp, &mut a, thread, tap, wanted, pick);
-    a.draw(|| drawing(thread, &|size| size_of(thread, size).text_with_unit(inp.system())));
+    a.draw(|| {
+        let size = pick.map_or(hole, |pick| pick.drill.diameter);
+        let title = format!("{thread} in section: major diameter left, drilled hole right, pitch above");
+        drawing(title, thread, &[size], &|size| inp.num_to(size, 4, 3))
+    });
     cautions(&mut a, tap, pick);
     a.source(source_of(thread)).source(if tap == TapKind::Cut { &CUT } else { &FORM }).source(&TRADE);
     Ok(a)

@@ -88,7 +88,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     screws(&mut a, thread);
     holes(&mut a, thread);
     working(inp, &mut a, thread);
-    a.draw(|| drawing(thread, &|size| inp.show_to(size, places, 3)));
+    a.draw(|| {
+        let title = format!("{thread} in section: major diameter left, minor and pitch diameter right, pitch above");
+        drawing(title, thread, &[d1, d2], &|size| inp.num_to(size, 4, 3))
+    });
     a.source(source_of(thread));
     a.note(
         "Before you reject a part",
@@ -228,12 +231,21 @@ fn tolerance(w: &mut Work, thread: ThreadCall, class: ThreadClass) {
     );
 }
 
-/// A few turns of the screw in section, in millimetres.
-pub(super) fn drawing(thread: ThreadCall, show: &dyn Fn(Length) -> String) -> Drawing {
-    let p = thread.pitch.mm();
-    let (d, d2, d1) = (thread.major.mm(), pitch_diameter(thread).mm(), minor_diameter(thread).mm());
-    let turns = (d / p).clamp(4.0, 9.0);
-    let count = turns as u32;
+/// A few turns of the screw in section. A fine thread is drawn coarser than it is, so that it can be seen.
+/// Major diameter and pitch are drawn in any case, `others` to the right.
+pub(super) fn drawing(
+    title: String,
+    thread: ThreadCall,
+    others: &[Length],
+    show: &dyn Fn(Length) -> String,
+) -> Drawing {
+    let (d, real) = (thread.major.mm(), thread.pitch.mm());
+    let coarse = d * 0.16;
+    let to_scale = real >= coarse;
+    let p = if to_scale { real } else { coarse };
+    let drawn = |size: Length| d - (d - size.mm()) * p / real;
+    let (d2, d1) = (drawn(pitch_diameter(thread)), drawn(minor_diameter(thread)));
+    let count = 6_u32;
     let length = p * f64::from(count);
     let mut upper = Vec::new();
     for turn in 0..count {
@@ -246,19 +258,18 @@ pub(super) fn drawing(thread: ThreadCall, show: &dyn Fn(Length) -> String) -> Dr
     upper.push(pt(length, d / 2.0));
     let lower: Vec<Point> = upper.iter().rev().map(|point| pt(point.x, -point.y)).collect();
     let outline: Vec<Point> = upper.into_iter().chain(lower).collect();
-    let mut drawing = Drawing::new(
-        format!("{thread} in section: major, pitch and minor diameter, and the pitch"),
-        true,
-    );
+    let mut drawing = Drawing::new(title, to_scale);
     drawing.path(Pen::Object, true, &outline);
     drawing.path(Pen::Centre, false, &[pt(-p, 0.0), pt(length + p, 0.0)]);
     for side in [0.5, -0.5] {
         drawing.path(Pen::Thin, false, &[pt(0.0, d2 * side), pt(length, d2 * side)]);
     }
     drawing.dimension(pt(p / 16.0, d / 2.0), pt(p * 17.0 / 16.0, d / 2.0), 1.5, show(thread.pitch.length()));
-    for (size, steps) in [(minor_diameter(thread), 2.0), (pitch_diameter(thread), 5.0), (thread.major, 8.0)] {
-        let half = size.mm() / 2.0;
-        drawing.dimension(pt(length, half), pt(length, -half), steps, show(size));
+    // Figures stand beside their lines: the major diameter to the left, the other two to the right.
+    drawing.dimension(pt(0.0, -d / 2.0), pt(0.0, d / 2.0), 2.0, show(thread.major));
+    for (size, steps) in others.iter().zip([1.5, 6.5]) {
+        let half = drawn(*size) / 2.0;
+        drawing.dimension(pt(length, half), pt(length, -half), steps, show(*size));
     }
     drawing
 }
