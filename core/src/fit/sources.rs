@@ -49,11 +49,27 @@ pub static SHIGLEY_A5: Source = Source::read(
     "Shigley, Mechanical Engineering Design, 9th ed.",
     "Table A-5",
 );
-/// Expansion of materials.
-pub static EXPANSION: Source = Source::read(
-    "Callister, Fundamentals of Materials Science and Engineering, 3rd ed.; gray iron: Dooley, Applied Science for Metal Workers; steel: common practice",
-    "Table B.6, p. 816; coefficients of expansion",
+static CALLISTER: Source = Source::read(
+    "Callister, Fundamentals of Materials Science and Engineering, 3rd ed.",
+    "Table B.6, p. 816",
 );
+static DOOLEY: Source = Source::read(
+    "Dooley, Applied Science for Metal Workers",
+    "Coefficients of Expansion",
+);
+static STEEL_GROWTH: Source =
+    Source::practice("Expansion of carbon steel, 6.5 millionths per degree F");
+
+/// Where the expansion of a material of `standards::fit_materials` was read; none where it has none.
+pub fn growth_source(material: &str) -> Option<&'static Source> {
+    match material {
+        "steel" => Some(&STEEL_GROWTH),
+        "cast-iron" => Some(&DOOLEY),
+        "stainless" | "other" | "" => None,
+        _ => Some(&CALLISTER),
+    }
+}
+
 /// Growth with heat.
 pub static GROWTH: Source =
     Source::computed("Definition of linear expansion", "ΔT = (δ + room)/(α d)");

@@ -35,7 +35,12 @@ pub(super) static SHEET: Sheet = Sheet {
     results: RESULTS,
     examples: &[
         &[("size", "3/4 in"), ("fit", "H7/g6")],
-        &[("size", "8 mm"), ("fit", "H7/m6"), ("hole", "8.011 mm"), ("shaft", "8.009 mm")],
+        &[
+            ("size", "8 mm"),
+            ("fit", "H7/m6"),
+            ("hole", "8.011 mm"),
+            ("shaft", "8.009 mm"),
+        ],
         &[("size", "1 1/4 in"), ("fit", "RC4")],
     ],
     takes: &["fit"],
@@ -48,9 +53,9 @@ static FIELDS: &[Field] = &[
         .example("3/4 in")
         .hint("The same for hole and shaft.")
         .range_mm(0.01, 500.126, "the tables end at 500 mm and at 19.69 in"),
-    Field::call("fit", "Fit", &FIT_CALL)
-        .example("H7/g6")
-        .hint("Hole and shaft as H7/m6, one of them as H7, or an inch class as RC3. Capitals are holes."),
+    Field::call("fit", "Fit", &FIT_CALL).example("H7/g6").hint(
+        "Hole and shaft as H7/m6, one of them as H7, or an inch class as RC3. Capitals are holes.",
+    ),
     Field::length("hole", "Hole as measured")
         .example("0.7504 in")
         .range_mm(0.001, 510.0, "near the nominal size")
@@ -90,8 +95,16 @@ fn find(size: Length, call: FitCall) -> Result<Found, FitFault> {
         FitCall::One(class) => {
             let limits = Some((class.to_string(), iso::limits(size, &class)?));
             match class.member {
-                Member::Hole => Found { hole: limits, shaft: None, band: None },
-                Member::Shaft => Found { hole: None, shaft: limits, band: None },
+                Member::Hole => Found {
+                    hole: limits,
+                    shaft: None,
+                    band: None,
+                },
+                Member::Shaft => Found {
+                    hole: None,
+                    shaft: limits,
+                    band: None,
+                },
             }
         }
         FitCall::Pair { hole, shaft } => {
@@ -106,21 +119,35 @@ fn find(size: Length, call: FitCall) -> Result<Found, FitFault> {
 }
 
 fn pair(band: Band, hole: String, shaft: String) -> Found {
-    Found { hole: Some((hole, band.hole)), shaft: Some((shaft, band.shaft)), band: Some(band) }
+    Found {
+        hole: Some((hole, band.hole)),
+        shaft: Some((shaft, band.shaft)),
+        band: Some(band),
+    }
 }
 
 /// A fit's fault as the sheet's.
 pub(super) fn stop(size_field: &'static str, fit_field: &'static str, fault: FitFault) -> Stop {
     let (field, reason, cure) = match fault {
-        FitFault::SizeNotPositive => (size_field, Reason::OutOfRange, "type the size on the drawing"),
-        FitFault::IsoSizeAbove500 | FitFault::InchSizeAboveTable => {
-            (size_field, Reason::OutOfRange, "larger sizes are in the standard itself")
-        }
+        FitFault::SizeNotPositive => (
+            size_field,
+            Reason::OutOfRange,
+            "type the size on the drawing",
+        ),
+        FitFault::IsoSizeAbove500 | FitFault::InchSizeAboveTable => (
+            size_field,
+            Reason::OutOfRange,
+            "larger sizes are in the standard itself",
+        ),
         FitFault::IsoNotDefined(..) | FitFault::InchNotDefined(_) => {
             (fit_field, Reason::NotDefined, "take another class")
         }
         FitFault::NeedsHoleAndShaft => (fit_field, Reason::Conflict, "type one of each"),
-        FitFault::InchNoSource(_) => (fit_field, Reason::NoSource, "take them from the standard itself, or take another class"),
+        FitFault::InchNoSource(_) => (
+            fit_field,
+            Reason::NoSource,
+            "take them from the standard itself, or take another class",
+        ),
     };
     Stop::fault(field, reason, fault.to_string(), cure)
 }
@@ -128,7 +155,9 @@ pub(super) fn stop(size_field: &'static str, fit_field: &'static str, fault: Fit
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let size: Length = inp.get("size")?;
     let typed = inp.call("fit")?;
-    let Ok(call) = read(typed) else { return Err(Stop::Missing("fit")) };
+    let Ok(call) = read(typed) else {
+        return Err(Stop::Missing("fit"));
+    };
     let found = find(size, call).map_err(|fault| stop("size", "fit", fault))?;
     let measured = (inp.opt::<Length>("hole"), inp.opt::<Length>("shaft"));
     for (id, value) in [("hole", measured.0), ("shaft", measured.1)] {
@@ -141,19 +170,34 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
     }
     let mut a = inp.answer();
-    for (ids, part) in [(["hole-most", "hole-least"], &found.hole), (["shaft-most", "shaft-least"], &found.shaft)] {
+    for (ids, part) in [
+        (["hole-most", "hole-least"], &found.hole),
+        (["shaft-most", "shaft-least"], &found.shaft),
+    ] {
         if let Some((name, limits)) = part {
-            let says = [limits.upper, limits.lower].map(|deviation| format!("{name}: {}", small(inp, deviation)));
+            let says = [limits.upper, limits.lower]
+                .map(|deviation| format!("{name}: {}", small(inp, deviation)));
             let [upper, lower] = says;
-            a.line(ids[0], limits.largest(size)).places(5, 4).says(upper);
-            a.line(ids[1], limits.smallest(size)).places(5, 4).says(lower);
+            a.line(ids[0], limits.largest(size))
+                .places(5, 4)
+                .says(upper);
+            a.line(ids[1], limits.smallest(size))
+                .places(5, 4)
+                .says(lower);
         }
     }
     if let Some(band) = found.band {
         let says = "On the diameter; a minus is interference.";
-        a.line("loosest", band.max_clearance).places(5, 4).signed().says(says);
-        a.line("tightest", band.min_clearance).places(5, 4).signed().says(says);
-        a.words("kind", band.kind().text()).says(band_says(band.kind()));
+        a.line("loosest", band.max_clearance)
+            .places(5, 4)
+            .signed()
+            .says(says);
+        a.line("tightest", band.min_clearance)
+            .places(5, 4)
+            .signed()
+            .says(says);
+        a.words("kind", band.kind().text())
+            .says(band_says(band.kind()));
     }
     checks(inp, &mut a, &found, measured);
     if !inp.quiet() {
@@ -183,7 +227,10 @@ fn checks(inp: &Inputs, a: &mut Answer, found: &Found, measured: (Option<Length>
         });
     }
     let size: Length = inp.get("size").unwrap_or_default();
-    for (id, part, value) in [("hole-check", &found.hole, measured.0), ("shaft-check", &found.shaft, measured.1)] {
+    for (id, part, value) in [
+        ("hole-check", &found.hole, measured.0),
+        ("shaft-check", &found.shaft, measured.1),
+    ] {
         if let (Some((name, limits)), Some(value)) = (part, value) {
             let (over, under) = (value - limits.largest(size), limits.smallest(size) - value);
             let noise = Length::from_um(0.001);
@@ -201,7 +248,11 @@ fn checks(inp: &Inputs, a: &mut Answer, found: &Found, measured: (Option<Length>
 
 /// A small length with its sign, in thou or micrometres.
 fn small(inp: &Inputs, length: Length) -> String {
-    Value::of(length).units(&THOU, &MICRON).places(2, 1).signed().text_with_unit(inp.system())
+    Value::of(length)
+        .units(&THOU, &MICRON)
+        .places(2, 1)
+        .signed()
+        .text_with_unit(inp.system())
 }
 
 fn tell(
@@ -221,7 +272,12 @@ fn tell(
         if let Some(band) = found.band {
             let (h, s) = (band.hole, band.shaft);
             let line = |name: &str, of: &str, x: Length, y: Length| {
-                format!("{name} = {of} = {} − ({}) = {}", small(inp, x), small(inp, y), small(inp, x - y))
+                format!(
+                    "{name} = {of} = {} − ({}) = {}",
+                    small(inp, x),
+                    small(inp, y),
+                    small(inp, x - y)
+                )
             };
             w.step(
                 "Clearance",
@@ -242,25 +298,40 @@ fn tell(
     if let FitCall::Inch(class) = call
         && inch::fit(size, class).is_ok_and(|fit| fit.certainty == inch::Certainty::FromMemory)
     {
-        a.note("Before you work to it", "These limits are from memory of the standard, and agree with its grades. Check them.");
+        a.note(
+            "Before you work to it",
+            "These limits are from memory of the standard, and agree with its grades. Check them.",
+        );
     }
     if matches!(call, FitCall::Inch(_)) {
-        a.note("Two systems", "An inch class is not the inch form of an ISO fit: FN2 and H7/s6 differ.");
+        a.note(
+            "Two systems",
+            "An inch class is not the inch form of an ISO fit: FN2 and H7/s6 differ.",
+        );
     }
-    if found.band.is_some_and(|band| band.kind() != KindOfFit::Clearance) {
+    if found
+        .band
+        .is_some_and(|band| band.kind() != KindOfFit::Clearance)
+    {
         a.stop(
             "Before you press",
             "Support the hub square and full, stand clear of the line of force, wear eye protection. Hard pins and cast iron \
              break without warning; never strike them with a hammer.",
         );
     }
-    a.note("Limits", "They hold at 20 °C (68 °F): a part warm from the cut measures large.");
+    a.note(
+        "Limits",
+        "They hold at 20 °C (68 °F): a part warm from the cut measures large.",
+    );
 }
 
 /// The rule of ISO 286 with this class's numbers put in, micrometres.
 fn iso_steps(w: &mut Work, size: Length, classes: &[FitClass]) {
     for class in classes {
-        let (Ok(limits), Ok(width)) = (iso::limits(size, class), iso::width(size, class.grade)) else { continue };
+        let (Ok(limits), Ok(width)) = (iso::limits(size, class), iso::width(size, class.grade))
+        else {
+            continue;
+        };
         let um = |length: Length| Value::of(length).units(&MICRON, &MICRON).places(2, 2);
         let plus = |length: Length| trim(um(length).signed().text(crate::quantity::System::Metric));
         let plain = |length: Length| trim(um(length).text(crate::quantity::System::Metric));
@@ -271,25 +342,52 @@ fn iso_steps(w: &mut Work, size: Length, classes: &[FitClass]) {
             format!("± IT{grade}/2 = ± {it}/2: {upper} / {lower} µm")
         } else {
             match (class.member, class.letter <= Letter::H) {
-                (Member::Shaft, true) => format!("es = {upper}; ei = es − IT{grade} = {upper} − {it} = {lower} µm"),
-                (Member::Shaft, false) => format!("ei = {lower}; es = ei + IT{grade} = {lower} + {it} = {upper} µm"),
-                (Member::Hole, true) => format!("EI = {lower}; ES = EI + IT{grade} = {lower} + {it} = {upper} µm"),
+                (Member::Shaft, true) => {
+                    format!("es = {upper}; ei = es − IT{grade} = {upper} − {it} = {lower} µm")
+                }
+                (Member::Shaft, false) => {
+                    format!("ei = {lower}; es = ei + IT{grade} = {lower} + {it} = {upper} µm")
+                }
+                (Member::Hole, true) => {
+                    format!("EI = {lower}; ES = EI + IT{grade} = {lower} + {it} = {upper} µm")
+                }
                 (Member::Hole, false) => {
-                    format!("ES = {}{upper}; EI = ES − IT{grade} = {upper} − {it} = {lower} µm", delta(size, *class, limits, &plain))
+                    format!(
+                        "ES = {}{upper}; EI = ES − IT{grade} = {upper} − {it} = {lower} µm",
+                        delta(size, *class, limits, &plain)
+                    )
                 }
             }
         };
-        w.step(format!("{class} at this size"), &[format!("IT{grade} = {it} µm"), zone], &ISO_286);
+        w.step(
+            format!("{class} at this size"),
+            &[format!("IT{grade} = {it} µm"), zone],
+            &ISO_286,
+        );
     }
 }
 
 /// "−ei + Δ = −8 + 4 = " where that rule made ES; nothing where the standard sets ES by itself.
-fn delta(size: Length, class: FitClass, limits: Limits, plain: &dyn Fn(Length) -> String) -> String {
-    let Some(shaft) = FitClass::shaft(class.letter, 6) else { return String::new() };
-    let Ok(ei) = iso::limits(size, &shaft).map(|limits| limits.lower) else { return String::new() };
+fn delta(
+    size: Length,
+    class: FitClass,
+    limits: Limits,
+    plain: &dyn Fn(Length) -> String,
+) -> String {
+    let Some(shaft) = FitClass::shaft(class.letter, 6) else {
+        return String::new();
+    };
+    let Ok(ei) = iso::limits(size, &shaft).map(|limits| limits.lower) else {
+        return String::new();
+    };
     let delta = limits.upper + ei;
-    let finer = u8::try_from(class.grade.number().saturating_sub(1)).ok().and_then(crate::fit::Grade::of);
-    let rule = match (iso::width(size, class.grade), finer.map(|finer| iso::width(size, finer))) {
+    let finer = u8::try_from(class.grade.number().saturating_sub(1))
+        .ok()
+        .and_then(crate::fit::Grade::of);
+    let rule = match (
+        iso::width(size, class.grade),
+        finer.map(|finer| iso::width(size, finer)),
+    ) {
         (Ok(own), Some(Ok(finer))) => own - finer,
         _ => return String::new(),
     };
@@ -305,13 +403,21 @@ fn delta(size: Length, class: FitClass, limits: Limits, plain: &dyn Fn(Length) -
 
 /// Without zeros after the point.
 fn trim(text: String) -> String {
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text
+    }
 }
 
 fn inch_step(inp: &Inputs, w: &mut Work, class: InchClass, found: &Found) {
     let part = |part: &Option<(String, Limits)>| {
         part.as_ref().map_or_else(String::new, |(name, limits)| {
-            format!("{name}: {} / {}", small(inp, limits.upper), small(inp, limits.lower))
+            format!(
+                "{name}: {} / {}",
+                small(inp, limits.upper),
+                small(inp, limits.lower)
+            )
         })
     };
     w.step(
@@ -325,13 +431,20 @@ fn inch_step(inp: &Inputs, w: &mut Work, class: InchClass, found: &Found) {
 fn common_table(
     a: &mut Answer,
     size: Length,
-    typed: &str, call: FitCall, measured: Option<Length>) {
+    typed: &str,
+    call: FitCall,
+    measured: Option<Length>,
+) {
     let inch_call = matches!(call, FitCall::Inch(_));
     let mut rows: Vec<(f64, String, &'static str, Band)> = Vec::new();
     for &(text, purpose) in common::FITS {
         let band = match read(text) {
-            Ok(FitCall::Pair { hole, shaft }) if measured.is_some() || !inch_call => iso::fit(size, &hole, &shaft).ok(),
-            Ok(FitCall::Inch(class)) if measured.is_some() || inch_call => inch::fit(size, class).ok().map(|fit| fit.band),
+            Ok(FitCall::Pair { hole, shaft }) if measured.is_some() || !inch_call => {
+                iso::fit(size, &hole, &shaft).ok()
+            }
+            Ok(FitCall::Inch(class)) if measured.is_some() || inch_call => {
+                inch::fit(size, class).ok().map(|fit| fit.band)
+            }
             _ => None,
         };
         if let Some(band) = band {
@@ -342,7 +455,11 @@ fn common_table(
     }
     rows.sort_by(|x, y| x.0.total_cmp(&y.0));
     rows.truncate(12);
-    let title = if measured.is_some() { "Usual fits, nearest to the measured clearance first" } else { "Usual fits at this size, loosest first" };
+    let title = if measured.is_some() {
+        "Usual fits, nearest to the measured clearance first"
+    } else {
+        "Usual fits at this size, loosest first"
+    };
     let own = call.call();
     let table = a.table("usual", title, &["Fit", "Most", "Least", "Kind", "For"]);
     for (_, text, purpose, band) in rows {
@@ -350,7 +467,12 @@ fn common_table(
             Some(clearance) => (0.0..=1.0).contains(&band.place(clearance)),
             None => text == own,
         };
-        let cell = |length: Length| Value::of(length).units(&THOU, &MICRON).places(2, 1).signed();
+        let cell = |length: Length| {
+            Value::of(length)
+                .units(&THOU, &MICRON)
+                .places(2, 1)
+                .signed()
+        };
         table
             .row(vec![
                 Value::words(text.clone()),
@@ -360,7 +482,10 @@ fn common_table(
                 Value::words(purpose),
             ])
             .chosen(chosen)
-            .opens("fit-limits", vec![("size", typed.to_owned()), ("fit", text)]);
+            .opens(
+                "fit-limits",
+                vec![("size", typed.to_owned()), ("fit", text)],
+            );
     }
     table.note(if measured.is_some() {
         "Marked: the measured clearance lies within the band of that fit. A minus is interference."
@@ -373,9 +498,19 @@ fn common_table(
 /// Tolerance zones about the line of the nominal size.
 fn zones(inp: &Inputs, found: &Found) -> Drawing {
     let parts: Vec<&(String, Limits)> = found.hole.iter().chain(&found.shaft).collect();
-    let far = parts.iter().flat_map(|(_, l)| [l.upper.abs(), l.lower.abs()]).fold(Length::ZERO, Length::max);
-    let scale = if far > Length::ZERO { 40.0 / far.mm() } else { 1.0 };
-    let mut drawing = Drawing::new("Tolerance zones of hole and shaft about the line of the nominal size", false);
+    let far = parts
+        .iter()
+        .flat_map(|(_, l)| [l.upper.abs(), l.lower.abs()])
+        .fold(Length::ZERO, Length::max);
+    let scale = if far > Length::ZERO {
+        40.0 / far.mm()
+    } else {
+        1.0
+    };
+    let mut drawing = Drawing::new(
+        "Tolerance zones of hole and shaft about the line of the nominal size",
+        false,
+    );
     drawing.path(Pen::Centre, false, &[pt(0.0, 0.0), pt(120.0, 0.0)]);
     for (at, (name, limits)) in parts.into_iter().enumerate() {
         let left = 12.0 + 58.0 * (at as f64);
@@ -394,19 +529,29 @@ fn zones(inp: &Inputs, found: &Found) -> Drawing {
 
 fn finds() -> Vec<Find> {
     let usual = common::FITS.iter().map(|&(text, purpose)| Find {
-        keys: vec![text.to_lowercase(), purpose.to_lowercase(), text.replace('/', " ").to_lowercase()],
+        keys: vec![
+            text.to_lowercase(),
+            purpose.to_lowercase(),
+            text.replace('/', " ").to_lowercase(),
+        ],
         title: format!("Fit {text}"),
         aside: purpose.into(),
         entry: vec![("fit", text.to_owned())],
     });
     let classes = SERIES.into_iter().flat_map(|series| {
-        (1..=inch::highest(series)).filter_map(move |number| InchClass::of(series, number)).map(|class| Find {
-            keys: vec![class.to_string().to_lowercase()],
-            title: format!("Inch fit {class}"),
-            aside: inch::purpose(class.series).into(),
-            entry: vec![("fit", class.to_string())],
-        })
+        (1..=inch::highest(series))
+            .filter_map(move |number| InchClass::of(series, number))
+            .map(|class| Find {
+                keys: vec![class.to_string().to_lowercase()],
+                title: format!("Inch fit {class}"),
+                aside: inch::purpose(class.series).into(),
+                entry: vec![("fit", class.to_string())],
+            })
     });
-    let fresh = classes.filter(|find| !common::FITS.iter().any(|(text, _)| find.keys.contains(&text.to_lowercase())));
+    let fresh = classes.filter(|find| {
+        !common::FITS
+            .iter()
+            .any(|(text, _)| find.keys.contains(&text.to_lowercase()))
+    });
     usual.chain(fresh).collect()
 }

@@ -29,6 +29,7 @@ sheets!(
     clearance_hole,
     thread,
     fit_limits,
+    press_fit,
     bolt_torque,
     thread_strip,
     trip_dog,
