@@ -1,0 +1,258 @@
+//! Between which sizes must hole and shaft lie for this fit, and which fit do measured parts make?
+
+mod tell;
+mod usual;
+mod working;
+
+use crate::calls::fit::{FIT_CALL, FitCall, read};
+use crate::fit::{Band, FitFault, KindOfFit, Limits, Member, inch, iso};
+use crate::quantity::units::{MICRON, THOU};
+use crate::quantity::{Kind, Length};
+use crate::sheet::*;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "fit-limits",
+    revision: 1,
+    title: "Limits of a fit",
+    question: "How large may the hole and the shaft be for this fit?",
+    aside: "size, H7/m6 or RC3",
+    words: &[
+        "fit",
+        "limits and fits",
+        "tolerance",
+        "tolerance class",
+        "ISO 286",
+        "ANSI B4.1",
+        "clearance fit",
+        "transition fit",
+        "interference fit",
+        "hole basis",
+        "shaft basis",
+        "bearing seat",
+        "bushing",
+        "IT grade",
+    ],
+    group: Group::Fit,
+    fields: FIELDS,
+    results: RESULTS,
+    examples: &[
+        &[("size", "3/4 in"), ("fit", "H7/g6")],
+        &[
+            ("size", "8 mm"),
+            ("fit", "H7/m6"),
+            ("hole", "8.011 mm"),
+            ("shaft", "8.009 mm"),
+        ],
+        &[("size", "1 1/4 in"), ("fit", "RC4")],
+    ],
+    takes: &["fit"],
+    finds: Some(usual::finds),
+    figure,
+};
+
+static FIELDS: &[Field] = &[
+    Field::length("size", "Nominal size")
+        .example("3/4 in")
+        .hint("The same for hole and shaft.")
+        .range_mm(0.01, 500.126, "the tables end at 500 mm and at 19.69 in"),
+    Field::call("fit", "Fit", &FIT_CALL).example("H7/g6").hint(
+        "Hole and shaft as H7/m6, one of them as H7, or an inch class as RC3. Capitals are holes.",
+    ),
+    Field::length("hole", "Hole as measured")
+        .example("0.7504 in")
+        .range_mm(0.001, 510.0, "near the nominal size")
+        .measured()
+        .monotonic()
+        .optional(),
+    Field::length("shaft", "Shaft as measured")
+        .example("0.7496 in")
+        .range_mm(0.001, 510.0, "near the nominal size")
+        .measured()
+        .monotonic()
+        .optional(),
+];
+
+static RESULTS: &[Res] = &[
+    Res::stepped("hole-most", "Hole, largest", Kind::Length),
+    Res::stepped("hole-least", "Hole, smallest", Kind::Length),
+    Res::stepped("shaft-most", "Shaft, largest", Kind::Length),
+    Res::stepped("shaft-least", "Shaft, smallest", Kind::Length),
+    Res::stepped("loosest", "Most clearance", Kind::Length),
+    Res::stepped("tightest", "Least clearance", Kind::Length),
+    Res::words("kind", "Kind of fit"),
+    Res::of("clearance", "Clearance as measured", Kind::Length),
+    Res::words("hole-check", "Hole as measured"),
+    Res::words("shaft-check", "Shaft as measured"),
+];
+
+/// What the call comes to at this size.
+struct Found {
+    hole: Option<(String, Limits)>,
+    shaft: Option<(String, Limits)>,
+    band: Option<Band>,
+}
+
+fn find(size: Length, call: FitCall) -> Result<Found, FitFault> {
+    Ok(match call {
+        FitCall::One(class) => {
+            let limits = Some((class.to_string(), iso::limits(size, &class)?));
+            match class.member {
+                Member::Hole => Found {
+                    hole: limits,
+                    shaft: None,
+                    band: None,
+                },
+                Member::Shaft => Found {
+                    hole: None,
+                    shaft: limits,
+                    band: None,
+                },
+            }
+        }
+        FitCall::Pair { hole, shaft } => {
+            let band = iso::fit(size, &hole, &shaft)?;
+            pair(band, hole.to_string(), shaft.to_string())
+        }
+        FitCall::Inch(class) => {
+            let band = inch::fit(size, class)?.band;
+            pair(band, format!("{class} hole"), format!("{class} shaft"))
+        }
+    })
+}
+
+fn pair(band: Band, hole: String, shaft: String) -> Found {
+    Found {
+        hole: Some((hole, band.hole)),
+        shaft: Some((shaft, band.shaft)),
+        band: Some(band),
+    }
+}
+
+/// A fit's fault as the sheet's.
+pub(super) fn stop(size_field: &'static str, fit_field: &'static str, fault: FitFault) -> Stop {
+    let (field, reason, cure) = match fault {
+        FitFault::SizeNotPositive => (
+            size_field,
+            Reason::OutOfRange,
+            "type the size on the drawing",
+        ),
+        FitFault::IsoSizeAbove500 | FitFault::InchSizeAboveTable => (
+            size_field,
+            Reason::OutOfRange,
+            "larger sizes are in the standard itself",
+        ),
+        FitFault::IsoNotDefined(..) | FitFault::InchNotDefined(_) => {
+            (fit_field, Reason::NotDefined, "take another class")
+        }
+        FitFault::NeedsHoleAndShaft => (fit_field, Reason::Conflict, "type one of each"),
+        FitFault::InchNoSource(_) => (
+            fit_field,
+            Reason::NoSource,
+            "take them from the standard itself, or take another class",
+        ),
+    };
+    Stop::fault(field, reason, fault.to_string(), cure)
+}
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let size: Length = inp.get("size")?;
+    let typed = inp.call("fit")?;
+    let Ok(call) = read(typed) else {
+        return Err(Stop::Missing("fit"));
+    };
+    let found = find(size, call).map_err(|fault| stop("size", "fit", fault))?;
+    let measured = (inp.opt::<Length>("hole"), inp.opt::<Length>("shaft"));
+    for (id, value) in [("hole", measured.0), ("shaft", measured.1)] {
+        if value.is_some_and(|value| (value - size).abs() > size * 0.1 + Length::from_mm(0.5)) {
+            return Err(inp.out_of_range(
+                id,
+                format!("this is far from {}", inp.show(size)),
+                "measured and nominal size belong to one joint",
+            ));
+        }
+    }
+    let mut a = inp.answer();
+    for (ids, part) in [
+        (["hole-most", "hole-least"], &found.hole),
+        (["shaft-most", "shaft-least"], &found.shaft),
+    ] {
+        if let Some((name, limits)) = part {
+            let says = [limits.upper, limits.lower]
+                .map(|deviation| format!("{name}: {}", small(inp, deviation)));
+            let [upper, lower] = says;
+            a.line(ids[0], limits.largest(size))
+                .places(5, 4)
+                .says(upper);
+            a.line(ids[1], limits.smallest(size))
+                .places(5, 4)
+                .says(lower);
+        }
+    }
+    if let Some(band) = found.band {
+        let says = "On the diameter; a minus is interference.";
+        a.line("loosest", band.max_clearance)
+            .places(5, 4)
+            .signed()
+            .says(says);
+        a.line("tightest", band.min_clearance)
+            .places(5, 4)
+            .signed()
+            .says(says);
+        a.words("kind", band.kind().text())
+            .says(band_says(band.kind()));
+    }
+    checks(inp, &mut a, &found, measured);
+    if !inp.quiet() {
+        tell::tell(inp, &mut a, size, call, &found, measured);
+    }
+    Ok(a)
+}
+
+fn band_says(kind: KindOfFit) -> &'static str {
+    match kind {
+        KindOfFit::Clearance => "Every pair has room, or at the limit none.",
+        KindOfFit::Transition => "Some pairs have room, some must be pressed.",
+        KindOfFit::Interference => "Every pair must be pressed or shrunk.",
+    }
+}
+
+fn checks(inp: &Inputs, a: &mut Answer, found: &Found, measured: (Option<Length>, Option<Length>)) {
+    if let (Some(hole), Some(shaft)) = measured {
+        let clearance = hole - shaft;
+        let line = a.line("clearance", clearance).places(5, 4).signed();
+        line.says(match found.band {
+            Some(band) if !(-1e-9..=1.0 + 1e-9).contains(&band.place(clearance)) => {
+                "On the diameter; outside the band of this fit."
+            }
+            Some(_) => "On the diameter; within the band of this fit.",
+            None => "On the diameter; a minus is interference.",
+        });
+    }
+    let size: Length = inp.get("size").unwrap_or_default();
+    for (id, part, value) in [
+        ("hole-check", &found.hole, measured.0),
+        ("shaft-check", &found.shaft, measured.1),
+    ] {
+        if let (Some((name, limits)), Some(value)) = (part, value) {
+            let (over, under) = (value - limits.largest(size), limits.smallest(size) - value);
+            let noise = Length::from_um(0.001);
+            let text = if over > noise {
+                format!("{} too large for {name}", small(inp, over))
+            } else if under > noise {
+                format!("{} too small for {name}", small(inp, under))
+            } else {
+                format!("within {name}")
+            };
+            a.words(id, text);
+        }
+    }
+}
+
+/// A small length with its sign, in thou or micrometres.
+fn small(inp: &Inputs, length: Length) -> String {
+    Value::of(length)
+        .units(&THOU, &MICRON)
+        .places(2, 1)
+        .signed()
+        .text_with_unit(inp.system())
+}

@@ -1,0 +1,85 @@
+//! What is to be minded at a fit, and how do its zones lie?
+
+use super::{Found, small, usual, working};
+use crate::calls::fit::FitCall;
+use crate::fit::inch;
+use crate::fit::{KindOfFit, Limits};
+use crate::quantity::Length;
+use crate::sheet::*;
+
+pub(super) fn tell(
+    inp: &Inputs,
+    a: &mut Answer,
+    size: Length,
+    call: FitCall,
+    found: &Found,
+    measured: (Option<Length>, Option<Length>),
+) {
+    a.work(|w| working::steps(inp, w, size, call, found));
+    let clearance = match measured {
+        (Some(hole), Some(shaft)) => Some(hole - shaft),
+        _ => None,
+    };
+    usual::table(a, size, &inp.show_plain(size), call, clearance);
+    a.draw(|| zones(inp, found));
+    if let FitCall::Inch(class) = call
+        && inch::fit(size, class).is_ok_and(|fit| fit.certainty == inch::Certainty::FromMemory)
+    {
+        a.note(
+            "Before you work to it",
+            "These limits are from memory of the standard, and agree with its grades. Check them.",
+        );
+    }
+    if matches!(call, FitCall::Inch(_)) {
+        a.note(
+            "Two systems",
+            "An inch class is not the inch form of an ISO fit: FN2 and H7/s6 differ.",
+        );
+    }
+    if found
+        .band
+        .is_some_and(|band| band.kind() != KindOfFit::Clearance)
+    {
+        a.stop(
+            "Before you press",
+            "Support the hub square and full, stand clear of the line of force, wear eye protection. Hard pins and cast iron \
+             break without warning; never strike them with a hammer.",
+        );
+    }
+    a.note(
+        "Limits",
+        "They hold at 20 °C (68 °F): a part warm from the cut measures large.",
+    );
+}
+
+/// Tolerance zones about the line of the nominal size.
+fn zones(inp: &Inputs, found: &Found) -> Drawing {
+    let parts: Vec<&(String, Limits)> = found.hole.iter().chain(&found.shaft).collect();
+    let far = parts
+        .iter()
+        .flat_map(|(_, l)| [l.upper.abs(), l.lower.abs()])
+        .fold(Length::ZERO, Length::max);
+    let scale = if far > Length::ZERO {
+        40.0 / far.mm()
+    } else {
+        1.0
+    };
+    let mut drawing = Drawing::new(
+        "Tolerance zones of hole and shaft about the line of the nominal size",
+        false,
+    );
+    drawing.path(Pen::Centre, false, &[pt(0.0, 0.0), pt(120.0, 0.0)]);
+    for (at, (name, limits)) in parts.into_iter().enumerate() {
+        let left = 12.0 + 58.0 * (at as f64);
+        let right = left + 34.0;
+        let (up, low) = (limits.upper.mm() * scale, limits.lower.mm() * scale);
+        let corners = [pt(left, low), pt(right, low), pt(right, up), pt(left, up)];
+        drawing.hatch(&corners);
+        drawing.path(Pen::Object, true, &corners);
+        let middle = f64::midpoint(left, right);
+        drawing.text(pt(middle, up + 5.0), small(inp, limits.upper));
+        drawing.text(pt(middle, low - 5.0), small(inp, limits.lower));
+        drawing.text(pt(middle, up + 11.0), name.clone());
+    }
+    drawing
+}
