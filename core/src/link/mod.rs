@@ -10,7 +10,7 @@ mod open;
 pub use open::{Fault, Note, Opened, open};
 
 use crate::quantity::System;
-use crate::sheet::{Entry, FieldKind, Outcome, Preset, Sheet};
+use crate::sheet::{Entry, Outcome, Preset, Sheet};
 
 /// The most characters of a link; beyond it a file is offered.
 pub const MOST_CHARS: usize = 2000;
@@ -89,7 +89,7 @@ fn write(
         } else {
             typed
         };
-        if !is_preset(field.preset, &field.kind, typed, text) {
+        if !is_preset(field.preset, typed, text) {
             add(field.id, text);
         }
     }
@@ -112,12 +112,11 @@ fn write(
     (link.len() <= MOST_CHARS).then_some(link)
 }
 
-/// A choice that stands at its preset is left out; so is any text that is the preset's to the letter.
-fn is_preset(preset: Preset, kind: &FieldKind, typed: &str, link_text: &str) -> bool {
-    let Some(text) = preset.text() else {
-        return false;
-    };
-    text == typed.trim() || (matches!(kind, FieldKind::Choice(_)) && text == link_text)
+/// A text that says what the preset says, as typed or in its plain form, is left out.
+fn is_preset(preset: Preset, typed: &str, link_text: &str) -> bool {
+    preset
+        .text()
+        .is_some_and(|text| text == typed.trim() || text == link_text)
 }
 
 /// The id of a system of units in links.
