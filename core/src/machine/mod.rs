@@ -1,7 +1,11 @@
-//! What can this machine do, and what does it do? Its steps, its plate, its true feeds, its stops.
+//! What can this machine do, and what does it do? Its steps, its plate, its true feeds, its stops, the structure of its boxes
+//! and which part of one is bad.
 
+pub mod isolate;
 mod plate;
 mod steps;
+pub mod structure;
+pub mod teeth;
 mod timing;
 mod trip;
 

@@ -1,0 +1,225 @@
+//! Which stages in series give this plate? Structures whose settings run through the whole series, and how well each fits.
+//!
+//! Structural formula: z = p1(1) p2(p1) p3(p1 p2)…, where p is the number of pairs of a group and the bracket how many steps
+//! they lie apart. A smaller bracket makes settings that coincide. Source: Acherkan, Machine Tool Design (from memory).
+
+use super::isolate::{MOST_SETTINGS, MOST_STAGES};
+use super::teeth::MOST_ALTERNATIVES;
+
+/// The most structures that are kept.
+pub const MOST_STRUCTURES: usize = 12;
+
+/// A stage of a structure: alternatives, and how many steps of the series they lie apart.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub struct Group {
+    /// Alternatives.
+    pub pairs: usize,
+    /// Steps from one to the next.
+    pub spacing: usize,
+}
+
+/// A structure and its fit to the plate.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Structure {
+    /// Its stages, the one with the smallest spacing first. They may stand in any order on the shafts.
+    pub groups: Vec<Group>,
+    /// Number of settings.
+    pub settings: usize,
+    /// Settings that repeat another's speed.
+    pub doubled: usize,
+    /// The largest difference of a plate value from the products, as a share.
+    pub off: f64,
+}
+
+/// The common ratio of a series by its ends: (last ÷ first)^(1/(n − 1)). Nothing for fewer than two values, or ones that do
+/// not rise from above 0.
+///
+/// ```
+/// use benchslate_core::machine::structure::common_ratio;
+/// assert!((common_ratio(&[180.0, 560.0, 1800.0]).unwrap() - 10.0_f64.powf(0.5)).abs() < 1e-12);
+/// ```
+pub fn common_ratio(values: &[f64]) -> Option<f64> {
+    let (first, last) = (*values.first()?, *values.last()?);
+    (values.len() > 1 && first > 0.0 && last > first)
+        .then(|| libm::pow(last / first, 1.0 / (values.len() - 1) as f64))
+}
+
+/// How many steps of the series a measured value lies off its plate: log(measured ÷ plate) ÷ log(ratio), rounded. The spacing
+/// of a stage points at its lever. Nothing where a figure is not above 0 or the ratio is 1.
+pub fn steps_off(measured_over_plate: f64, ratio: f64) -> Option<i32> {
+    let steps = libm::log(measured_over_plate) / libm::log(ratio);
+    (steps.is_finite() && steps.abs() < 1000.0).then(|| libm::round(steps) as i32)
+}
+
+/// How far apart the ends of a stage lie: ratio^(spacing × (pairs − 1)). Customary limits: 8 for speeds, 14 for feeds.
+pub fn group_range(group: Group, ratio: f64) -> f64 {
+    libm::pow(
+        ratio,
+        (group.spacing * group.pairs.saturating_sub(1)) as f64,
+    )
+}
+
+/// In how many orders the factors of a structure can be written, and how many orders of the spacings each has: (m! ÷ q!, m!).
+pub fn variants(factors: &[usize]) -> (usize, usize) {
+    let factorial = |n: usize| (1..=n).product::<usize>();
+    let all = factorial(factors.len().min(MOST_STAGES));
+    let mut kinds = factors.to_vec();
+    kinds.sort_unstable();
+    kinds.dedup();
+    let same: usize = kinds
+        .iter()
+        .map(|kind| factorial(factors.iter().filter(|own| *own == kind).count()))
+        .product();
+    (all / same.max(1), all)
+}
+
+/// How many steps each setting of a structure lies above the first, sorted: equal ones are settings that coincide.
+pub fn steps(groups: &[Group]) -> Vec<usize> {
+    let mut steps = vec![0];
+    for group in groups.iter().take(MOST_STAGES) {
+        steps = steps
+            .iter()
+            .flat_map(|step| {
+                (0..group.pairs.min(MOST_SETTINGS)).map(move |at| step + at * group.spacing)
+            })
+            .take(1000)
+            .collect();
+    }
+    steps.sort_unstable();
+    steps
+}
+
+/// Structures that run through a plate of these values (rising, above 0, at most [`MOST_SETTINGS`]), best first: fit, then
+/// fewest settings that coincide, then small clusters.
+///
+/// ```
+/// use benchslate_core::machine::structure::{Group, structures};
+/// // two clusters, one by 1.5 and one by 2: the only way to these six
+/// let found = structures(&[1.0, 1.5, 2.0, 3.0, 4.0, 6.0]);
+/// assert_eq!(found[0].groups, [Group { pairs: 2, spacing: 1 }, Group { pairs: 3, spacing: 2 }]);
+/// assert!(found[0].off < 1e-12);
+/// ```
+pub fn structures(plate: &[f64]) -> Vec<Structure> {
+    let count = plate.len();
+    let rising = plate.windows(2).all(|two| matches!(two, [a, b] if a < b));
+    if !(2..=MOST_SETTINGS).contains(&count) || !rising || plate.iter().any(|value| *value <= 0.0) {
+        return Vec::new();
+    }
+    let mut found = Vec::new();
+    let most = MOST_SETTINGS.min(count + count / 2);
+    extend(count, most, 1, 1, &mut Vec::new(), &mut found);
+    let mut all: Vec<Structure> = found
+        .into_iter()
+        .filter_map(|groups| {
+            let settings = groups.iter().map(|group| group.pairs).product();
+            Some(Structure {
+                off: misfit(plate, &groups)?,
+                doubled: settings - count,
+                settings,
+                groups,
+            })
+        })
+        .collect();
+    let size = |one: &Structure| {
+        one.groups
+            .iter()
+            .map(|group| group.pairs)
+            .max()
+            .unwrap_or(0)
+    };
+    all.sort_by(|a, b| {
+        // structures within half a percent fit alike; a cluster of more than four is a cone
+        let key = |one: &Structure| (libm::floor(one.off / 0.005) as i64).max(4);
+        (key(a), a.doubled, size(a) > 4, a.groups.len(), &a.groups).cmp(&(
+            key(b),
+            b.doubled,
+            size(b) > 4,
+            b.groups.len(),
+            &b.groups,
+        ))
+    });
+    all.truncate(MOST_STRUCTURES);
+    all
+}
+
+/// Adds stages with ever larger spacing that leave no gap, until the series is run through.
+fn extend(
+    count: usize,
+    most: usize,
+    reach: usize,
+    settings: usize,
+    groups: &mut Vec<Group>,
+    found: &mut Vec<Vec<Group>>,
+) {
+    if reach == count {
+        found.push(groups.clone());
+        return;
+    }
+    if groups.len() == MOST_STAGES || found.len() > 2000 {
+        return;
+    }
+    let least = groups.last().map_or(1, |last| last.spacing);
+    for spacing in least..=reach {
+        for pairs in 2..=MOST_ALTERNATIVES {
+            let (next, all) = (reach + (pairs - 1) * spacing, settings * pairs);
+            if next > count || all > most {
+                break;
+            }
+            groups.push(Group { pairs, spacing });
+            extend(count, most, next, all, groups, found);
+            groups.pop();
+        }
+    }
+}
+
+/// The largest difference of a plate value from the best products, as a share: each alternative's factor is the mean over the
+/// settings that use it. Nothing where the structure does not run through the plate.
+pub fn misfit(plate: &[f64], groups: &[Group]) -> Option<f64> {
+    let mut settings: Vec<(usize, Vec<usize>)> = vec![(0, Vec::new())];
+    for group in groups {
+        settings = settings
+            .iter()
+            .flat_map(|(step, levers)| {
+                (0..group.pairs).map(move |at| {
+                    let mut levers = levers.clone();
+                    levers.push(at);
+                    (step + at * group.spacing, levers)
+                })
+            })
+            .take(MOST_SETTINGS + 1)
+            .collect();
+    }
+    let rows: Vec<(f64, Vec<usize>)> = settings
+        .into_iter()
+        .map(|(step, levers)| Some((libm::log(*plate.get(step)?), levers)))
+        .collect::<Option<_>>()?;
+    fit(
+        &rows,
+        &groups.iter().map(|group| group.pairs).collect::<Vec<_>>(),
+    )
+}
+
+/// The largest difference of logarithms of speed from sums of one part an alternative, as a share. Rows are a setting each, all
+/// settings of a box.
+pub fn fit(rows: &[(f64, Vec<usize>)], stages: &[usize]) -> Option<f64> {
+    let mean = |wanted: &dyn Fn(&[usize]) -> bool| {
+        let chosen = rows.iter().filter(|(_, levers)| wanted(levers));
+        let (sum, n) = chosen.fold((0.0, 0.0), |(sum, n), (log, _)| (sum + log, n + 1.0));
+        (n > 0.0).then(|| sum / n)
+    };
+    let whole = mean(&|_| true)?;
+    let mut parts = Vec::new();
+    for (stage, &count) in stages.iter().enumerate() {
+        let one: Vec<f64> = (0..count)
+            .map(|at| mean(&|levers| levers.get(stage) == Some(&at)).map(|own| own - whole))
+            .collect::<Option<_>>()?;
+        parts.push(one);
+    }
+    rows.iter().try_fold(0.0, |worst, (log, levers)| {
+        let mut sum = whole;
+        for (part, &at) in parts.iter().zip(levers) {
+            sum += part.get(at)?;
+        }
+        Some(f64::max(worst, libm::fabs(libm::expm1(log - sum))))
+    })
+}
