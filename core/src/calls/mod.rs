@@ -29,4 +29,11 @@ pub enum CallFault {
         /// The nearest that is.
         cure: String,
     },
+    /// Well formed, and the standard may define it, but our tables do not reach it.
+    NoSource {
+        /// Where our tables end.
+        says: String,
+        /// What to do.
+        cure: String,
+    },
 }

@@ -361,12 +361,17 @@ fn metric(rest: &str, typed: &str) -> Option<Result<ThreadCall, CallFault>> {
         None => (body, None),
     };
     let major = Length::from_mm(decimal(size)?);
+    if major > Length::from_mm(68.0) {
+        return Some(Err(CallFault::NoSource {
+            says: format!("our table of {METRIC} ends at M68"),
+            cure: "take the figures of larger threads from the standard".to_owned(),
+        }));
+    }
     let Some(row) = metric_threads::of_major(major) else {
-        let near = nearest_metric(major);
         return Some(Err(not_defined(
-            &format!("M{size} among M1 to M68"),
+            &format!("M{size}"),
             METRIC,
-            &near,
+            &nearest_metric(major),
         )));
     };
     let thread = match pitch {
@@ -464,6 +469,12 @@ mod tests {
     }
 
     #[test]
+    fn past_our_table_is_not_undefined() {
+        assert!(matches!(read("M70"), Err(CallFault::NoSource { .. })));
+        assert!(matches!(size("M72x6"), Err(CallFault::NoSource { .. })));
+    }
+
+    #[test]
     fn sizes_of_screws() {
         for (text, name) in [
             ("1/4", "1/4"),
@@ -502,7 +513,7 @@ mod tests {
         };
         let calls: Vec<&str> = found.iter().map(|(text, _)| text.as_str()).collect();
         assert_eq!(calls, ["1/4-20", "1/4-28", "1/4-32"]);
-        for text in ["1/4-24", "M10x1.4", "M13", "M70", "3/8-16 UNF", "M5.5"] {
+        for text in ["1/4-24", "M10x1.4", "M13", "3/8-16 UNF", "M5.5"] {
             assert!(
                 matches!(read(text), Err(CallFault::NotDefined { .. })),
                 "{text}: {:?}",

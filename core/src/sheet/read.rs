@@ -285,6 +285,7 @@ fn call_fault(field: &'static str, name: &str, text: &str, fault: CallFault) -> 
             Fault::of(field, Reason::Unreadable, says, cure)
         }
         CallFault::NotDefined { says, cure } => Fault::of(field, Reason::NotDefined, says, cure),
+        CallFault::NoSource { says, cure } => Fault::of(field, Reason::NoSource, says, cure),
         CallFault::Ambiguous(ways) => {
             let mut fault = Fault::of(
                 field,
