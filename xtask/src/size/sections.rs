@@ -51,8 +51,58 @@ pub fn report(wasm: &[u8]) -> Res<String> {
         "data: texts and tables",
         100.0 * f64::from(data) / all
     );
-    text += &format!("{:<44} {:>9}", "code and data", code + data);
+    text += &format!("{:<44} {:>9}\n\n", "code and data", code + data);
+    text += &families(&sizes, &names, imported);
     Ok(text)
+}
+
+/// The functions, with all copies of a generic one taken together: many copies of the same are the cheapest to save.
+fn families(sizes: &[u32], names: &BTreeMap<u32, String>, imported: u32) -> String {
+    let mut by_family: BTreeMap<String, (u32, u32)> = BTreeMap::new();
+    for (at, size) in sizes.iter().enumerate() {
+        let index = imported + u32::try_from(at).unwrap_or(u32::MAX);
+        let entry = by_family
+            .entry(names.get(&index).map_or_else(String::new, |n| family(n)))
+            .or_default();
+        entry.0 += size;
+        entry.1 += 1;
+    }
+    let mut rows: Vec<_> = by_family.into_iter().collect();
+    rows.sort_by_key(|(name, (size, _))| (std::cmp::Reverse(*size), name.clone()));
+    let mut text = format!(
+        "{:<84} {:>7} {:>6}\n",
+        "functions, copies together", "bytes", "copies"
+    );
+    for (name, (size, copies)) in rows.iter().take(30) {
+        let short: String = name.chars().take(84).collect();
+        text += &format!("{short:<84} {size:>7} {copies:>6}\n");
+    }
+    text
+}
+
+/// The name without what stands in angle brackets and without its hash.
+fn family(name: &str) -> String {
+    let name = name
+        .split("::h")
+        .next()
+        .filter(|n| name.len() == n.len() + 19)
+        .unwrap_or(name);
+    let inner = if let Some(rest) = name.strip_prefix('<') {
+        rest
+    } else {
+        name
+    };
+    let mut out = String::new();
+    let mut depth = 0_u32;
+    for c in inner.chars() {
+        match c {
+            '<' | '[' => depth += 1,
+            '>' | ']' => depth = depth.saturating_sub(1),
+            _ if depth == 0 => out.push(c),
+            _ => {}
+        }
+    }
+    out
 }
 
 /// `benchslate_core::thread::x::y` to `benchslate_core::thread`; `<yew::A as core::B>::c` to `yew`.
