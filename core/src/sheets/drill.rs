@@ -97,6 +97,9 @@ fn taps(a: &mut Answer, drill: Drill) {
         .map(|thread| (thread, percent_of_thread(thread, drill.diameter, TapKind::Cut)))
         .filter(|(_, share)| (0.55..=0.85).contains(&share.fraction()))
         .collect();
+    if found.is_empty() {
+        return;
+    }
     let off = |share: Share| (share.percent() - 75.0).abs();
     found.sort_by(|a, b| off(a.1).total_cmp(&off(b.1)));
     let table = a.table("taps", "Threads that it taps", &["thread", "thread left"]);

@@ -122,6 +122,9 @@ fn table(a: &mut Answer, set: &str, pick: Option<TapDrill>, owned: &[TapDrill], 
     rows.extend(all.iter().filter(|one| !owned.iter().any(|mine| mine.drill == one.drill)));
     rows.sort_by(|a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()).then(a.drill.series.cmp(&b.drill.series)));
     rows.truncate(12);
+    if rows.is_empty() {
+        return;
+    }
     let table = a.table("drills", "Drills, nearest first", &["drill", "size", "off the hole", "thread", "bore"]);
     for one in rows {
         let size = one.drill.diameter;

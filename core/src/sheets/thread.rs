@@ -80,7 +80,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     } else {
         pitch.units(&units::TPI, &units::TPI).exact();
     }
-    a.line("stress-area", stress_area(thread)).says(if metric {
+    let area = stress_area(thread);
+    // Small screws are printed to the same three figures as in the standard.
+    let (inch, mm) = if area.in2() < 0.01 { (5, 3) } else { (4, 2) };
+    a.line("stress-area", area).places(inch, mm).says(if metric {
         "\u{3c0}/4 (d \u{2212} 0.9382 P)\u{b2}."
     } else {
         "\u{3c0}/4 (D \u{2212} 0.9743 P)\u{b2}, for screws up to 100 ksi."
@@ -192,7 +195,7 @@ fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall) {
                     "A = 0.7854 \u{d7} ({} \u{2212} {factor} \u{d7} {})\u{b2} = {}",
                     num(thread.major),
                     inp.num_to(p, 5, 4),
-                    inp.show(stress_area(thread))
+                    inp.show_to(stress_area(thread), 5, 3)
                 ),
             ],
             source,
