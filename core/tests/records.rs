@@ -114,3 +114,18 @@ fn a_shop_is_written_into_what_it_starts_and_only_where_it_differs() {
         );
     }
 }
+
+#[test]
+fn a_shop_goes_into_a_link_and_comes_back() {
+    use benchslate_core::link;
+    let shop = Shop::default()
+        .after(&ShopAction::System(System::Metric))
+        .after(&ShopAction::Item(
+            "spindle-steps".into(),
+            "90 rpm;150 rpm;260 rpm".into(),
+        ))
+        .after(&ShopAction::Item("rapid".into(), "1500 mm/min".into()));
+    let link = link::of_shop(&shop).unwrap();
+    assert_eq!(link::open_shop(&link), Ok(shop));
+    assert!(link::open_shop("#/v1/length?length=7/16%20in").is_err());
+}

@@ -10,7 +10,8 @@ mod open;
 pub use open::{Fault, Note, Opened, open};
 
 use crate::quantity::System;
-use crate::sheet::{Entry, Outcome, Preset, Sheet};
+use crate::record::{SHOP, Shop};
+use crate::sheet::{Entry, Outcome, Preset, Sheet, evaluate};
 
 /// The most characters of a link; beyond it a file is offered.
 pub const MOST_CHARS: usize = 2000;
@@ -59,6 +60,29 @@ pub fn state_of(
     asked: &Asked,
 ) -> Option<String> {
     write(sheet, entry, outcome, asked, true)
+}
+
+/// The link that carries a whole shop, to be taken over by who opens it.
+pub fn of_shop(shop: &Shop) -> Option<String> {
+    let entry = shop.entry();
+    of(&SHOP, &entry, &evaluate(&SHOP, &entry), &Asked::default())
+}
+
+/// The shop in a link that [`of_shop`] made.
+///
+/// # Errors
+/// [`Fault`] where the text is no such link.
+pub fn open_shop(text: &str) -> Result<Shop, Fault> {
+    let opened = open::open_among(text, |id| (id == SHOP.id).then_some(&SHOP))?;
+    let items = opened
+        .entry
+        .texts()
+        .map(|(id, text)| (id.to_owned(), text.to_owned()))
+        .collect();
+    Ok(Shop {
+        system: opened.entry.system,
+        items,
+    })
 }
 
 fn write(

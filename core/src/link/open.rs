@@ -82,6 +82,14 @@ pub struct Opened {
 /// # Errors
 /// [`Fault`] where the text is no link to a sheet that this version has.
 pub fn open(text: &str) -> Result<Opened, Fault> {
+    open_among(text, sheets::by_id)
+}
+
+/// As [`open`], among sheets of the caller's choice.
+pub(super) fn open_among(
+    text: &str,
+    by_id: impl Fn(&str) -> Option<&'static Sheet>,
+) -> Result<Opened, Fault> {
     let text = text.trim();
     let fragment = text
         .find("#/")
@@ -103,8 +111,7 @@ pub fn open(text: &str) -> Result<Opened, Fault> {
         .next()
         .filter(|id| !id.is_empty())
         .ok_or(Fault::NotALink)?;
-    let sheet =
-        sheets::by_id(id).ok_or_else(|| Fault::UnknownSheet(id.chars().take(40).collect()))?;
+    let sheet = by_id(id).ok_or_else(|| Fault::UnknownSheet(id.chars().take(40).collect()))?;
     Ok(read_query(sheet, query))
 }
 

@@ -8,7 +8,7 @@ mod undo;
 
 pub use file::{File, Head, RecordFault, check};
 pub use kept::{Kept, KeptAction, KeptItem};
-pub use shop::{DRILL_PRESS, DRILL_SETS, FEEDS, SHOP, SPINDLE, Shop, ShopAction};
+pub use shop::{DRILL_PRESS, DRILL_SETS, FEEDS, FOLLOWS, SHOP, SPINDLE, Shop, ShopAction};
 pub use undo::Undo;
 
 /// A versioned document with a pure reducer.

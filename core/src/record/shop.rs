@@ -51,6 +51,31 @@ static FIELDS: &[Field] = &[
     .example("250;610;1100")
     .hint("Turns per minute as on the plate, one a row.")
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS),
+    Field::choice("feed-follows", "Mill feed follows the spindle", FOLLOWS)
+        .from_shop(ShopItem::FeedFollows, "own"),
+    Field::quantity(
+        "rapid",
+        "Mill rapid traverse",
+        Kind::FeedRate,
+        &[&IN_PER_MIN, &MM_PER_MIN],
+    )
+    .example("60 ipm")
+    .range(1.0, 50_000.0, "what a table runs at")
+    .from_shop(ShopItem::Rapid, "60 ipm"),
+    Field::length("screw-lead", "Table screw, travel a turn")
+        .example("0.200 in")
+        .range_mm(0.5, 50.0, "leads of table screws")
+        .from_shop(ShopItem::ScrewLead, "0.200 in"),
+    Field::count("dial-divisions", "Divisions of its dial")
+        .example("200")
+        .range(2.0, 1000.0, "what a dial holds")
+        .from_shop(ShopItem::DialDivisions, "200"),
+    Field::choice("spindle-taper", "Mill spindle taper", TAPERS)
+        .from_shop(ShopItem::SpindleTaper, "nmtb-40"),
+    Field::length("arbor", "Arbor diameter")
+        .example("1 in")
+        .range_mm(5.0, 80.0, "what arbors measure")
+        .from_shop(ShopItem::Arbor, "1 in"),
     Field::quantity(
         "motor",
         "Mill motor",
@@ -106,6 +131,25 @@ pub static DRILL_SETS: &[Choice] = &[
     choice("fraction", "fractions to 1/2 in by 1/64"),
     choice("metric", "metric by 0.1 mm"),
     choice("all", "inch sets and metric by 0.1 mm"),
+];
+
+/// Whether a change of spindle step changes the feed in inches a minute.
+pub static FOLLOWS: &[Choice] = &[
+    choice("own", "no: in/min or mm/min, its own drive"),
+    choice("spindle", "yes: in/rev or mm/rev"),
+];
+/// Spindle tapers by their trade names.
+static TAPERS: &[Choice] = &[
+    choice("nmtb-30", "7/24 No. 30"),
+    choice("nmtb-40", "7/24 No. 40"),
+    choice("nmtb-50", "7/24 No. 50"),
+    choice("mt-2", "Morse 2"),
+    choice("mt-3", "Morse 3"),
+    choice("mt-4", "Morse 4"),
+    choice("bs-7", "Brown & Sharpe 7"),
+    choice("bs-9", "Brown & Sharpe 9"),
+    choice("bs-10", "Brown & Sharpe 10"),
+    choice("other", "another"),
 ];
 
 /// *My shop*: what is entered, by item; nothing entered means the general shop.

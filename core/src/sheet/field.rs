@@ -63,6 +63,18 @@ pub enum ShopItem {
     FeedSteps,
     /// Drill spindle steps, rpm, as rows.
     DrillPressSteps,
+    /// Whether the table feed follows the spindle: choice.
+    FeedFollows,
+    /// Rapid traverse.
+    Rapid,
+    /// Lead of the table screw: travel a turn.
+    ScrewLead,
+    /// Divisions of its dial.
+    DialDivisions,
+    /// Taper of the mill spindle: choice.
+    SpindleTaper,
+    /// Arbor diameter.
+    Arbor,
     /// Motor power.
     Motor,
     /// Share of the motor's power that arrives at the cutter.
