@@ -107,7 +107,7 @@ pub fn svg(drawing: &Drawing) -> String {
 fn each_point(shape: &Shape, take: &mut dyn FnMut(Point)) {
     match shape {
         Shape::Path { points, .. } | Shape::Hatch { points } => {
-            points.iter().copied().for_each(take)
+            points.iter().copied().for_each(take);
         }
         Shape::Circle { centre, radius, .. } => {
             take(Point {
@@ -149,7 +149,10 @@ fn turn(from: f64, to: f64) -> f64 {
 }
 
 fn on_circle(centre: Point, radius: f64, degrees: f64) -> Point {
-    let (sin, cos) = (degrees.to_radians().sin(), degrees.to_radians().cos());
+    let (sin, cos) = (
+        libm::sin(degrees.to_radians()),
+        libm::cos(degrees.to_radians()),
+    );
     Point {
         x: centre.x + radius * cos,
         y: centre.y + radius * sin,
@@ -162,7 +165,7 @@ fn reach(shape: &Shape, scale: f64, whole: &mut Extent) {
         whole.take(Point {
             x: p.x * scale,
             y: p.y * scale,
-        })
+        });
     });
     match shape {
         Shape::Text { at, text } => around(
@@ -262,16 +265,16 @@ impl Placed {
             (true, true) => "start",
             (true, false) => "end",
         };
-        let gap = if upright { 6.0 } else { LETTER * 0.75 };
-        // a short level dimension: its letters stand clear of the tips outside
-        let clear = if !upright && length < ADVANCE * text.chars().count() as f64 && off == 0.0 {
-            LETTER * 0.4
-        } else {
-            0.0
+        // letters wider than their dimension stand clear of the extension lines
+        let wide = ADVANCE * text.chars().count() as f64 > length;
+        let gap = match (upright, wide) {
+            (true, _) => 6.0,
+            (false, true) => LETTER * 1.1,
+            (false, false) => LETTER * 0.75,
         };
         let letters = Point {
-            x: middle.x + normal.x * (gap + clear),
-            y: middle.y + normal.y * (gap + clear),
+            x: middle.x + normal.x * gap,
+            y: middle.y + normal.y * gap,
         };
         Some(Self {
             from,

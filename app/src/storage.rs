@@ -164,14 +164,13 @@ impl Store for Memory {
         }
     }
     fn set(&self, key: &str, text: &str) -> Result<(), WriteFault> {
-        match self.fault {
-            Some(fault) => Err(fault),
-            None => {
-                self.texts
-                    .borrow_mut()
-                    .insert(key.to_owned(), text.to_owned());
-                Ok(())
-            }
+        if let Some(fault) = self.fault {
+            Err(fault)
+        } else {
+            self.texts
+                .borrow_mut()
+                .insert(key.to_owned(), text.to_owned());
+            Ok(())
         }
     }
 }

@@ -47,7 +47,8 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
         answer.cautions.iter().partition(|c| c.stop);
     html! {
         <section class="answer" aria-label="Answer">
-            { for (0..answer.lines.len()).filter_map(row) }
+            { for row(0) }
+            if answer.lines.len() > 1 { <div class="smalls">{ for (1..answer.lines.len()).filter_map(row) }</div> }
             if let Some(spread) = &spread { { at_the_ends(sheet, spread) } }
             { for form.tables.iter().map(|table| html! {
                 <TableView key={table.id} table={table.clone()} system={form.system} sheet={sheet.id} act={props.act.clone()} />
@@ -130,11 +131,12 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
             }
         }
         State::Withheld(withheld) => limit(form, withheld),
-        State::Faulty => match &form.outcome.fault {
-            Some(fault) => html! {
-                <div class="fault" role="note">{ sentence(&fault.says, fault.at) }if !fault.cure.is_empty() { { " " }{ sentence(&fault.cure, None) } }</div>
-            },
-            None => {
+        State::Faulty => {
+            if let Some(fault) = &form.outcome.fault {
+                html! {
+                    <div class="fault" role="note">{ sentence(&fault.says, fault.at) }if !fault.cure.is_empty() { { " " }{ sentence(&fault.cure, None) } }</div>
+                }
+            } else {
                 let names: Vec<String> = form
                     .fields
                     .iter()
@@ -144,7 +146,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
                     .collect();
                 html! { <p class="need">{ format!("No answer yet: look at {}.", names.join(", ")) }</p> }
             }
-        },
+        }
         State::Complete => Html::default(),
     }
 }
@@ -175,7 +177,7 @@ fn example(sheet: &'static Sheet, act: &Callback<Act>) -> Html {
                 .iter()
                 .map(|(id, text)| ((*id).to_owned(), (*text).to_owned()))
                 .collect(),
-        ))
+        ));
     });
     html! { <p><button type="button" class="act" {onclick}>{ "Show an example" }</button></p> }
 }

@@ -1,6 +1,6 @@
 //! For a call: one result in very large figures with its spoken form, and the screen kept awake.
 
-use super::result_line::{around, in_other};
+use super::result_line::{figure, in_other};
 use crate::dom;
 use benchslate_core::quantity::{System, spoken};
 use benchslate_core::sheet::{Line, Value};
@@ -30,8 +30,7 @@ pub fn CallView(props: &CallProps) -> Html {
     let Some(line) = props.lines.get(*at).or_else(|| props.lines.first()) else {
         return Html::default();
     };
-    let (before, behind) = around(line, props.system);
-    let figure = format!("{before}{}", line.value.text(props.system));
+    let (figure, behind) = figure(line, props.system);
     let size = match figure.chars().count() {
         0..=6 => "",
         7..=8 => "l8",

@@ -107,7 +107,7 @@ fn entry(props: &FieldProps, field: &'static Field) -> Html {
         <div class="field">
             <label for={id.clone()}>
                 { field.label }
-                if field.is_optional { <span class="soft">{ " (may stay empty)" }</span> }
+                if field.is_optional { <span class="maybe">{ " optional" }</span> }
                 if let Some(unit) = unit_words { <span class="out">{ format!(", in {}", unit.spoken) }</span> }
             </label>
             <div class={classes!("entry", wrong.then_some("bad"))}>
@@ -168,11 +168,11 @@ fn unit_name(unit: &'static Unit) -> &'static str {
 /// The line below: what was understood, what is wrong, or an example to tap.
 fn reading(props: &FieldProps, field: &'static Field) -> Html {
     let id = format!("{}-read", id_of(field));
-    let tap = |text: String, words: String| {
+    let tap = |text: String, words: String, class: &'static str| {
         let (act, id) = (props.act.clone(), field.id);
         let onclick =
             Callback::from(move |_| act.emit(Act::Set(vec![(id.to_owned(), text.clone())])));
-        html! { <button type="button" class="tap" {onclick}>{ words }</button> }
+        html! { <button type="button" class={classes!("tap", class)} {onclick}>{ words }</button> }
     };
     if let Some(fault) = &props.outcome.fault {
         if fault.reason == Reason::Unfinished {
@@ -182,8 +182,8 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
         return html! {
             <div class="fault" {id}>
                 { fault_words(fault) }
-                { for fault.ways.iter().map(|way| html! { <>{ " " }{ tap(way.text.clone(), format!("{}: {}", way.text, way.label)) }</> }) }
-                if example { { " " }{ tap(field.example.to_owned(), field.example.replace(';', "; ")) } }
+                { for fault.ways.iter().map(|way| html! { <>{ " " }{ tap(way.text.clone(), format!("{}: {}", way.text, way.label), "way") }</> }) }
+                if example { { " " }{ tap(field.example.to_owned(), field.example.replace(';', "; "), "") } }
             </div>
         };
     }
@@ -195,7 +195,7 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
                 }
                 if !field.hint.is_empty() { { field.hint }{ " " } }
                 if !props.outcome.from_preset && !field.example.is_empty() {
-                    { "Try" }{ tap(field.example.to_owned(), field.example.replace(';', "; ")) }
+                    { "Try" }{ tap(field.example.to_owned(), field.example.replace(';', "; "), "") }
                 }
             </p>
         };

@@ -258,13 +258,13 @@ fn sweep_part(props: &PowersProps) -> Html {
     let on_field = {
         let result = result.clone();
         ask(props, move |asked, id| {
-            asked.sweep = Some(format!("{id}~{result}"))
+            asked.sweep = Some(format!("{id}~{result}"));
         })
     };
     let on_result = {
         let along = along.clone();
         ask(props, move |asked, id| {
-            asked.sweep = Some(format!("{along}~{id}"))
+            asked.sweep = Some(format!("{along}~{id}"));
         })
     };
     let drawn = match swept(&form.outcome.inputs, &asked) {

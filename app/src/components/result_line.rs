@@ -36,12 +36,13 @@ pub fn in_other(line: &Line, system: System) -> Option<String> {
     (here != there).then(|| line.value.text_with_unit(other(system)))
 }
 
-/// The unit's symbol behind the figure, or before it.
-pub fn around(line: &Line, system: System) -> (&'static str, &'static str) {
-    match line.value.unit(system) {
-        Some(unit) if unit.symbol.ends_with(':') => (unit.symbol, ""),
-        Some(unit) => ("", unit.symbol),
-        None => ("", ""),
+/// The figure with what is written close to it, and the unit that stands apart.
+pub fn figure(line: &Line, system: System) -> (String, &'static str) {
+    let digits = line.value.text(system);
+    match line.value.unit(system).map_or("", |unit| unit.symbol) {
+        unit if unit.ends_with(':') => (format!("{unit}{digits}"), ""),
+        unit @ ("%" | "°" | "′" | "″") => (digits + unit, ""),
+        unit => (digits, unit),
     }
 }
 
@@ -49,8 +50,7 @@ pub fn around(line: &Line, system: System) -> (&'static str, &'static str) {
 #[component]
 pub fn ResultLine(props: &ResultLineProps) -> Html {
     let line = &props.line;
-    let (before, behind) = around(line, props.system);
-    let figure = format!("{before}{}", line.value.text(props.system));
+    let (figure, behind) = figure(line, props.system);
     let words = line.value.base().is_none() && figure.chars().count() > 12;
     let alt = match (behind, in_other(line, props.system)) {
         ("", None) => String::new(),
@@ -75,11 +75,11 @@ pub fn ResultLine(props: &ResultLineProps) -> Html {
     });
     let band = line.band.map(|(low, high)| {
         let says = if line.band_says.is_empty() {
-            String::new()
+            ", by the sources"
         } else {
-            format!(": {}", line.band_says)
+            ": "
         };
-        format!("{} by the sources{says}", span(low, high))
+        format!("{}{says}{}", span(low, high), line.band_says)
     });
     html! {
         <div class={classes!("result", (!props.main).then_some("small"))}>

@@ -27,6 +27,9 @@ pub struct RowsProps {
     pub act: Callback<Act>,
 }
 
+/// A change of the cells, with the text that was typed.
+type Edit = Rc<dyn Fn(&mut Vec<Vec<String>>, String)>;
+
 /// The list.
 #[component]
 pub fn RowsEditor(props: &RowsProps) -> Html {
@@ -37,7 +40,7 @@ pub fn RowsEditor(props: &RowsProps) -> Html {
     };
     let columns: &'static [Field] = columns;
     let cells = rows::split(&props.raw, columns.len());
-    let change = |edit: Rc<dyn Fn(&mut Vec<Vec<String>>, String)>| {
+    let change = |edit: Edit| {
         let (act, at, cells) = (props.act.clone(), props.at, cells.clone());
         Callback::from(move |text: String| {
             let mut next = cells.clone();
@@ -88,7 +91,7 @@ pub fn RowsEditor(props: &RowsProps) -> Html {
         }
     };
     let add = change(Rc::new(move |rows, _| {
-        rows.push(vec![String::new(); columns.len()])
+        rows.push(vec![String::new(); columns.len()]);
     }));
     let count = cells.len();
     html! {

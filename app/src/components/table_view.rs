@@ -1,10 +1,12 @@
 //! A ranked table: best first, what is owned and what is taken marked by a bar and by words.
 
+use crate::app::Records;
+use crate::links;
 use crate::shared::Shared;
 use crate::state::Act;
-use benchslate_core::link;
 use benchslate_core::quantity::System;
-use benchslate_core::sheet::{Entry, Row, Table, Value, evaluate};
+use benchslate_core::record::Shop;
+use benchslate_core::sheet::{Entry, Row, Table, Value};
 use benchslate_core::sheets;
 use yew::prelude::*;
 
@@ -25,6 +27,9 @@ pub struct TableProps {
 #[component]
 pub fn TableView(props: &TableProps) -> Html {
     let table = &props.table;
+    let shop = use_context::<Records>()
+        .map(|records| records.shop.undo.now.clone())
+        .unwrap_or_default();
     if table.rows.is_empty() {
         return html! { if !table.note.is_empty() { <p class="soft">{ table.note.to_string() }</p> } };
     }
@@ -33,12 +38,26 @@ pub fn TableView(props: &TableProps) -> Html {
             <table class="ranked">
                 <caption>{ table.title.to_string() }</caption>
                 <thead><tr>{ for table.columns.iter().enumerate().map(|(at, column)| html! {
-                    <th scope="col" class={(at == 0).then_some("first")}>{ head(props, at, column) }</th>
+                    <th scope="col" class={head_class(props, at)}>{ head(props, at, column) }</th>
                 }) }</tr></thead>
-                <tbody>{ for table.rows.iter().map(|row| line(props, row)) }</tbody>
+                <tbody>{ for table.rows.iter().map(|row| line(props, &shop, row)) }</tbody>
             </table>
             if !table.note.is_empty() { <p class="soft">{ table.note.to_string() }</p> }
         </div>
+    }
+}
+
+fn head_class(props: &TableProps, at: usize) -> Option<&'static str> {
+    let words = props
+        .table
+        .rows
+        .iter()
+        .filter_map(|row| row.cells.get(at))
+        .all(|cell| matches!(cell, Value::Words(_)));
+    match (at, words) {
+        (0, _) => Some("first"),
+        (_, true) => Some("text"),
+        _ => None,
     }
 }
 
@@ -61,7 +80,7 @@ fn unit_of(props: &TableProps, at: usize) -> Option<&'static str> {
     units.all(|unit| unit == first).then_some(first)
 }
 
-fn line(props: &TableProps, row: &Row) -> Html {
+fn line(props: &TableProps, shop: &Shop, row: &Row) -> Html {
     html! {
         <tr class={row.chosen.then_some("pick")}>
             { for row.cells.iter().enumerate().map(|(at, cell)| {
@@ -72,7 +91,7 @@ fn line(props: &TableProps, row: &Row) -> Html {
                 if at == 0 {
                     html! {
                         <th scope="row" class="first">
-                            { opener(props, row, &text) }
+                            { opener(props, shop, row, &text) }
                             if row.owned { <span class="owned">{ "in your set" }</span> }
                             if row.chosen { <span class="out">{ " taken" }</span> }
                         </th>
@@ -86,7 +105,7 @@ fn line(props: &TableProps, row: &Row) -> Html {
 }
 
 /// The first cell: a way to what the row opens, where it opens something.
-fn opener(props: &TableProps, row: &Row, text: &str) -> Html {
+fn opener(props: &TableProps, shop: &Shop, row: &Row, text: &str) -> Html {
     let Some((id, pairs)) = &row.opens else {
         return html! { { text } };
     };
@@ -98,21 +117,16 @@ fn opener(props: &TableProps, row: &Row, text: &str) -> Html {
                     .iter()
                     .map(|(id, text)| ((*id).to_owned(), text.clone()))
                     .collect(),
-            ))
+            ));
         });
         return html! { <button type="button" class="tap" {onclick}>{ text }</button> };
     }
-    let link = sheets::by_id(id).and_then(|sheet| {
+    let link = sheets::by_id(id).map(|sheet| {
         let mut entry = Entry::default().in_system(props.system);
         for (id, text) in pairs {
             entry.set(id, text);
         }
-        link::of(
-            sheet,
-            &entry,
-            &evaluate(sheet, &entry),
-            &link::Asked::default(),
-        )
+        links::found(sheet, shop, &entry)
     });
     match link {
         Some(href) => html! { <a {href}>{ text }</a> },

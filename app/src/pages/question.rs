@@ -49,7 +49,7 @@ pub fn Question(props: &QuestionProps) -> Html {
     let address = use_later();
 
     let act = use_callback(form.dispatcher(), |act: Act, dispatcher| {
-        dispatcher.dispatch(act)
+        dispatcher.dispatch(act);
     });
     {
         let (now, address) = (form.clone(), address.clone());
@@ -81,7 +81,7 @@ pub fn Question(props: &QuestionProps) -> Html {
         );
     }
     use_effect_with(form.sheet.title, |title| {
-        dom::title(&format!("{title} \u{b7} Benchslate"))
+        dom::title(&format!("{title} \u{b7} Benchslate"));
     });
     let padded = *pad == PadMode::Own && focused.is_some() && !*call;
     use_effect_with(padded, |on| {
@@ -165,7 +165,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                 Panel::None
             } else {
                 Panel::Link
-            })
+            });
         })
     };
     let close = {

@@ -70,7 +70,7 @@ fn ShopForm() -> Html {
         });
     }
     let act = use_callback(form.dispatcher(), |act: Act, dispatcher| {
-        dispatcher.dispatch(act)
+        dispatcher.dispatch(act);
     });
     let Some(records) = records else {
         return Html::default();
