@@ -161,7 +161,7 @@ pub fn keep_awake() -> Awake {
         let navigator: JsValue = window()?.navigator().into();
         let wake = js_sys::Reflect::get(&navigator, &JsValue::from_str("wakeLock"))
             .ok()
-            .filter(wasm_bindgen::JsValue::is_object)?;
+            .filter(JsValue::is_object)?;
         let promise = method(&wake, "request")?
             .call1(&wake, &JsValue::from_str("screen"))
             .ok()?;

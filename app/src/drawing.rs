@@ -236,7 +236,7 @@ impl Placed {
             },
         );
         let (dx, dy) = (to.x - from.x, to.y - from.y);
-        let length = (dx * dx + dy * dy).sqrt();
+        let length = libm::sqrt(dx * dx + dy * dy);
         if !length.is_finite() || length < 1e-9 {
             return None;
         }

@@ -192,8 +192,8 @@ impl Form {
                     FieldKind::Rows { .. } => {
                         format!("{} {}", field.label.to_lowercase(), now.reading)
                     }
-                    FieldKind::Call(_) => now.link_text.clone(),
-                    FieldKind::Quantity { .. } => typed.text(),
+                    FieldKind::Quantity { .. } if now.link_text.is_empty() => typed.text(),
+                    FieldKind::Quantity { .. } | FieldKind::Call(_) => now.link_text.clone(),
                 });
             }
         }
@@ -460,5 +460,71 @@ pub mod rows {
             cells.join("~")
         };
         rows.iter().map(row).collect::<Vec<_>>().join(";")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use benchslate_core::quantity::units;
+    use benchslate_core::sheets;
+
+    fn open(link: &str) -> Form {
+        Form::open(link::open(link).unwrap())
+    }
+
+    #[test]
+    fn a_link_opens_shows_and_writes_itself_again() {
+        for &sheet in sheets::ALL {
+            for example in sheet.examples {
+                let entry = Entry::of(example);
+                let wanted =
+                    link::of(sheet, &entry, &evaluate(sheet, &entry), &Asked::default()).unwrap();
+                assert_eq!(open(&wanted).link().as_deref(), Some(wanted.as_str()));
+            }
+        }
+    }
+
+    #[test]
+    fn the_unit_of_a_bare_number_stands_in_its_own_place() {
+        let form = open("#/v1/length?length=7/16%20mm");
+        assert_eq!(&*form.typed[0].raw, "7/16");
+        assert_eq!(form.unit(0), Some(&units::MM));
+        let form = form.after(Act::Unit(0, &units::INCH));
+        assert_eq!(form.answer().lines[0].value.text(System::Inch), "0.4375");
+        assert_eq!(form.link().as_deref(), Some("#/v1/length?length=7/16%20in"));
+    }
+
+    #[test]
+    fn half_typed_text_stays_as_typed_and_asks_for_the_rest() {
+        let form = open("#/v1/length")
+            .after(Act::Unit(0, &units::MM))
+            .after(Act::Type(0, "1/".into()));
+        assert_eq!(&*form.typed[0].raw, "1/");
+        assert!(matches!(form.answer().state, State::Incomplete(_)));
+    }
+
+    #[test]
+    fn choosing_a_unit_takes_the_typed_one_off() {
+        let form = open("#/v1/length")
+            .after(Act::Type(0, "1-1/2 in".into()))
+            .after(Act::Unit(0, &units::MM));
+        assert_eq!(&*form.typed[0].raw, "1-1/2");
+        assert_eq!(form.unit(0), Some(&units::MM));
+    }
+
+    #[test]
+    fn clearing_leaves_an_empty_link() {
+        let form = open("#/v1/length?length=7/16%20in").after(Act::Clear);
+        assert!(form.is_empty());
+        assert_eq!(form.address().as_deref(), Some("#/v1/length"));
+    }
+
+    #[test]
+    fn rows_split_and_join() {
+        let cells = rows::split("1~2;3", 2);
+        assert_eq!(cells, vec![vec!["1", "2"], vec!["3", ""]]);
+        assert_eq!(rows::join(&cells), "1~2;3");
+        assert_eq!(rows::join(&[vec!["a;b~c".to_owned()]]), "a b c");
     }
 }

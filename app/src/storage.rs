@@ -63,6 +63,9 @@ pub enum Found {
 
 impl Found {
     /// Whether new entries may be written over it.
+    ///
+    /// # Errors
+    /// Why they may not.
     pub fn may_write(&self) -> Result<(), WriteFault> {
         match self {
             Self::Nothing | Self::Read => Ok(()),

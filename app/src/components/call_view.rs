@@ -4,6 +4,8 @@ use super::result_line::{figure, in_other};
 use crate::dom;
 use benchslate_core::quantity::{System, spoken};
 use benchslate_core::sheet::{Line, Value};
+use wasm_bindgen::JsCast;
+use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 /// The results that may be called out.
@@ -49,6 +51,15 @@ pub fn CallView(props: &CallProps) -> Html {
         Some(alt) => format!("{behind} \u{b7} {alt}"),
         None => behind.to_owned(),
     };
+    let onchange = {
+        let at = at.clone();
+        Callback::from(move |e: Event| {
+            let select = e
+                .target()
+                .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok());
+            at.set(select.and_then(|s| s.value().parse().ok()).unwrap_or(0));
+        })
+    };
     html! {
         <main class="call" id="main" tabindex="-1">
             <p class="of">{ format!("{}, {}", line.label, props.title.to_lowercase()) }if !props.entry.is_empty() { <br />{ props.entry.clone() } }</p>
@@ -58,10 +69,11 @@ pub fn CallView(props: &CallProps) -> Html {
             <div class="row">
                 <button type="button" class="act main" onclick={Callback::from(|_| dom::back())}>{ "Back" }</button>
                 if props.lines.len() > 1 {
-                    { for props.lines.iter().enumerate().filter(|(index, _)| index != &*at).map(|(index, line)| {
-                        let at = at.clone();
-                        html! { <button type="button" class="act" onclick={Callback::from(move |_| at.set(index))}>{ line.label.to_string() }</button> }
-                    }) }
+                    <select class="wide-select" aria-label="Result" {onchange}>
+                        { for props.lines.iter().enumerate().map(|(index, line)| html! {
+                            <option value={index.to_string()} selected={index == *at}>{ line.label.to_string() }</option>
+                        }) }
+                    </select>
                 }
             </div>
         </main>
