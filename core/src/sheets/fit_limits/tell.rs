@@ -68,18 +68,34 @@ fn zones(inp: &Inputs, found: &Found) -> Drawing {
         "Tolerance zones of hole and shaft about the line of the nominal size",
         false,
     );
-    drawing.path(Pen::Centre, false, &[pt(0.0, 0.0), pt(120.0, 0.0)]);
+    drawing.path(Pen::Centre, false, &[pt(0.0, 0.0), pt(124.0, 0.0)]);
     for (at, (name, limits)) in parts.into_iter().enumerate() {
-        let left = 12.0 + 58.0 * (at as f64);
-        let right = left + 34.0;
+        let left = 4.0 + 62.0 * (at as f64);
+        let right = left + 24.0;
         let (up, low) = (limits.upper.mm() * scale, limits.lower.mm() * scale);
         let corners = [pt(left, low), pt(right, low), pt(right, up), pt(left, up)];
         drawing.hatch(&corners);
         drawing.path(Pen::Object, true, &corners);
-        let middle = f64::midpoint(left, right);
-        drawing.text(pt(middle, up + 5.0), small(inp, limits.upper));
-        drawing.text(pt(middle, low - 5.0), small(inp, limits.lower));
-        drawing.text(pt(middle, up + 11.0), name.clone());
+        // figures beside the zone, apart from each other and off the line of the nominal size; its name on the far side
+        let apart = (7.0 - (up - low)).max(0.0) / 2.0;
+        for (deviation, y) in [(limits.upper, up + apart), (limits.lower, low - apart)] {
+            if deviation.abs() > Length::from_um(0.001) {
+                let off = if y.abs() < 4.0 {
+                    f64::copysign(4.0, y)
+                } else {
+                    y
+                };
+                drawing.text(pt(right + 17.0, off), small(inp, deviation));
+            }
+        }
+        let above = up + low >= 0.0;
+        drawing.text(
+            pt(
+                f64::midpoint(left, right),
+                if above { up + 5.0 } else { low - 5.0 },
+            ),
+            name.clone(),
+        );
     }
     drawing
 }
