@@ -1106,3 +1106,26 @@ fn the_smaller_sheets_answer_their_books() {
     let o = figured("thread-infeed", &[("pitch", "8 tpi"), ("starts", "2")]);
     assert!(near(Pitch::from_base(base(&o, "lead")).inches(), 0.25, 1e-9));
 }
+
+#[test]
+#[rustfmt::skip]
+fn holes_reamed_sunk_and_tapped() {
+    // TM 1-420, par. 37: 0.005 to 0.010 in on the diameter for the reamer
+    let o = figured("speed-feed", &[("cut", "ream"), ("work", "gray-iron"), ("diameter", "3/8")]);
+    let (low, high) = o.answer.get("stock").unwrap().band.unwrap();
+    assert!(near(Length::from_base(low).inches(), 0.005, 1e-9) && near(Length::from_base(high).inches(), 0.010, 1e-9));
+    // Machinery's Handbook, older editions: grey iron ASTM 45/50, 220-260 HB, is reamed at 40 ft/min, ASTM 20 at 65
+    let (low, high) = o.answer.get("aim").unwrap().band.unwrap();
+    assert!(near(SurfaceSpeed::from_base(low).sfm(), 40.0, 1e-9) && near(SurfaceSpeed::from_base(high).sfm(), 65.0, 1e-9));
+    // school shop formula list: a quarter of the drilling speed for a countersink
+    let drill = figured("speed-feed", &[("cut", "drill"), ("work", "mild-steel"), ("diameter", "1/2")]);
+    let sink = figured("speed-feed", &[("cut", "sink"), ("work", "mild-steel"), ("diameter", "1/2")]);
+    assert!(near(base(&sink, "rpm-exact") / base(&drill, "rpm-exact"), 0.25, 1e-12));
+    // trade table of tap speeds: bronze 50 to 100 ft/min; the feed is the pitch
+    let tap = figured("speed-feed", &[("cut", "tap"), ("work", "bronze"), ("diameter", "3/8"), ("pitch", "16 tpi")]);
+    assert!(near(SurfaceSpeed::from_base(base(&tap, "aim")).sfm(), 50.0, 1e-9));
+    assert!(near(FeedPerRev::from_base(base(&tap, "turn-feed")).in_per_rev(), 0.0625, 1e-12));
+    // no source for tapping mild steel was read
+    let none = outcome(&[("cut", "tap"), ("work", "mild-steel"), ("diameter", "3/8")]);
+    assert!(none.faults().any(|fault| fault.reason.id() == "no-source"));
+}

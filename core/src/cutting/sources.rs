@@ -45,6 +45,11 @@ pub(crate) static REAM_HALF: Source = Source::read(
     "TM 1-420 Lathes, War Department, 29 November 1940",
     "par. 37, reaming at half the drilling speed",
 );
+pub(crate) static REAM_STOCK: Source = Source::read(
+    "TM 1-420 Lathes, War Department, 29 November 1940",
+    "par. 37, 0.005 to 0.010 in left for the reamer",
+);
+pub(crate) static REMEDIES: Source = Source::practice("What to change first when a cut goes wrong");
 pub(crate) static CHIP_MEAN: Source = Source::read(
     "Indexable milling catalogue, 2026 ed.",
     "p. 802, mean chip fz \u{221a}(ae/D)",

@@ -1,5 +1,6 @@
 //! How fast should it turn and feed for this cut? A band of cutting speeds, the machine's own steps, and the chip they leave.
 
+use crate::cutting::sources::REMEDIES;
 use crate::quantity::{Length, RotationalSpeed};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::{CutterMaterial, Material};
@@ -38,6 +39,9 @@ pub(super) static SHEET: Sheet = Sheet {
         "drilling",
         "reaming",
         "countersink",
+        "tapping",
+        "chatter",
+        "squeal",
         "turning",
         "fly cutter",
         "chip thinning",
@@ -124,7 +128,29 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     Ok(a)
 }
 
+/// What to change first when the cut goes wrong, in order, with the reason.
+#[rustfmt::skip]
+const REMEDIES_IN_ORDER: &[[&str; 4]] = &[
+    ["chatters", "one spindle step slower", "away from the frequency that sings", "more feed per tooth, less overhang, gibs snugged, shallower"],
+    ["rubs, dust for chips", "more feed", "the edge must get under the skin", "one spindle step slower, then a sharp edge"],
+    ["burns, blue chips with HSS", "one spindle step slower", "heat goes with speed first", "coolant or oil, then a sharp edge"],
+    ["squeals", "more feed", "a light chip rubs", "one spindle step slower, a drop of oil, look for wear"],
+    ["chips its edge", "less feed", "the tooth is overloaded", "slack and looseness out, tougher cutter"],
+    ["leaves a rough face", "less feed", "the marks are nearer", "a sharp edge, oil, one step faster"],
+    ["labours, belt slips", "less depth", "power goes with the metal removed", "less feed, back gear"],
+];
+
 fn cautions(a: &mut Answer, cut: &Cut) {
+    let table = a.table(
+        "remedies",
+        "If the cut goes wrong",
+        &["If it", "Change first", "Because", "Then"],
+    );
+    for row in REMEDIES_IN_ORDER {
+        table.row(row.iter().map(|cell| Value::words(*cell)).collect());
+    }
+    table.note("Common practice; one change at a time.");
+    a.source(&REMEDIES);
     a.stop("Before you start the spindle", "Work clamped against the cut and stops tight, guard on, glasses on, no gloves, key out. Clear chips with a brush, spindle stopped.");
     if cut.is_one_of(MILL) {
         a.note("Which way to feed", "Feed against the cutter unless the table's slack is taken out: in climb milling the cutter pulls the work in.");

@@ -36,7 +36,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
 pub(super) const ARBOR: &[&str] = &["slab", "side", "saw", "form"];
 const FACE: &[&str] = &["face", "end"];
 pub(super) const MILL: &[&str] = &["slab", "side", "saw", "form", "face", "end"];
-pub(super) const HOLE: &[&str] = &["drill", "ream", "sink"];
+pub(super) const HOLE: &[&str] = &["drill", "ream", "sink", "tap"];
 pub(super) const LATHE_CUTS: &[&str] = &["turn", "turn-finish", "thread"];
 const PER_TURN: &[&str] = &["drill", "ream", "sink", "turn", "turn-finish"];
 
@@ -50,6 +50,7 @@ static CUTS: &[Choice] = &[
     choice("drill", "drill"),
     choice("ream", "machine reamer"),
     choice("sink", "countersink or counterbore"),
+    choice("tap", "machine tap"),
     choice("turn", "turn, roughing"),
     choice("turn-finish", "turn, finishing"),
     choice("thread", "thread with a single point"),
@@ -214,6 +215,17 @@ pub(super) static FIELDS: &[Field] = &[
     .range(0.0005, 5.0, "what edges bear")
     .when(&[when("cut", PER_TURN)])
     .optional(),
+    Field::quantity(
+        "pitch",
+        "Pitch or threads per inch",
+        Kind::Pitch,
+        &[&TPI, &PITCH_MM, &PITCH_INCH],
+    )
+    .example("16 tpi")
+    .hint("The feed per turn is the lead.")
+    .range(0.1, 26.0, "threads that a shop cuts")
+    .when(&[when("cut", &["tap", "thread"])])
+    .optional(),
     Field::rows("steps", "Mill spindle steps", RPM_COLUMN, 1, 48)
         .example("70;110;175")
         .hint("As on the plate.")
@@ -268,6 +280,12 @@ pub(super) static RESULTS: &[Res] = &[
     ),
     Res::of("feed-aim", "Feed per turn aimed at", Kind::FeedPerRev),
     Res::stepped("per-turn", "Feed per turn", Kind::FeedPerRev),
+    Res::of(
+        "stock",
+        "Leave for the reamer, on the diameter",
+        Kind::Length,
+    ),
+    Res::of("before", "Drill or bore before reaming to", Kind::Length),
     Res::of("approach", "Approach", Kind::Length),
     Res::stepped("time", "Time for the pass", Kind::Time),
     Res::stepped("removal", "Metal removed", Kind::RemovalRate),

@@ -5,7 +5,7 @@ use super::fields::*;
 use crate::cutting::sources::*;
 use crate::cutting::*;
 use crate::machine::around;
-use crate::quantity::{Angle, FeedPerRev, Length};
+use crate::quantity::{Angle, FeedPerRev, Length, Pitch};
 use crate::sheet::*;
 use crate::standards::feeds::{DrillFeedSource, LATHE, drill_feed_band};
 
@@ -37,13 +37,17 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
         .as_ref()
         .map(|band| (band.low, band.high))
         .or(lathe_band);
-    let own: Option<FeedPerRev> = inp.opt("turn-feed");
+    let pitch: Option<Pitch> = inp.opt("pitch");
+    let lead = pitch.map(|pitch| FeedPerRev::from_mm_per_rev(pitch.mm()));
+    let own: Option<FeedPerRev> = inp.opt("turn-feed").or(lead);
     if let Some(wanted) = own.or(band.map(|band| band.0)) {
         let steps: Vec<FeedPerRev> = inp.list("turn-feeds");
         let step = around(&steps, wanted).map(|found| found.at_or_below.unwrap_or(found.nearest));
         let turn = step.unwrap_or(wanted);
         let feed = feed_rate(turn, cut.step);
-        a.line("turn-feed", turn).says(if step.is_some() {
+        a.line("turn-feed", turn).says(if lead.is_some() {
+            "The thread's pitch; with several starts times the starts."
+        } else if step.is_some() {
             "The power feed's step at or below the feed aimed at, per turn."
         } else {
             "By hand, per turn."
@@ -51,7 +55,7 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
         a.line("feed", feed)
             .says("Per minute, at that spindle step.");
         let line = a.line("feed-aim", wanted).says(if own.is_some() {
-            "As you gave it, per turn."
+            "As given, per turn."
         } else {
             "Low end of the band, per turn; the sources give it for the harder metals."
         });
@@ -106,9 +110,26 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
                 &TOOTH_FEED,
             );
         });
+    }
+    if cut.kind == "ream" {
+        // TM 1-420, par. 37: 0.005 to 0.010 in on the diameter
+        let (least, most) = (Length::from_thou(5.0), Length::from_thou(10.0));
+        a.line("stock", most)
+            .says("On the diameter, TM 1-420; less rubs, more tears.")
+            .band(least, most, "the band of TM 1-420");
+        if d > most * 2.0 {
+            a.line("before", d - most)
+                .says("Diameter less the stock.")
+                .band(d - most, d - least, "the band of TM 1-420");
+        }
+        a.source(&REAM_STOCK);
+        a.note("If the reamed hole comes out large", "Look in this order: run-out of spindle or chuck, drilled hole off line, built-up edge, too little stock, too fast. Let the reamer float, never turn it backward.");
+    }
+    if cut.kind == "tap" {
+        a.stop("Before you tap by power", "Use a clutch or a floating holder and know that the spindle reverses. If the tap slows, squeals or springs, stop and think: wrong hole, full flutes or a dull tap. A broken tap is hard to get out.");
     } else if cut.kind == "thread" {
-        a.note("Before you engage the half nuts", "The feed is the lead of the thread. Speed here is for cutting; go slower if you cannot let go in time.");
-    } else {
+        a.stop("Before you engage the half nuts", "The feed is the lead of the thread. Know where you will let go, and go slower if you cannot let go in time.");
+    } else if own.is_none() && band.is_none() {
         a.note("About the feed", "We have no verified source for the feed of this cut. Give your own to get the feed per minute.");
     }
     if let Some(band) = &drill_band {

@@ -17,6 +17,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
         "turn" => Operation::TurningRough,
         "turn-finish" => Operation::TurningFinish,
         "thread" => Operation::Threading,
+        "tap" => Operation::Tapping,
         _ => Operation::Milling,
     };
     let hardness = inp.opt::<Number>("hardness").map(|hb| hb.get() as u16);
@@ -60,6 +61,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
     let surface = surface_speed(step, d);
     let too_fast = found.at_or_below.is_none();
     if let (true, Some(aim)) = (too_fast, &aim)
+        && aim.rule.is_none()
         && surface > aim.high.max(start)
     {
         return Err(Stop::withheld(
@@ -98,10 +100,10 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
         line.band(
             aim.low,
             aim.high,
-            format!(
-                "slowest and fastest figure of {} sourced rows",
-                aim.band.rows.len()
-            ),
+            match aim.band.rows.len() {
+                1 => "the one sourced row".to_owned(),
+                rows => format!("slowest and fastest figure of {rows} sourced rows"),
+            },
         );
     }
     a.line("surface", surface)
@@ -210,7 +212,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
         }
     }
     if too_fast {
-        a.note("Before you cut", "Even the slowest step is faster than the start of the band. Take light cuts and watch the edge.");
+        a.note("Before you cut", "Even the slowest step is faster than the start of the band. Take light cuts, keep it short and watch the edge.");
     }
     Ok(())
 }
