@@ -1,7 +1,7 @@
 //! The whole contract as a list: what may be asked, with which fields, and what comes out.
 
-use benchslate_core::quantity::Kind;
-use benchslate_core::sheet::{Field, FieldKind, Preset, Sheet};
+use benchslate_core::quantity::{Kind, System, plain};
+use benchslate_core::sheet::{Field, FieldKind, Preset, Range, Sheet};
 use benchslate_core::sheets;
 use serde_json::{Value, json};
 
@@ -44,6 +44,23 @@ fn kind_name(kind: Kind) -> String {
     format!("{kind:?}")
 }
 
+/// The allowed range in the unit that a bare number takes in the inch system.
+fn range_of(field: &Field, range: Range) -> Value {
+    match field.unit(System::Inch) {
+        Some(unit) => {
+            let ends = [range.low, range.high].map(|base| {
+                plain(base, unit)
+                    .parse::<f64>()
+                    .unwrap_or(unit.from_base(base))
+            });
+            // threads per inch run against the pitch
+            let (low, high) = (ends[0].min(ends[1]), ends[0].max(ends[1]));
+            json!({ "low": low, "high": high, "unit": unit.id, "why": range.why })
+        }
+        None => json!({ "low": range.low, "high": range.high, "unit": "", "why": range.why }),
+    }
+}
+
 fn field(field: &Field) -> Value {
     let (kind, more) = match &field.kind {
         FieldKind::Quantity {
@@ -78,7 +95,7 @@ fn field(field: &Field) -> Value {
         "hint": field.hint,
         "default": field.preset.text(),
         "from_shop": matches!(field.preset, Preset::Shop(..)),
-        "range": field.range.map(|range| json!({ "low": range.low, "high": range.high, "unit": "base", "why": range.why })),
+        "range": field.range.map(|range| range_of(field, range)),
         "when": field.when.iter().map(|when| json!({ "field": when.field, "is": when.is })).collect::<Vec<_>>(),
         "measured": field.is_measured,
         "optional": field.is_optional,
