@@ -1129,3 +1129,31 @@ fn holes_reamed_sunk_and_tapped() {
     let none = outcome(&[("cut", "tap"), ("work", "mild-steel"), ("diameter", "3/8")]);
     assert!(none.faults().any(|fault| fault.reason.id() == "no-source"));
 }
+
+/// Roughing and finishing speed, ft/min: an end mill maker's chart (maker not named here), Table A: aluminium, cast iron (hard roughing
+/// to soft finishing), low carbon steel, 4140, stainless 304.
+const END_MILL_CHART: &[(Material, f64, f64)] = &[
+    (Material::Aluminium, 600.0, 800.0),
+    (Material::GrayIron, 50.0, 80.0),
+    (Material::MildSteel, 75.0, 90.0),
+    (Material::AlloySteel, 50.0, 70.0),
+    (Material::StainlessSteel, 55.0, 75.0),
+];
+
+#[test]
+fn milling_bands_hold_a_second_chart() {
+    for &(material, low, high) in END_MILL_CHART {
+        let band = speed_band(
+            material,
+            Operation::Milling,
+            CutterMaterial::HighSpeedSteel,
+            None,
+        )
+        .unwrap();
+        // the chart lies inside the band of our sources, within a foot a minute of rounding
+        assert!(
+            band.low.sfm() <= low + 1.0 && band.high.sfm() >= high - 1.0,
+            "{material:?}"
+        );
+    }
+}
