@@ -293,6 +293,17 @@ fn opened_rows_lead_to_sheets() {
                 .iter()
                 .flat_map(|table| &table.rows)
             {
+                assert!(row.taps.len() <= row.cells.len(), "{}", sheet.id);
+                for (id, text) in row.taps.iter().flatten().flatten() {
+                    let field = sheet
+                        .field(id)
+                        .unwrap_or_else(|| panic!("{} taps {id}", sheet.id));
+                    assert!(
+                        text.is_empty() || evaluate_field(field, text, System::Inch).is_ok(),
+                        "{} taps {id}={text}",
+                        sheet.id
+                    );
+                }
                 let Some((id, entry)) = &row.opens else {
                     continue;
                 };

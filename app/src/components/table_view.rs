@@ -97,11 +97,38 @@ fn line(props: &TableProps, shop: &Shop, row: &Row) -> Html {
                         </th>
                     }
                 } else {
-                    html! { <td class={matches!(cell, Value::Words(_)).then_some("text")}>{ text }</td> }
+                    html! { <td class={matches!(cell, Value::Words(_)).then_some("text")}>{ tapped(props, row, at, text) }</td> }
                 }
             }) }
         </tr>
     }
+}
+
+/// A cell that changes the entry when tapped: a button whose name says row, column and state.
+fn tapped(props: &TableProps, row: &Row, at: usize, text: String) -> Html {
+    let Some(tap) = row.taps.get(at).and_then(Option::as_ref) else {
+        return html! { { text } };
+    };
+    let (act, pairs) = (props.act.clone(), tap.clone());
+    let onclick = Callback::from(move |_| {
+        act.emit(Act::Set(
+            pairs
+                .iter()
+                .map(|(id, text)| ((*id).to_owned(), text.clone()))
+                .collect(),
+        ));
+    });
+    let place = |name: Option<String>| name.unwrap_or_default();
+    let label = format!(
+        "{}, {}: {text}. Tap to change.",
+        place(
+            row.cells
+                .first()
+                .map(|cell| cell.text_with_unit(props.system))
+        ),
+        place(props.table.columns.get(at).map(ToString::to_string)),
+    );
+    html! { <button type="button" class="tap" aria-label={label} {onclick}>{ text }</button> }
 }
 
 /// The first cell: a way to what the row opens, where it opens something.

@@ -211,7 +211,13 @@ pub struct Row {
     pub chosen: bool,
     /// Sheet id and entry that a tap on the row opens.
     pub opens: Option<(&'static str, Vec<(&'static str, String)>)>,
+    /// What a tap on a cell changes in this same entry, a cell each: fields and their new texts. Shorter where the last
+    /// cells take no tap.
+    pub taps: Vec<Option<Tap>>,
 }
+
+/// Fields of the same entry, and the texts that a tap on a cell puts there.
+pub type Tap = Vec<(&'static str, String)>;
 
 /// A ranked table, best first.
 #[derive(Clone, PartialEq, Debug)]
@@ -252,6 +258,11 @@ impl Row {
     /// The one that the answer takes?
     pub fn chosen(&mut self, chosen: bool) -> &mut Self {
         self.chosen = chosen;
+        self
+    }
+    /// What a tap on each cell changes in this same entry.
+    pub fn taps(&mut self, taps: Vec<Option<Tap>>) -> &mut Self {
+        self.taps = taps;
         self
     }
     /// What a tap opens.

@@ -57,6 +57,14 @@ impl Cells<'_> {
             _ => None,
         }
     }
+    /// A call in a column, in the plain way to write it.
+    pub fn call(&self, id: &str) -> Option<&str> {
+        let index = self.columns.iter().position(|column| column.id == id)?;
+        match self.cells.get(index)?.as_ref()? {
+            Input::Call(call) => Some(call),
+            _ => None,
+        }
+    }
 }
 
 fn number<Q: Quantity>(input: &Input) -> Option<Q> {
