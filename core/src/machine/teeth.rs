@@ -47,6 +47,18 @@ impl Ways {
             Self::Factor(factor) => *factor,
         }
     }
+    /// As it is written: `13/45x18/40`.
+    pub fn name(&self) -> String {
+        match self {
+            Self::Pairs(pairs) => {
+                let names: Vec<String> = pairs.iter().map(ToString::to_string).collect();
+                names.join("x")
+            }
+            Self::Factor(factor) => {
+                crate::quantity::plain(*factor, &crate::quantity::units::NUMBER)
+            }
+        }
+    }
     /// The pairs, none for a bare factor.
     pub fn pairs(&self) -> &[Pair] {
         match self {

@@ -33,6 +33,7 @@ sheets!(
     bolt_torque,
     thread_strip,
     trip_dog,
+    which_pair,
 );
 
 /// A sheet by id.

@@ -106,6 +106,12 @@ pub fn explain(gearbox: &Gearbox, marks: &[Mark]) -> Finding {
     finding.count = finding.exact.len();
     finding.exact.truncate(MOST_EXPLANATIONS);
     finding.near = near(&pool, bad, good);
+    if !finding.exact.is_empty() {
+        // where a pair fits, a shift that nearly does is no news
+        finding
+            .near
+            .retain(|one| matches!(one.causes.as_slice(), [Cause::Alternative { .. }]));
+    }
     finding
 }
 

@@ -1,0 +1,88 @@
+//! What is entered of a box: its plate, its stages and how each setting ran.
+
+use crate::calls::CallFault;
+use crate::machine::teeth::{MOST_ALTERNATIVES, TeethFault, Ways, read_stage};
+use crate::quantity::Kind;
+use crate::quantity::units::{IN_PER_MIN, MM_PER_MIN, RPM};
+use crate::record::{FEEDS, SPINDLE};
+use crate::sheet::*;
+
+/// Gear pairs of a stage: driver/driven, a space between places of the lever, x between pairs in series.
+pub static GEARS: Call = Call {
+    name: "list of gear pairs",
+    read: said,
+};
+
+fn said(text: &str) -> Result<Said, CallFault> {
+    let ways = read_stage(text).map_err(|fault| match fault {
+        TeethFault::Empty => CallFault::Empty,
+        TeethFault::Unfinished => CallFault::Unfinished,
+        TeethFault::Part(part) => {
+            let shown: String = part.chars().filter(|c| c.is_ascii_graphic()).collect();
+            CallFault::Unknown {
+                says: format!("\u{201c}{shown}\u{201d} is no gear pair"),
+                cure: "write driver/driven, as 18/36, with a space between places of the lever".into(),
+            }
+        }
+        TeethFault::Many => CallFault::Unknown {
+            says: format!("more than {MOST_ALTERNATIVES} places, or more than four pairs in series"),
+            cure: "enter fewer".into(),
+        },
+    })?;
+    let parts: Vec<String> = ways.iter().map(Ways::name).collect();
+    let count = parts.len();
+    Ok(Said {
+        call: parts.join(" "),
+        reading: format!("{count} {}, driver over driven", if count == 1 { "place" } else { "places" }),
+    })
+}
+
+pub static FIELDS: &[Field] = &[
+    Field::choice("plate", "Plate shows", &[
+        choice("feeds", "feeds"),
+        choice("speeds", "spindle speeds"),
+        choice("none", "nothing readable"),
+    ]),
+    Field::rows("feed-steps", "Feeds on the plate", FEED, 2, 48)
+        .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
+        .hint("All of them, in any order.")
+        .from_shop(ShopItem::FeedSteps, FEEDS)
+        .when(&[when("plate", &["feeds"])]),
+    Field::rows("spindle-steps", "Speeds on the plate", SPEED, 2, 48)
+        .example("70 rpm;110 rpm;175 rpm;270 rpm")
+        .hint("All of them, in any order.")
+        .from_shop(ShopItem::SpindleSteps, SPINDLE)
+        .when(&[when("plate", &["speeds"])]),
+    Field::rows("stages", "Stages of the box", STAGES, 1, 5)
+        .example("5~2;2~1")
+        .hint("A row a lever or cluster, A first: how many places it has, and how many steps on the plate one place moves, or its gears."),
+    Field::rows("marks", "How each setting runs", MARKS, 0, 72)
+        .example("1~slow;2~well")
+        .hint("Setting 1 is the slowest. Or tap the grid below.")
+        .optional(),
+];
+
+static FEED: &[Field] = &[Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
+    .range(0.1, 20_000.0, "what a table feeds")];
+static SPEED: &[Field] =
+    &[Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(1.0, 100_000.0, "what a spindle turns")];
+static STAGES: &[Field] = &[
+    Field::count("places", "Places").example("3").range(1.0, 12.0, "places of a lever, or gears of a cone"),
+    Field::count("spacing", "Steps apart")
+        .example("1")
+        .range(1.0, 36.0, "steps of a plate of 36")
+        .optional(),
+    Field::call("gears", "Gears, driver/driven", &GEARS).example("18/36 27/27 36/18").optional(),
+];
+static MARKS: &[Field] = &[
+    Field::count("setting", "Setting").example("1").range(1.0, 36.0, "settings of a box that is searched"),
+    Field::choice("mark", "Runs", &[
+        choice("untested", "not tried"),
+        choice("well", "meshes well"),
+        choice("slow", "slow to mesh"),
+        choice("no-mesh", "will not mesh"),
+        choice("jumps", "jumps out"),
+        choice("noisy", "noisy"),
+        choice("rate", "wrong rate"),
+    ]),
+];

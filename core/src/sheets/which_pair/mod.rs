@@ -1,0 +1,52 @@
+//! Which part of a feed or speed box is bad? From how each setting runs, without opening it.
+
+mod boxed;
+mod draw;
+mod fields;
+mod grid;
+mod say;
+mod tell;
+
+use crate::quantity::Kind;
+use crate::sheet::*;
+
+/// The sheet.
+pub static SHEET: Sheet = Sheet {
+    id: "which-pair",
+    revision: 1,
+    title: "Find the bad pair in a box",
+    question: "Which pair is it?",
+    aside: "stages, how each setting runs",
+    words: &[
+        "gearbox", "feed box", "speed box", "quick change", "bad gear", "noisy", "jumps out of gear", "slow to mesh", "will not engage",
+        "fault", "grinding", "lever", "shift fork", "detent", "back gear",
+    ],
+    group: Group::Run,
+    fields: fields::FIELDS,
+    results: &[
+        Res::words("cause", "Points to"),
+        Res::words("look", "Look first at"),
+        Res::words("next", "Try next"),
+        Res::words("cleared", "Cleared"),
+        Res::words("open", "Not cleared"),
+        Res::stepped("left", "Explanations that fit", Kind::Count),
+        Res::stepped("settings", "Settings of the box", Kind::Count),
+    ],
+    examples: &[
+        &[("stages", "5~2;2~1"), ("marks", "1~slow;2~slow;3~well;6~well")],
+        &[
+            ("plate", "none"),
+            ("stages", "3~3;3~1;2~9"),
+            ("marks", "1~well;2~noisy;5~noisy;12~well;17~noisy"),
+        ],
+        &[
+            ("plate", "none"),
+            ("stages", "3~~20/40 25/35 30/30;2~~16/48x20/40 32/32"),
+            ("marks", "1~jumps;2~jumps;4~well;5~well;6~well"),
+        ],
+        &[("plate", "speeds"), ("stages", "4~2;2~1")],
+    ],
+    takes: &[],
+    finds: None,
+    figure: tell::figure,
+};

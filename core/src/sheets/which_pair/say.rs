@@ -1,0 +1,107 @@
+//! How are settings, places and causes called? In letters and numbers that stand on the grid.
+
+use super::boxed::{Boxed, letter};
+use crate::machine::isolate::{Cause, Explanation, Mark, Settings};
+
+/// "A2", a place of a lever.
+pub fn place(stage: usize, at: usize) -> String {
+    format!("{}{}", letter(stage), at + 1)
+}
+
+/// "A2 (27/27)", with its gears where known.
+pub fn gear(boxed: &Boxed, stage: usize, at: usize) -> String {
+    let name = place(stage, at);
+    match ways(boxed, stage, at) {
+        Some(gears) => format!("{name} ({gears})"),
+        None => name,
+    }
+}
+
+/// The gears of a place, where known.
+pub fn ways(boxed: &Boxed, stage: usize, at: usize) -> Option<String> {
+    Some(boxed.stages.get(stage)?.gears.as_ref()?.get(at)?.name())
+}
+
+/// "A1 B2 C1".
+pub fn levers(boxed: &Boxed, setting: usize) -> String {
+    let levers = boxed.gearbox.levers(setting).iter().enumerate();
+    join(&levers.map(|(stage, &at)| place(stage, at)).collect::<Vec<_>>(), " ")
+}
+
+/// "setting 5, A1 B2 C1, 3.00 in/min".
+pub fn setting(boxed: &Boxed, at: usize) -> String {
+    let mut text = format!("setting {}, {}", at + 1, levers(boxed, at));
+    if let Some(value) = boxed.plate.get(at) {
+        text.push_str(&format!(", {value} {}", boxed.unit));
+    }
+    text
+}
+
+/// What a cause is.
+pub fn cause(boxed: &Boxed, cause: Cause) -> String {
+    match cause {
+        Cause::Common => "what all settings share".into(),
+        Cause::Alternative { stage, at } => gear(boxed, stage, at),
+        Cause::Neighbours { stage, low } => format!("what {} and {} share", place(stage, low), place(stage, low + 1)),
+        Cause::Both { first, second } => {
+            format!("{} with {}, only both together", place(first.0, first.1), place(second.0, second.1))
+        }
+        Cause::Alone(at) => format!("setting {} alone", at + 1),
+    }
+}
+
+/// What an explanation is: its causes together.
+pub fn explanation(boxed: &Boxed, one: &Explanation) -> String {
+    let names: Vec<String> = one.causes.iter().map(|&own| cause(boxed, own)).collect();
+    join(&names, " and ")
+}
+
+/// "setting 3", "settings 3, 5 and 9".
+pub fn settings(set: Settings) -> String {
+    let numbers: Vec<String> = (0..64).filter(|bit| set >> bit & 1 == 1).map(|bit: usize| (bit + 1).to_string()).collect();
+    let word = if numbers.len() == 1 { "setting" } else { "settings" };
+    format!("{word} {}", list(&numbers, "and"))
+}
+
+/// "a, b and c".
+pub fn list(names: &[String], word: &str) -> String {
+    match names {
+        [] => "none".into(),
+        [one] => one.clone(),
+        [most @ .., last] => format!("{} {word} {last}", join(most, ", ")),
+    }
+}
+
+fn join(names: &[String], between: &str) -> String {
+    names.join(between)
+}
+
+/// A sentence's first letter.
+pub fn capital(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+}
+
+/// A mark in the grid.
+pub const fn short(mark: Mark) -> &'static str {
+    match mark {
+        Mark::Untested => "not tried",
+        Mark::Well => "well",
+        Mark::Slow => "slow",
+        Mark::NoMesh => "no mesh",
+        Mark::JumpsOut => "jumps",
+        Mark::Noisy => "noisy",
+        Mark::WrongRate => "wrong rate",
+    }
+}
+
+/// Where to look first for this kind of mark.
+pub const fn look(mark: Mark) -> &'static str {
+    match mark {
+        Mark::Slow | Mark::NoMesh => "tooth ends or dogs burred, the fork or shift rod short of its place, a gear tight on its shaft",
+        Mark::JumpsOut => "detent and its spring, dogs or tooth ends worn to a slope, end play of the shaft or the fork",
+        Mark::Noisy => "tooth flanks, a chip between teeth, the bearing beside that gear",
+        Mark::WrongRate => "a gear of another tooth count, a sheared key or pin, a lever that stands one place off",
+        Mark::Untested | Mark::Well => "",
+    }
+}
