@@ -79,7 +79,7 @@ pub struct InchFit {
 /// assert!((fit.band.shaft.upper.thou() - 2.7).abs() < 1e-9); // ANSI B4.1-1967, Table 11
 /// ```
 ///
-/// Range: above 0 to 19.69 in (FN: 7.09 in), as far as the tables are to hand. Source: ANSI B4.1-1967, Tables 8 to 12.
+/// Range: above 0 to 19.69 in (FN: 12.41 in), as far as the tables are to hand. Source: ANSI B4.1-1967, Tables 8 to 12.
 ///
 /// # Errors
 /// [`FitFault::InchNotDefined`] below the class's first row, [`FitFault::InchNoSource`] where a row is not to hand,

@@ -10,8 +10,9 @@ pub const STEPS: [f64; 13] = [
     0.12, 0.24, 0.40, 0.71, 1.19, 1.97, 3.15, 4.73, 7.09, 9.85, 12.41, 15.75, 19.69,
 ];
 /// Upper ends of the size steps of FN as far as they are to hand, inches.
-pub const FINE_STEPS: [f64; 16] = [
+pub const FINE_STEPS: [f64; 21] = [
     0.12, 0.24, 0.40, 0.56, 0.71, 0.95, 1.19, 1.58, 1.97, 2.56, 3.15, 3.94, 4.73, 5.52, 6.30, 7.09,
+    7.88, 8.86, 9.85, 11.03, 12.41,
 ];
 
 /// The five series.

@@ -2,6 +2,7 @@
 //!
 //! ANSI B4.1-1967. Thousandths of an inch are authoritative; the hole's lower limit is always 0.
 //! Table 10, as printed in Machinery's Handbook, 31st ed. LT3 and LT4 start above 0.24 in.
+//! LT4 above 3.15 in: shaft limits read, hole H8 as in LT2; the rest above 3.15 in is not to hand.
 //! Columns: hole upper, shaft upper, shaft lower. A row a size step, in the order of `STEPS`.
 
 use super::b41::{Row, gap, read};
@@ -53,6 +54,12 @@ pub(super) const LT: [&[Row]; 6] = [
         read(1.2, 0.9, 0.1),
         read(1.6, 1.1, 0.1),
         read(1.8, 1.3, 0.1),
+        read(2.2, 1.5, 0.1),
+        read(2.5, 1.7, 0.1),
+        read(2.8, 2.0, 0.2),
+        read(3.0, 2.2, 0.2),
+        read(3.5, 2.4, 0.2),
+        read(4.0, 2.7, 0.2),
     ],
     // LT5
     &[

@@ -3,10 +3,10 @@
 //! ANSI B4.1-1967. Thousandths of an inch are authoritative; the hole's lower limit is always 0.
 //! RC1 to RC4: Table 8a, RC5 to RC9: Table 8b, as printed in Machinery's Handbook, 31st ed. Of RC9, 0.12 to 0.24 in,
 //! the shaft tolerance 1.5 is printed so (its clearance 4.5 to 9.0 agrees): not a slip of ours.
-//! Columns: hole upper, shaft upper, shaft lower. A row a size step, in the order of `STEPS`;
-//! `memory` marks a row whose figures were recalled and fit the grade arithmetic, but were not read in print.
+//! RC4 above 15.75 in, RC6 and RC7 above 3.15 or 4.73 in, RC8 above 0.71 in: shaft limits read, hole by its grade H8, H9, H10.
+//! Columns: hole upper, shaft upper, shaft lower. A row a size step, in the order of `STEPS`.
 
-use super::b41::{Row, memory, read};
+use super::b41::{Row, read};
 
 #[rustfmt::skip]
 pub(super) const RC: [&[Row]; 9] = [
@@ -72,7 +72,7 @@ pub(super) const RC: [&[Row]; 9] = [
         read(2.8, -2.0, -3.8),
         read(3.0, -2.5, -4.5),
         read(3.5, -3.0, -5.2),
-        memory(4.0, -4.0, -6.5),
+        read(4.0, -4.0, -6.5),
     ],
     // RC5
     &[
@@ -97,11 +97,11 @@ pub(super) const RC: [&[Row]; 9] = [
         read(2.5, -2.0, -3.6),
         read(3.0, -2.5, -4.3),
         read(3.5, -3.0, -5.2),
-        memory(4.0, -3.5, -6.0),
-        memory(4.5, -4.0, -6.8),
-        memory(5.0, -5.0, -8.0),
-        memory(6.0, -6.0, -9.5),
-        memory(6.0, -8.0, -12.0),
+        read(4.0, -3.5, -6.0),
+        read(4.5, -4.0, -6.8),
+        read(5.0, -5.0, -8.0),
+        read(6.0, -6.0, -9.5),
+        read(6.0, -8.0, -12.0),
     ],
     // RC7
     &[
@@ -112,12 +112,12 @@ pub(super) const RC: [&[Row]; 9] = [
         read(2.0, -2.5, -3.7),
         read(2.5, -3.0, -4.6),
         read(3.0, -4.0, -5.8),
-        memory(3.5, -5.0, -7.2),
-        memory(4.0, -6.0, -8.5),
-        memory(4.5, -7.0, -9.8),
-        memory(5.0, -8.0, -11.0),
-        memory(6.0, -10.0, -13.5),
-        memory(6.0, -12.0, -16.0),
+        read(3.5, -5.0, -7.2),
+        read(4.0, -6.0, -8.5),
+        read(4.5, -7.0, -9.8),
+        read(5.0, -8.0, -11.0),
+        read(6.0, -10.0, -13.5),
+        read(6.0, -12.0, -16.0),
     ],
     // RC8
     &[
@@ -125,15 +125,15 @@ pub(super) const RC: [&[Row]; 9] = [
         read(1.8, -2.8, -4.0),
         read(2.2, -3.0, -4.4),
         read(2.8, -3.5, -5.1),
-        memory(3.5, -4.5, -6.5),
-        memory(4.0, -5.0, -7.5),
-        memory(4.5, -6.0, -9.0),
-        memory(5.0, -7.0, -10.5),
-        memory(6.0, -8.0, -12.0),
-        memory(7.0, -10.0, -14.5),
-        memory(8.0, -12.0, -17.0),
-        memory(9.0, -14.0, -20.0),
-        memory(10.0, -16.0, -22.0),
+        read(3.5, -4.5, -6.5),
+        read(4.0, -5.0, -7.5),
+        read(4.5, -6.0, -9.0),
+        read(5.0, -7.0, -10.5),
+        read(6.0, -8.0, -12.0),
+        read(7.0, -10.0, -14.5),
+        read(8.0, -12.0, -17.0),
+        read(9.0, -14.0, -20.0),
+        read(10.0, -16.0, -22.0),
     ],
     // RC9
     &[
