@@ -1,4 +1,5 @@
 //! The sheet that reads a length every way, against published sizes.
+#![allow(clippy::unwrap_used, clippy::panic)] // a failure is a failed check
 
 use benchslate_core::quantity::System;
 use benchslate_core::sheet::{Answer, Entry, evaluate};

@@ -1,7 +1,7 @@
 //! Units, reader and printer against published conversion factors and decimal equivalents.
 
 use benchslate_core::quantity::{
-    Kind, Length, Unit, decimal, nearest_fraction, plain, read, spoken, units, units::*, with_unit,
+    Kind, Length, Unit, decimal, nearest_fraction, plain, read, spoken, units::*, with_unit,
 };
 use benchslate_tests::near;
 
@@ -192,7 +192,7 @@ fn spoken_sizes() {
 /// What is printed in any offered unit reads back to what was printed, over all kinds.
 #[test]
 fn printed_reads_back() {
-    for kind in units::KINDS {
+    for kind in KINDS {
         for unit in benchslate_core::quantity::units_of(*kind) {
             let unit: &'static Unit = unit;
             let base = unit.to_base(if *kind == Kind::Count { 12.0 } else { 12.375 });

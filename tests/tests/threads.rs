@@ -1350,7 +1350,7 @@ fn no_class_of_screw_is_larger_than_its_hole() {
                     smallest = smallest.min(pitch.low.mm());
                 }
                 Err(LimitFault::OtherSystem) => {
-                    assert_ne!(class.is_metric(), thread.series.is_metric())
+                    assert_ne!(class.is_metric(), thread.series.is_metric());
                 }
                 Err(LimitFault::NoGrade) => assert!(thread.pitch.mm() < 0.3, "{thread}"),
             }

@@ -97,19 +97,29 @@ pub fn text(rng: &mut fastrand::Rng) -> String {
         return "1".repeat(10_000);
     }
     (0..below(rng, 5))
-        .map(|_| PIECES[below(rng, PIECES.len())])
+        .map(|_| {
+            PIECES
+                .get(below(rng, PIECES.len()))
+                .copied()
+                .unwrap_or_default()
+        })
         .collect()
 }
 
 /// A text that a field is likely to take.
 pub fn likely(field: &Field, rng: &mut fastrand::Rng) -> String {
     match &field.kind {
-        FieldKind::Choice(choices) => choices[below(rng, choices.len())].id.to_owned(),
+        FieldKind::Choice(choices) => choices
+            .get(below(rng, choices.len()))
+            .map_or("", |choice| choice.id)
+            .to_owned(),
         FieldKind::Quantity { units, .. } if rng.u8(..) < 200 => {
             let Some(range) = field.range else {
                 return field.example.to_owned();
             };
-            let unit = units[below(rng, units.len())];
+            let Some(unit) = units.get(below(rng, units.len())) else {
+                return String::new();
+            };
             let base = range.low + (range.high - range.low) * libm::pow(rng.f64(), 3.0);
             format!(
                 "{} {}",
