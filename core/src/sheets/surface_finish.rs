@@ -252,6 +252,6 @@ fn marks(spacing: Length, valley: Length, texts: [String; 2]) -> Drawing {
     profile.push(pt(0.0, -1.5 * high));
     draw.hatch(&profile);
     draw.dimension(pt(s, high), pt(2.0 * s, high), 2.0, s_text);
-    draw.text(pt(1.5 * s, high * 2.2), r_text);
+    draw.text(pt(1.5 * s, -0.8 * high), format!("radius {r_text}"));
     draw
 }

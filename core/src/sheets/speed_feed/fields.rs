@@ -22,6 +22,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("diameter", "1/2 in"),
         ("teeth", "4"),
         ("width", "1/8 in"),
+        ("lies", "side"),
         ("axial", "1/4 in"),
         ("length", "4 in"),
     ],
