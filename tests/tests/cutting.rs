@@ -1157,3 +1157,24 @@ fn milling_bands_hold_a_second_chart() {
         );
     }
 }
+
+#[test]
+fn thread_dial_follows_the_usual_rule() {
+    // Common practice, leadscrew 8 per inch: even threads any line, odd any numbered line (every second of eight), half threads every
+    // other numbered line, quarter threads the same line; a metric thread on an inch leadscrew has none.
+    let lines = |tpi| dial_lines(Pitch::from_tpi(tpi), Pitch::from_tpi(8.0), 32, 8);
+    for (tpi, want) in [
+        (20.0, 1),
+        (14.0, 1),
+        (13.0, 2),
+        (9.0, 2),
+        (11.5, 4),
+        (4.25, 8),
+    ] {
+        assert_eq!(lines(tpi), Some(want), "{tpi}");
+    }
+    assert_eq!(
+        dial_lines(Pitch::from_mm(1.5), Pitch::from_tpi(8.0), 32, 8),
+        None
+    );
+}

@@ -65,3 +65,27 @@ pub fn equal_area_passes(total: Length, passes: u16) -> Vec<Length> {
         .map(|pass| total * libm::sqrt(f64::from(pass) / f64::from(passes)))
         .collect()
 }
+
+/// At every how many lines of the thread dial may the half nuts be closed? The smallest count of lines over which the carriage
+/// moves a whole number of leads; nothing where one turn of the dial is not enough: then leave the half nuts closed and reverse.
+///
+/// k W p / L has to be a whole number of leads: W teeth of the dial's wheel, p pitch of the leadscrew, L lines on the dial.
+/// Source: geometry; it gives the usual rule of a leadscrew of 8 per inch, 32 teeth and 8 lines.
+///
+/// ```
+/// use benchslate_core::{cutting::dial_lines, quantity::Pitch};
+/// let lines = |tpi| dial_lines(Pitch::from_tpi(tpi), Pitch::from_tpi(8.0), 32, 8);
+/// assert_eq!(lines(16.0), Some(1)); // even: any line
+/// assert_eq!(lines(13.0), Some(2)); // odd: any numbered line
+/// assert_eq!(lines(11.5), Some(4)); // half threads: every other numbered line
+/// ```
+pub fn dial_lines(lead: Pitch, leadscrew: Pitch, wheel_teeth: u32, lines: u32) -> Option<u32> {
+    if lead.mm() <= 0.0 || leadscrew.mm() <= 0.0 || wheel_teeth == 0 || lines == 0 {
+        return None;
+    }
+    let leads_per_line = f64::from(wheel_teeth) * leadscrew.mm() / (f64::from(lines) * lead.mm());
+    (1..=lines).find(|count| {
+        let leads = leads_per_line * f64::from(*count);
+        (leads - libm::round(leads)).abs() < 1e-6
+    })
+}

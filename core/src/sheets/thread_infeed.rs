@@ -17,6 +17,10 @@ static AREAS: Source = Source::computed(
     "Geometry of a V",
     "the area grows with the square of the infeed",
 );
+static DIAL: Source = Source::computed(
+    "Geometry of leadscrew and thread dial",
+    "k W p / L a whole number of leads",
+);
 static LEAD: Source = Source::read(
     "TM 1-420 Lathes, War Department, 1940",
     "p. 81, pitch = lead / starts",
@@ -40,6 +44,9 @@ pub(super) static SHEET: Sheet = Sheet {
         "multiple start",
         "lead",
         "half nut",
+        "thread dial",
+        "chasing dial",
+        "leadscrew",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -50,6 +57,7 @@ pub(super) static SHEET: Sheet = Sheet {
         ("passes", "8"),
         ("rpm", "80"),
         ("length", "1 in"),
+        ("leadscrew", "8 tpi"),
     ]],
     takes: &["pitch"],
     finds: None,
@@ -106,6 +114,25 @@ static FIELDS: &[Field] = &[
         .example("1 in")
         .range_in(0.01, 100.0, "what a bed bears")
         .optional(),
+    Field::quantity(
+        "leadscrew",
+        "Leadscrew",
+        Kind::Pitch,
+        &[&TPI, &PITCH_MM, &PITCH_INCH],
+    )
+    .example("8 tpi")
+    .hint("For the thread dial.")
+    .range(0.5, 26.0, "leadscrews of lathes")
+    .optional(),
+    Field::count("wheel", "Teeth of the dial's wheel")
+        .preset("32")
+        .example("32")
+        .range(4.0, 120.0, "wheels of thread dials"),
+    Field::count("lines", "Lines on the dial")
+        .preset("8")
+        .example("8")
+        .hint("Numbered and plain ones together.")
+        .range(1.0, 60.0, "lines on a dial"),
 ];
 
 static RESULTS: &[Res] = &[
@@ -115,6 +142,7 @@ static RESULTS: &[Res] = &[
     Res::of("last", "Last pass", Kind::Length),
     Res::of("lead", "Lead: gear the lathe for", Kind::Pitch),
     Res::of("time", "Time for one pass", Kind::Time),
+    Res::words("dial", "Close the half nuts at"),
 ];
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
@@ -168,6 +196,21 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         let time = Time::from_minutes(length / lead.length() / rpm.rpm());
         a.line("time", time)
             .says("Length / (lead \u{d7} spindle speed): time to open the half nuts.");
+    }
+    if let Some(leadscrew) = inp.opt::<Pitch>("leadscrew") {
+        let (wheel, lines): (Count, Count) = (inp.get("wheel")?, inp.get("lines")?);
+        let text = match dial_lines(lead, leadscrew, wheel.get() as u32, lines.get() as u32) {
+            Some(1) => "Any line of the dial.".to_owned(),
+            Some(every) if f64::from(every) >= lines.get() => "The same line each time.".to_owned(),
+            Some(every) => format!(
+                "Every {every}{} line, counted from the first one used.",
+                ordinal(every)
+            ),
+            None => "No line: keep the half nuts closed and reverse the spindle.".to_owned(),
+        };
+        a.words("dial", text)
+            .says("The carriage has to move a whole number of leads between lines.");
+        a.source(&DIAL);
     }
     let table = a.table(
         "passes",
@@ -240,6 +283,16 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         )
     });
     Ok(a)
+}
+
+const fn ordinal(n: u32) -> &'static str {
+    match (n % 10, n % 100) {
+        (_, 11..=13) => "th",
+        (1, _) => "st",
+        (2, _) => "nd",
+        (3, _) => "rd",
+        _ => "th",
+    }
 }
 
 /// Three grooves of a 60-degree thread, with pitch, depth and the compound's direction.
