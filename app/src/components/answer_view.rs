@@ -47,15 +47,15 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
         answer.cautions.iter().partition(|c| c.stop);
     html! {
         <section class="answer" aria-label="Answer">
-            { for row(0) }
+            <>{ for row(0) }</>
             if answer.lines.len() > 1 { <div class="smalls">{ for (1..answer.lines.len()).filter_map(row) }</div> }
             if let Some(spread) = &spread { { at_the_ends(sheet, spread) } }
-            { for form.tables.iter().map(|table| html! {
+            <>{ for form.tables.iter().map(|table| html! {
                 <TableView key={table.id} table={table.clone()} system={form.system} sheet={sheet.id} act={props.act.clone()} />
-            }) }
+            }) }</>
             { picture(answer) }
-            { for stops.into_iter().map(caution) }
-            { for notes.into_iter().map(caution) }
+            <>{ for stops.into_iter().map(caution) }</>
+            <>{ for notes.into_iter().map(caution) }</>
             { working(props) }
             <Powers form={form.clone()} act={props.act.clone()} printing={props.printing} />
         </section>

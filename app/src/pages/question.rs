@@ -219,7 +219,7 @@ pub fn Question(props: &QuestionProps) -> Html {
         <>
             <main id="main" tabindex="-1" {onkeydown}>
                 <h1>{ form.sheet.title }</h1>
-                { for form.notes.iter().map(|note| html! { <p class="note">{ said(&note.text()) }</p> }) }
+                <>{ for form.notes.iter().map(|note| html! { <p class="note">{ said(&note.text()) }</p> }) }</>
                 if *shop_differs {
                     <div class="note row"><span>{ "Figured with the sender\u{2019}s shop." }</span>
                         <button type="button" class="act" onclick={{
@@ -230,7 +230,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                 }
                 <div class="sheet">
                     <section class="entries" aria-label="Entry" {onfocusin} {onfocusout}>
-                        { for own.iter().filter_map(|&at| field(at)) }
+                        <>{ for own.iter().filter_map(|&at| field(at)) }</>
                         if shop_here {
                             <Fold title="From the shop" open={shop_fault} content={{
                                 let fields: Vec<Html> = shop.iter().filter_map(|&at| field(at)).collect();
