@@ -14,6 +14,11 @@ macro_rules! sheets {
 sheets!(
     length,
     feed_check,
+    feed_per_turn,
+    dial_slack,
+    dial_units,
+    belt_drive,
+    change_gears,
     plate_check,
     speed_feed,
     chip_load,

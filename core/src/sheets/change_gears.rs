@@ -1,0 +1,398 @@
+//! Which change wheels cut this thread, or give this ratio? Trains of two and four wheels from the set, exact and nearest.
+
+use crate::machine::{CLEAR, Found, MOST_WHEELS, Train, find_trains};
+use crate::quantity::units::{COUNT, INCH, MM, PITCH_MM, TPI};
+use crate::quantity::{Count, Kind, Length, Number, Pitch, Share, System, Unit};
+use crate::sheet::*;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "change-gears",
+    revision: 1,
+    title: "Choose change wheels",
+    question: "Which wheels of my set cut this thread or give this ratio?",
+    aside: "leadscrew, thread, wheels",
+    words: &[
+        "change gears",
+        "change wheels",
+        "gear train",
+        "compound train",
+        "thread cutting",
+        "screw cutting",
+        "leadscrew",
+        "127",
+        "transposing gears",
+        "metric thread on inch lathe",
+        "ratio",
+        "banjo",
+        "quadrant",
+    ],
+    group: Group::Run,
+    fields: &[
+        Field::choice(
+            "for",
+            "Wanted",
+            &[
+                choice("thread", "a thread"),
+                choice("ratio", "a plain ratio"),
+            ],
+        ),
+        Field::quantity("leadscrew", "Leadscrew", Kind::Pitch, &[&TPI, &PITCH_MM])
+            .example("8 tpi")
+            .range(0.2, 50.0, "the lead of a leadscrew")
+            .hint("Lead, where it has more than one start.")
+            .when(THREAD),
+        Field::quantity("thread", "Thread wanted", Kind::Pitch, &[&TPI, &PITCH_MM])
+            .example("1.5 mm")
+            .range(0.05, 100.0, "what a lathe cuts")
+            .hint("Lead, where it has more than one start.")
+            .when(THREAD)
+            .monotonic(),
+        Field::number("fixed", "Leadscrew turns with 1:1 wheels")
+            .example("1/2")
+            .preset("1")
+            .range(0.001, 1000.0, "what a gear box or stud gear gives")
+            .hint("For one spindle turn: 1 with no gear box and equal stud gears.")
+            .when(THREAD),
+        Field::quantity("over", "Length of thread", Kind::Length, &[&INCH, &MM])
+            .example("1 in")
+            .preset("1 in")
+            .range_mm(0.1, 5000.0, "what a lathe cuts")
+            .hint("For the error over the length.")
+            .when(THREAD),
+        Field::number("ratio", "Ratio wanted")
+            .example("2.5")
+            .range(0.0001, 10_000.0, "what wheels give")
+            .when(RATIO),
+        Field::choice(
+            "sense",
+            "Counted as",
+            &[
+                choice("out", "driver over driven: turns out for a turn in"),
+                choice("in", "driven over driver: turns in for a turn out"),
+            ],
+        )
+        .when(RATIO),
+        Field::rows("wheels", "Wheels of the set", WHEELS, 2, MOST_WHEELS)
+            .example("20;24;28;32;36;40;44;48;56;64;72;80;100;127")
+            .hint("Teeth, one a row; a wheel that is there twice is given twice."),
+    ],
+    results: &[
+        Res::words("train", "Best train"),
+        Res::of("wanted", "Ratio wanted, drivers over driven", Kind::Number),
+        Res::stepped("ratio-found", "Ratio it gives", Kind::Number),
+        Res::stepped("cuts", "It cuts", Kind::Pitch),
+        Res::stepped("error", "Off by", Kind::Share),
+        Res::stepped("over-length", "Off over the length", Kind::Length),
+        Res::words("fits", "On the quadrant"),
+    ],
+    examples: &[
+        &[
+            ("leadscrew", "8 tpi"),
+            ("thread", "1.5 mm"),
+            ("wheels", "20;24;28;32;36;40;44;48;56;64;72;80;100;127"),
+        ],
+        &[
+            ("leadscrew", "6 mm"),
+            ("thread", "11 tpi"),
+            ("wheels", "20;25;30;35;40;45;50;55;60;65;70;75;80;100"),
+        ],
+        &[
+            ("for", "ratio"),
+            ("ratio", "2.5"),
+            ("sense", "in"),
+            ("wheels", "20;30;40;50;60;80;100"),
+        ],
+    ],
+    takes: &[],
+    finds: None,
+    figure,
+};
+
+const THREAD: &[When] = &[when("for", &["thread"])];
+const RATIO: &[When] = &[when("for", &["ratio"])];
+static WHEELS: &[Field] = &[Field::quantity("teeth", "Teeth", Kind::Count, &[&COUNT])
+    .range(8.0, 400.0, "what change wheels have")
+    .example("40")];
+
+static RULE: Source = Source::read(
+    "Rose, Modern Machine-Shop Practice, vol. 1 (1888)",
+    "change gears for screw cutting, figs. 1236 to 1240",
+);
+static SEARCH: Source = Source::computed(
+    "All trains of two and four wheels tried",
+    "drivers \u{f7} driven against the ratio wanted",
+);
+static QUADRANT: Source = Source::practice(
+    "First pair past the third wheel by 15 teeth, and the second pair past the second wheel",
+);
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let wheels: Vec<u32> = inp
+        .list::<Count>("wheels")
+        .iter()
+        .map(|teeth| teeth.get() as u32)
+        .collect();
+    let wanted = wanted(inp)?;
+    let found = find_trains(&wheels, wanted).ok_or_else(|| {
+        inp.out_of_range(
+            "wheels",
+            format!("at most {MOST_WHEELS} wheels are searched"),
+            "leave out those that can't serve",
+        )
+    })?;
+    let Some(best) = found.first().copied() else {
+        return Err(Stop::fault(
+            "wheels",
+            Reason::Conflict,
+            "no two of these wheels differ: they only give 1 to 1",
+            "add a wheel of another size",
+        ));
+    };
+    let is_thread = inp.choice("for") == "thread";
+    let mut a = inp.answer();
+    let exact = if best.is_exact() {
+        "exact"
+    } else {
+        "nearest; none is exact"
+    };
+    a.words("train", text(best.train)).says(format!(
+        "Driver/driven, from the first shaft to the last: {exact}."
+    ));
+    a.line("wanted", Number::of(wanted))
+        .places(6, 6)
+        .says(if is_thread {
+            "Leadscrew turns for a spindle turn, the rest of the drive taken out."
+        } else {
+            "Turns out for a turn in."
+        });
+    a.line("ratio-found", Number::of(best.train.ratio()))
+        .places(6, 6)
+        .says("Drivers over driven: turns out for a turn in.");
+    if is_thread {
+        let (thread, over): (Pitch, Length) = (inp.get("thread")?, inp.get("over")?);
+        let unit = thread_unit(inp);
+        a.line("cuts", thread * (1.0 + best.error))
+            .units(unit, unit)
+            .places(4, 4)
+            .says("In the unit in which the thread is asked.");
+        a.line("over-length", over * best.error)
+            .places(5, 4)
+            .signed()
+            .says("Plus: the cut thread is longer than it should be.");
+    }
+    a.line("error", Share::from_fraction(best.error))
+        .places(4, 4)
+        .signed()
+        .says(if is_thread {
+            "Of the lead wanted. Plus: the thread cut is too coarse."
+        } else {
+            "Of the ratio wanted."
+        });
+    a.words("fits", fits(best.train))
+        .says("A rule for the shafts only: try it on the machine.");
+    table(inp, &mut a, &found)?;
+    a.work(|w| work(inp, w, wanted, best));
+    a.draw(|| draw(best.train));
+    a.stop("Before you change wheels", "Motor locked out. Leave a little play in each mesh, a slip of paper's worth, tighten the quadrant, guard on; then turn it through once by hand.");
+    if is_thread && !best.is_exact() {
+        a.note("None is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
+    }
+    if is_thread && mixed(inp) {
+        a.note("Inch and metric together", "The thread dial does not serve: keep the half nut closed until the thread is done, and run back under power.");
+    }
+    a.source(&RULE).source(&SEARCH).source(&QUADRANT);
+    Ok(a)
+}
+
+fn wanted(inp: &Inputs) -> Result<f64, Stop> {
+    if inp.choice("for") == "thread" {
+        let (thread, screw, fixed): (Pitch, Pitch, Number) =
+            (inp.get("thread")?, inp.get("leadscrew")?, inp.get("fixed")?);
+        return Ok(thread / screw / fixed.get());
+    }
+    let ratio = inp.get::<Number>("ratio")?.get();
+    Ok(if inp.choice("sense") == "in" {
+        1.0 / ratio
+    } else {
+        ratio
+    })
+}
+
+/// The thread in one system of units and the leadscrew in the other.
+fn mixed(inp: &Inputs) -> bool {
+    let system = |id: &str| match inp.input(id) {
+        Some(Input::Quantity { unit, .. }) => unit.system,
+        _ => None,
+    };
+    system("thread") != system("leadscrew")
+}
+
+fn text(train: Train) -> String {
+    match train.second {
+        Some((c, d)) => format!("{}/{} \u{d7} {c}/{d}", train.driver, train.driven),
+        None => format!("{}/{}", train.driver, train.driven),
+    }
+}
+
+fn fits(train: Train) -> String {
+    match (train.second, train.meshes()) {
+        (None, _) => "two wheels: any wheel between as an idler, the ratio stays".to_owned(),
+        (Some(_), true) => format!("clears its shafts by {} teeth", train.clearance()),
+        (Some(_), false) => format!(
+            "may foul a shaft: {} teeth of {CLEAR} wanted",
+            train.clearance()
+        ),
+    }
+}
+
+/// The unit in which the thread is asked.
+fn thread_unit(inp: &Inputs) -> &'static Unit {
+    match inp.input("thread") {
+        Some(Input::Quantity { unit, .. }) => unit,
+        _ if inp.system() == System::Metric => &PITCH_MM,
+        _ => &TPI,
+    }
+}
+
+fn table(inp: &Inputs, a: &mut Answer, found: &[Found]) -> Result<(), Stop> {
+    if inp.quiet() {
+        return Ok(());
+    }
+    let thread = if inp.choice("for") == "thread" {
+        Some((inp.get::<Pitch>("thread")?, inp.get::<Length>("over")?))
+    } else {
+        None
+    };
+    let unit = thread_unit(inp);
+    let columns: &[&'static str] = if thread.is_some() {
+        &[
+            "driver/driven",
+            "cuts",
+            "off",
+            "off over the length",
+            "on the quadrant",
+        ]
+    } else {
+        &["driver/driven", "ratio", "off", "on the quadrant"]
+    };
+    let table = a.table("trains", "Trains, best first", columns);
+    for (index, one) in found.iter().enumerate() {
+        let off = if one.is_exact() {
+            Value::words("exact")
+        } else {
+            Value::of(Share::from_fraction(one.error))
+                .places(4, 4)
+                .signed()
+        };
+        let quadrant = match one.train.second {
+            None => "idler between".to_owned(),
+            Some(_) if one.train.meshes() => "clears".to_owned(),
+            Some(_) => "may foul".to_owned(),
+        };
+        let train = Value::words(text(one.train));
+        let cells = match thread {
+            Some((pitch, over)) => vec![
+                train,
+                Value::of(pitch * (1.0 + one.error))
+                    .units(unit, unit)
+                    .places(4, 4),
+                off,
+                Value::of(over * one.error).places(5, 4).signed(),
+                Value::words(quadrant),
+            ],
+            None => vec![
+                train,
+                Value::of(Number::of(one.train.ratio())).places(6, 6),
+                off,
+                Value::words(quadrant),
+            ],
+        };
+        table.row(cells).chosen(index == 0);
+    }
+    table.note("Ratio is drivers over driven. Of equal ones: fewer wheels first, then those that clear, then larger wheels. No more than six of one ratio.");
+    Ok(())
+}
+
+fn work(inp: &Inputs, w: &mut Work, wanted: f64, best: Found) {
+    let ratio = inp.num_to(Number::of(wanted), 6, 6);
+    if inp.choice("for") == "thread" {
+        let show = |id: &str| match inp.input(id) {
+            Some(Input::Quantity { nominal, unit, .. }) => {
+                crate::quantity::join(&crate::quantity::plain(*nominal, unit), unit)
+            }
+            _ => String::new(),
+        };
+        let fixed = inp.opt("fixed").unwrap_or(Number::of(1.0));
+        w.step(
+            "Ratio wanted",
+            &[
+                "drivers \u{f7} driven = lead wanted \u{f7} lead of the leadscrew \u{f7} rest of the drive".into(),
+                "in threads per inch: leadscrew \u{f7} thread wanted".into(),
+                format!("thread {}, leadscrew {}, rest {}: {ratio}", show("thread"), show("leadscrew"), inp.num_to(fixed, 4, 4)),
+            ],
+            &RULE,
+        );
+    } else {
+        let says = if inp.choice("sense") == "in" {
+            "driven \u{f7} driver as given, turned over"
+        } else {
+            "driver \u{f7} driven as given"
+        };
+        w.step(
+            "Ratio wanted",
+            &["drivers \u{f7} driven".into(), format!("{says}: {ratio}")],
+            &RULE,
+        );
+    }
+    let got = inp.num_to(Number::of(best.train.ratio()), 6, 6);
+    w.step(
+        "Best train",
+        &[
+            "ratio = drivers \u{f7} driven, error = ratio \u{f7} wanted \u{2212} 1".into(),
+            format!("{} = {got}", text(best.train)),
+        ],
+        &SEARCH,
+    );
+    if let Some((c, d)) = best.train.second {
+        let (a, b) = (best.train.driver, best.train.driven);
+        w.step(
+            "On the quadrant",
+            &[
+                "a + b \u{2212} c and c + d \u{2212} b, each at least 15".into(),
+                format!(
+                    "{a} + {b} \u{2212} {c} and {c} + {d} \u{2212} {b}: least {}",
+                    best.train.clearance()
+                ),
+            ],
+            &QUADRANT,
+        );
+    }
+}
+
+/// Wheels as pitch circles of one module, in a row.
+fn draw(train: Train) -> Drawing {
+    let mut d = Drawing::new(
+        "The train as pitch circles: drivers and driven wheels from the first shaft to the last",
+        true,
+    );
+    let radius = |teeth: u32| f64::from(teeth) / 2.0;
+    let mut wheel = |x: f64, teeth: u32, word: &str, pen: Pen, up: f64| {
+        d.circle(pen, pt(x, 0.0), radius(teeth));
+        d.circle(Pen::Thin, pt(x, 0.0), 2.0);
+        d.text(pt(x, up * (radius(teeth) + 8.0)), format!("{word} {teeth}"));
+    };
+    let x = radius(train.driver) + radius(train.driven);
+    wheel(0.0, train.driver, "driver", Pen::Mark, 1.0);
+    wheel(x, train.driven, "driven", Pen::Object, 1.0);
+    if let Some((c, last)) = train.second {
+        wheel(x, c, "driver", Pen::Mark, -1.0);
+        wheel(
+            x + radius(c) + radius(last),
+            last,
+            "driven",
+            Pen::Object,
+            1.0,
+        );
+    }
+    d
+}

@@ -1,0 +1,469 @@
+//! What does the table really do behind a worn screw? True move, slack from two readings, and climb or conventional.
+
+use crate::machine::{TrueMove, slack_of_readings, true_move};
+use crate::quantity::units::{IN_PER_TOOTH, INCH, MM, MM_PER_TOOTH, THOU};
+use crate::quantity::{FeedPerTooth, Kind, Length, Quantity};
+use crate::sheet::*;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "dial-slack",
+    revision: 1,
+    title: "Work with a slack screw",
+    question: "What does the table really move, and may I climb mill with this slack?",
+    aside: "dial readings, slack",
+    words: &[
+        "backlash",
+        "slack",
+        "lost motion",
+        "climb milling",
+        "conventional milling",
+        "down milling",
+        "up milling",
+        "dial",
+        "handwheel",
+        "worn nut",
+        "leadscrew",
+    ],
+    group: Group::Run,
+    fields: &[
+        Field::choice(
+            "ask",
+            "Wanted",
+            &[
+                choice("move", "true move from the dial"),
+                choice("slack", "slack from two readings"),
+                choice("cut", "climb or conventional"),
+            ],
+        ),
+        length("from", "Dial, before")
+            .example("0.100 in")
+            .when(MOVE)
+            .monotonic(),
+        length("to", "Dial, after")
+            .example("0.600 in")
+            .hint("Counted on past whole turns, not back to zero.")
+            .when(MOVE)
+            .monotonic(),
+        Field::choice(
+            "last",
+            "Last move before that",
+            &[
+                choice("up", "toward larger figures"),
+                choice("down", "toward smaller figures"),
+            ],
+        )
+        .when(MOVE),
+        Field::choice(
+            "how",
+            "Read how",
+            &[
+                choice("dial", "dial twice at one place of the table"),
+                choice("indicator", "dial against an indicator on the table"),
+            ],
+        )
+        .when(SLACK),
+        length("one", "Dial, come to from below")
+            .example("0.192 in")
+            .when(TWICE),
+        length("other", "Dial, come to from above")
+            .example("0.004 in")
+            .when(TWICE),
+        Field::length("dial-turn", "Dial, one turn")
+            .example("0.200 in")
+            .range_mm(0.1, 100.0, "what a dial shows for a turn")
+            .hint("Where zero lies between the two readings.")
+            .when(TWICE)
+            .optional(),
+        length("turned", "Dial turned back by")
+            .example("0.050 in")
+            .when(SEEN)
+            .monotonic(),
+        length("moved", "Indicator moved by")
+            .example("0.038 in")
+            .when(SEEN)
+            .monotonic(),
+        Field::quantity("slack", "Slack", Kind::Length, &[&INCH, &MM, &THOU])
+            .example("0.012 in")
+            .range(0.0, 25.0, "past this it is a nut to renew")
+            .hint("On the dial, from both directions at one place.")
+            .when(&[when("ask", &["move", "cut"])])
+            .measured(),
+        Field::choice(
+            "cut",
+            "Cut",
+            &[
+                choice("conventional", "conventional: feed against the cutter"),
+                choice("climb", "climb: feed with the cutter"),
+            ],
+        )
+        .when(CUT),
+        Field::choice(
+            "nut",
+            "Screw",
+            &[
+                choice("plain", "plain nut"),
+                choice("taken-up", "slack taken out: double nut or eliminator set"),
+            ],
+        )
+        .when(CLIMB),
+        Field::quantity(
+            "chip",
+            "Feed per tooth",
+            Kind::FeedPerTooth,
+            &[&IN_PER_TOOTH, &MM_PER_TOOTH],
+        )
+        .example("0.003 ipt")
+        .range(0.0005, 2.0, "what a tooth takes")
+        .when(CUT)
+        .measured()
+        .monotonic(),
+    ],
+    results: &[
+        Res::of("true-move", "Table moves", Kind::Length),
+        Res::of("lost", "Lost in the slack", Kind::Length),
+        Res::of(
+            "still",
+            "Still to turn before the table moves",
+            Kind::Length,
+        ),
+        Res::of("set-to", "Dial for the full move", Kind::Length),
+        Res::of("slack-found", "Slack", Kind::Length),
+        Res::words("verdict", "Direction of feed"),
+        Res::of(
+            "bite",
+            "Largest bite if the cutter pulls",
+            Kind::FeedPerTooth,
+        ),
+    ],
+    examples: &[
+        &[
+            ("from", "0.100 in"),
+            ("to", "0.600 in"),
+            ("last", "down"),
+            ("slack", "0.012 in"),
+        ],
+        &[
+            ("ask", "slack"),
+            ("one", "0.192 in"),
+            ("other", "0.004 in"),
+            ("dial-turn", "0.200 in"),
+        ],
+        &[
+            ("ask", "slack"),
+            ("how", "indicator"),
+            ("turned", "0.050 in"),
+            ("moved", "0.038 in"),
+        ],
+        &[("ask", "cut"), ("slack", "0.012 in"), ("chip", "0.003 ipt")],
+        &[
+            ("ask", "cut"),
+            ("cut", "climb"),
+            ("slack", "0.002 in"),
+            ("chip", "0.003 ipt"),
+        ],
+    ],
+    takes: &[],
+    finds: None,
+    figure,
+};
+
+const MOVE: &[When] = &[when("ask", &["move"])];
+const SLACK: &[When] = &[when("ask", &["slack"])];
+const TWICE: &[When] = &[when("ask", &["slack"]), when("how", &["dial"])];
+const SEEN: &[When] = &[when("ask", &["slack"]), when("how", &["indicator"])];
+const CUT: &[When] = &[when("ask", &["cut"])];
+const CLIMB: &[When] = &[when("ask", &["cut"]), when("cut", &["climb"])];
+
+const fn length(id: &'static str, label: &'static str) -> Field {
+    Field::quantity(id, label, Kind::Length, const { &[&INCH, &MM, &THOU] })
+        .range(-5000.0, 5000.0, "what a table travels")
+        .measured()
+}
+
+/// Past this slack no climb cut on a plain nut: 0.003 in.
+const CLIMB_LIMIT: Length = Length::from_inches(0.003);
+
+static LOST: Source = Source::computed(
+    "Lost motion of a screw and nut",
+    "table = dial \u{2212} slack, once at each reversal",
+);
+static PLACE: Source = Source::practice("Slack by two readings at one place");
+static COLLEGE: Source = Source::read(
+    "Fox Valley Technical College, basic milling",
+    "Backlash: climb milling to be avoided without backlash compensation",
+);
+static LIMIT: Source = Source::practice(
+    "Climb milling on a plain nut: mill makers set the screw to 0.003 to 0.005 in; the smaller is taken for the limit",
+);
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    match inp.choice("ask") {
+        "slack" => slack(inp),
+        "cut" => cut(inp),
+        _ => moved(inp),
+    }
+}
+
+fn moved(inp: &Inputs) -> Result<Answer, Stop> {
+    let (from, to, slack): (Length, Length, Length) =
+        (inp.get("from")?, inp.get("to")?, inp.get("slack")?);
+    let dial = to - from;
+    let up = inp.choice("last") == "up";
+    let reversed = dial != Length::ZERO && (dial > Length::ZERO) != up;
+    let found = true_move(dial, slack, reversed);
+    let set_to = if dial < Length::ZERO {
+        to - found.lost - found.still
+    } else {
+        to + found.lost + found.still
+    };
+    let mut a = inp.answer();
+    let says = if reversed {
+        "Dial less the slack: this move goes the other way than the last."
+    } else {
+        "As the dial: same way as the last move, the slack is taken up."
+    };
+    a.line("true-move", found.table).signed().says(says);
+    a.line("lost", found.lost).says("Once at each reversal.");
+    if found.still > Length::ZERO {
+        a.line("still", found.still)
+            .says("The dial move is shorter than the slack: the table has not moved.");
+    }
+    a.line("set-to", set_to)
+        .says("So that the table moves what the dial was meant to say.");
+    a.work(|w| {
+        let formula = if reversed {
+            "s = dial \u{2212} slack"
+        } else {
+            "s = dial"
+        };
+        let figures = if reversed {
+            format!(
+                "s = {} \u{2212} {} = {}",
+                inp.num(dial.abs()),
+                inp.num(slack),
+                inp.show(found.table.abs())
+            )
+        } else {
+            format!("s = {}", inp.show(dial.abs()))
+        };
+        w.step("Table's move", &[formula.into(), figures], &LOST);
+    });
+    a.draw(|| draw(inp, dial, found));
+    if found.still > Length::ZERO {
+        a.note("The move is shorter than the slack", "Turn on past the slack, or come to the place from the other side. Until then the table stays where it is, and nothing but the gibs holds it there.");
+    }
+    a.note("At each setting", "Go back past the place by half a turn and come up to it from the same side every time; then the slack does not count.");
+    Ok(a)
+}
+
+fn slack(inp: &Inputs) -> Result<Answer, Stop> {
+    let mut a = inp.answer();
+    let (one, other, found, formula) = if inp.choice("how") == "indicator" {
+        let (turned, moved): (Length, Length) = (inp.get("turned")?, inp.get("moved")?);
+        let (turned, moved) = (turned.abs(), moved.abs());
+        if moved > turned {
+            return Err(Stop::fault(
+                "moved",
+                Reason::Conflict,
+                "the indicator moved more than the dial",
+                "look at the indicator's angle, or at a dial that is not of this screw's units",
+            ));
+        }
+        (
+            turned,
+            moved,
+            turned - moved,
+            "slack = dial \u{2212} indicator",
+        )
+    } else {
+        let (one, other): (Length, Length) = (inp.get("one")?, inp.get("other")?);
+        let turn: Option<Length> = inp.opt("dial-turn");
+        let formula = if turn.is_some() {
+            "slack = shorter way round from one reading to the other"
+        } else {
+            "slack = difference of the readings"
+        };
+        (one, other, slack_of_readings(one, other, turn), formula)
+    };
+    a.line("slack-found", found).says(
+        "On the dial, screw and nut and thrust bearing together, at this place of the table.",
+    );
+    a.work(|w| {
+        w.step(
+            "Slack",
+            &[
+                formula.into(),
+                format!(
+                    "{} and {}: {}",
+                    inp.num(one),
+                    inp.num(other),
+                    inp.show(found)
+                ),
+            ],
+            &PLACE,
+        );
+    });
+    a.draw(|| {
+        draw(
+            inp,
+            found,
+            TrueMove {
+                table: Length::ZERO,
+                lost: found,
+                still: Length::ZERO,
+            },
+        )
+    });
+    if found == Length::ZERO {
+        a.note("No slack at all", "A used screw has some. Look whether the gibs let the table follow freely, and read again.");
+    }
+    a.note("Where to read", "In the middle of the travel, where the screw is worn most, and again at an end: set the nut by the tight end or it binds there.");
+    a.source(&PLACE);
+    Ok(a)
+}
+
+fn cut(inp: &Inputs) -> Result<Answer, Stop> {
+    let (slack, chip): (Length, FeedPerTooth) = (inp.get("slack")?, inp.get("chip")?);
+    let climb = inp.choice("cut") == "climb";
+    let plain = inp.choice("nut") != "taken-up";
+    if climb && slack > CLIMB_LIMIT {
+        let (reason, cure) = if plain {
+            (
+                "on a climb cut the cutter pulls the table ahead through the slack, and one tooth takes it all: work torn out, arbor bent, teeth broken",
+                "cut conventional, or take the slack out first and measure again",
+            )
+        } else {
+            (
+                "with this slack left the screw is not taken up, whatever is fitted: the cutter would pull the table through it",
+                "set the double nut or eliminator, and measure again",
+            )
+        };
+        return Err(Stop::withheld(
+            "slack",
+            format!("{} of slack", inp.show(CLIMB_LIMIT)),
+            reason,
+            cure,
+        ));
+    }
+    let pulled = if climb { slack } else { Length::ZERO };
+    let bite = FeedPerTooth::from_base(chip.base() + pulled.mm());
+    let mut a = inp.answer();
+    let verdict = if climb {
+        "climb is possible, with light cuts"
+    } else {
+        "conventional: the cut holds the slack taken up"
+    };
+    let says = if climb {
+        format!("Slack is not more than {}.", inp.show(CLIMB_LIMIT))
+    } else {
+        "The cutter pushes against the feed; slack does no harm within the cut.".to_owned()
+    };
+    a.words("verdict", verdict).says(says);
+    let bite_says = if climb {
+        "Feed per tooth and all of the slack on one tooth."
+    } else {
+        "Feed per tooth: a conventional cut does not pull."
+    };
+    a.line("bite", bite).says(bite_says);
+    a.work(|w| {
+        w.step(
+            "Largest bite",
+            &[
+                "f + slack on a climb cut, f on a conventional one".into(),
+                format!(
+                    "{} + {} = {}",
+                    inp.num(chip),
+                    inp.num(pulled),
+                    inp.show(bite)
+                ),
+            ],
+            &LIMIT,
+        );
+    });
+    a.draw(|| draw_cut(climb));
+    a.source(&LIMIT).source(&COLLEGE);
+    if climb {
+        a.stop("Before a climb cut", "Gibs snug, work held against a stop, light cut, key the cutter. Stand clear of the line of the work: if it grabs, it throws.");
+    } else {
+        a.note("On a conventional cut", "It lifts thin work: clamp down well. Run back only with the cutter stopped or the work dropped clear.");
+    }
+    a.note("About the limit", "No standard that we have read gives a limit. This one is common practice; one college text allows no climb cut at all on a screw without a slack eliminator. A heavy cutter or loose gibs want less.");
+    Ok(a)
+}
+
+fn draw(inp: &Inputs, dial: Length, found: TrueMove) -> Drawing {
+    let mut d = Drawing::new(
+        "Screw in its nut: the slack lies on one side of the thread until the screw turns through it",
+        false,
+    );
+    for i in 0..5 {
+        let x = f64::from(i) * 24.0;
+        d.path(
+            Pen::Object,
+            false,
+            &[
+                pt(x, 0.0),
+                pt(x + 6.0, 14.0),
+                pt(x + 12.0, 14.0),
+                pt(x + 18.0, 0.0),
+                pt(x + 24.0, 0.0),
+            ],
+        );
+        d.path(
+            Pen::Mark,
+            false,
+            &[
+                pt(x - 6.0, 24.0),
+                pt(x + 2.0, 24.0),
+                pt(x + 8.0, 6.0),
+                pt(x + 9.0, 6.0),
+            ],
+        );
+    }
+    d.text(pt(60.0, -10.0), "screw");
+    d.text(pt(60.0, 34.0), "nut on the table");
+    d.dimension(
+        pt(0.0, -18.0),
+        pt(120.0, -18.0),
+        -1.0,
+        format!("dial {}", inp.show(dial.abs())),
+    );
+    d.dimension(
+        pt(96.0, 24.0),
+        pt(120.0, 24.0),
+        3.0,
+        format!("lost {}", inp.show(found.lost)),
+    );
+    d
+}
+
+fn draw_cut(climb: bool) -> Drawing {
+    let title = if climb {
+        "Climb cut: the tooth comes down with the feed and can pull the work in"
+    } else {
+        "Conventional cut: the tooth comes up against the feed and pushes the work back"
+    };
+    let mut d = Drawing::new(title, false);
+    d.circle(Pen::Object, pt(0.0, 40.0), 30.0);
+    let side = if climb { 1.0 } else { -1.0 };
+    let work = [
+        (-70.0, -20.0),
+        (70.0, -20.0),
+        (70.0, 22.0),
+        (24.0, 22.0),
+        (0.0, 10.0),
+        (-70.0, 10.0),
+    ];
+    d.path(Pen::Object, true, &work.map(|(x, y)| pt(x * side, y)));
+    // the cutter turns clockwise: at the bottom its teeth go to the left
+    d.text(pt(0.0, 40.0), "turns clockwise");
+    let (tail, head) = if climb { (60.0, -60.0) } else { (-60.0, 60.0) };
+    d.path(
+        Pen::Mark,
+        false,
+        &[pt(tail, -32.0), pt(head, -32.0), pt(head * 0.85, -28.0)],
+    );
+    d.path(Pen::Mark, false, &[pt(head, -32.0), pt(head * 0.85, -36.0)]);
+    d.text(pt(0.0, -44.0), "work feeds this way");
+    d
+}

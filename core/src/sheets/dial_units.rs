@@ -1,0 +1,271 @@
+//! What does an inch dial say on a metric screw, and the reverse? The growing error, and a table of handwheel readings.
+
+use crate::machine::{dial_factor, handwheel};
+use crate::quantity::units::{INCH, MM};
+use crate::quantity::{Kind, Length, Number, Share, Unit};
+use crate::sheet::*;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "dial-units",
+    revision: 1,
+    title: "Read a dial on the wrong screw",
+    question: "Where must I set the handwheel when dial and screw are of different units?",
+    aside: "dial, screw lead, positions",
+    words: &[
+        "metric screw",
+        "inch dial",
+        "handwheel",
+        "graduations",
+        "dial conversion",
+        "leadscrew pitch",
+        "positions",
+        "hole positions",
+        "jig bore table",
+    ],
+    group: Group::Run,
+    fields: &[
+        Field::quantity("dial", "Dial, one turn shows", Kind::Length, &[&INCH, &MM])
+            .example("0.200 in")
+            .range_mm(0.1, 100.0, "what a dial shows for a turn")
+            .hint("As engraved. Give 200 lines of 0.001 in as 0.200 in."),
+        Field::quantity("line", "One line of the dial", Kind::Length, &[&INCH, &MM])
+            .example("0.001 in")
+            .range_mm(0.001, 10.0, "what a dial is divided to"),
+        Field::quantity("lead", "Screw, true lead", Kind::Length, &[&MM, &INCH])
+            .example("5 mm")
+            .range_mm(0.1, 100.0, "the lead of a table screw")
+            .hint("Travel for one turn, by indicator over many turns.")
+            .measured()
+            .monotonic(),
+        Field::quantity("start", "Dial at the start", Kind::Length, &[&INCH, &MM])
+            .example("0 in")
+            .preset("0 in")
+            .range_mm(-100.0, 100.0, "within a turn of zero")
+            .hint("What the dial shows where the positions are counted from."),
+        Field::rows("positions", "True positions wanted", POSITIONS, 1, 40)
+            .example("0.5 in;1 in;2 in;5 in")
+            .hint("From the start, all from one side so that slack does not count."),
+    ],
+    results: &[
+        Res::of("factor", "True travel for dial travel", Kind::Number),
+        Res::of("share", "Dial is off by", Kind::Share),
+        Res::of(
+            "furthest",
+            "Off at the furthest position, read straight",
+            Kind::Length,
+        ),
+        Res::of("line-after", "Off by one line after", Kind::Length),
+        Res::words("reading", "Handwheel at the furthest position"),
+    ],
+    examples: &[
+        &[
+            ("dial", "0.200 in"),
+            ("line", "0.001 in"),
+            ("lead", "5 mm"),
+            ("positions", "0.5 in;1 in;2 in;5 in"),
+        ],
+        &[
+            ("dial", "5 mm"),
+            ("line", "0.02 mm"),
+            ("lead", "0.2 in"),
+            ("start", "1 mm"),
+            ("positions", "10 mm;25 mm;60 mm"),
+        ],
+    ],
+    takes: &[],
+    finds: None,
+    figure,
+};
+
+static POSITIONS: &[Field] =
+    &[
+        Field::quantity("position", "Position", Kind::Length, &[&INCH, &MM])
+            .range(-5000.0, 5000.0, "what a table travels")
+            .example("2 in"),
+    ];
+
+static INCH_IS: Source = Source::read(
+    "NIST SP 811 (2008), Guide for the Use of the SI",
+    "B.8: 1 in = 25.4 mm exactly",
+);
+static TURN: Source = Source::computed(
+    "A screw moves its lead in a turn",
+    "true travel = dial travel \u{d7} lead \u{f7} dial per turn",
+);
+static TRADE: Source = Source::practice("Handwheel readings from one side");
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let (dial, line, lead, start): (Length, Length, Length, Length) = (
+        inp.get("dial")?,
+        inp.get("line")?,
+        inp.get("lead")?,
+        inp.get("start")?,
+    );
+    let lines = dial / line;
+    if (lines - libm::round(lines)).abs() > 1e-6 || lines < 1.5 {
+        return Err(Stop::fault(
+            "line",
+            Reason::Conflict,
+            "a turn does not hold a whole number of such lines",
+            "count the lines round the dial, and divide what a turn shows by them",
+        ));
+    }
+    let positions: Vec<Length> = inp.list("positions");
+    let furthest = positions.iter().copied().fold(Length::ZERO, |far, here| {
+        if here.abs() > far.abs() { here } else { far }
+    });
+    let factor = dial_factor(dial, lead);
+    let off = Share::from_fraction(factor - 1.0);
+    let mut a = inp.answer();
+    a.line("factor", Number::of(factor))
+        .places(6, 6)
+        .says("Lead of the screw over what the dial shows for a turn.");
+    a.line("share", off)
+        .places(3, 3)
+        .signed()
+        .says("Plus: the table goes further than the dial says.");
+    a.line("furthest", furthest * (factor - 1.0))
+        .signed()
+        .says("It grows evenly with the travel, and never comes back.");
+    if (factor - 1.0).abs() > 1e-9 {
+        a.line("line-after", line / (factor - 1.0).abs())
+            .places(3, 2)
+            .says("Travel after which the plain dial is wrong by a whole line.");
+    }
+    let unit = dial_unit(inp);
+    readings(inp, &mut a, &positions, (dial, line, lead, start), unit)?;
+    a.work(|w| {
+        w.step(
+            "True travel for dial travel",
+            &["k = lead \u{f7} dial per turn".into(), format!("k = {} \u{f7} {} = {}", inp.show(lead), inp.show(dial), inp.num_to(Number::of(factor), 6, 6))],
+            &TURN,
+        );
+        let turns = Number::of(furthest / lead);
+        w.step(
+            "Handwheel at the furthest position",
+            &["turns = position \u{f7} lead, the dial stands at start + turns \u{d7} dial per turn".into(), format!("turns = {} \u{f7} {} = {}", inp.show(furthest), inp.show(lead), inp.num_to(turns, 4, 4))],
+            &TURN,
+        );
+    });
+    a.draw(|| draw(inp, dial, lead, factor));
+    a.note("Before you count turns", "Take the slack up first and come to every position from the same side. Mark the handwheel, and count turns aloud.");
+    a.note("About the lead", "Prove it with an indicator and a gauge block over an inch or more: a worn or odd screw is not what its number says.");
+    a.source(&INCH_IS).source(&TRADE);
+    Ok(a)
+}
+
+/// The dial's own unit, as it was typed.
+fn dial_unit(inp: &Inputs) -> &'static Unit {
+    match inp.input("dial") {
+        Some(Input::Quantity { unit, .. }) => unit,
+        _ => &INCH,
+    }
+}
+
+fn readings(
+    inp: &Inputs,
+    a: &mut Answer,
+    positions: &[Length],
+    set: (Length, Length, Length, Length),
+    unit: &'static Unit,
+) -> Result<(), Stop> {
+    let (dial, line, lead, start) = set;
+    let shown = |length: Length| Value::of(length).units(unit, unit);
+    let mut rows = Vec::new();
+    let mut last: Option<(Length, String)> = None;
+    for position in positions {
+        let Some(at) = handwheel(*position, start, dial, line, lead) else {
+            return Err(inp.out_of_range(
+                "positions",
+                "that is more turns than can be counted",
+                "give positions within the table's travel",
+            ));
+        };
+        let straight = *position * (dial_factor(dial, lead) - 1.0);
+        if last
+            .as_ref()
+            .is_none_or(|(far, _)| position.abs() > far.abs())
+        {
+            last = Some((
+                *position,
+                format!(
+                    "{} turns and {}",
+                    at.turns,
+                    shown(at.dial).text_with_unit(inp.system())
+                ),
+            ));
+        }
+        let cells = vec![
+            Value::of(*position),
+            Value::words(at.turns.to_string()),
+            shown(at.dial),
+            Value::of(at.off).places(5, 4).signed(),
+            Value::of(straight).signed(),
+        ];
+        rows.push(cells);
+    }
+    if let Some((_, text)) = last {
+        a.words("reading", text)
+            .says("Whole turns past zero of the first turn, then the dial, at the nearest line.");
+    }
+    let table = a.table(
+        "readings",
+        "Handwheel readings",
+        &[
+            "position",
+            "whole turns",
+            "dial",
+            "off, at a line",
+            "off, read straight",
+        ],
+    );
+    for cells in rows {
+        table.row(cells);
+    }
+    table.note("Off, at a line: what going to a whole line leaves. Minus turns: back past zero, then forward to the reading.");
+    Ok(())
+}
+
+fn draw(inp: &Inputs, dial: Length, lead: Length, factor: f64) -> Drawing {
+    let mut d = Drawing::new("Dial against table: one turn of the handwheel", true);
+    let full = 120.0;
+    let (by_dial, by_table) = if factor > 1.0 {
+        (full / factor, full)
+    } else {
+        (full, full * factor)
+    };
+    d.path(
+        Pen::Object,
+        true,
+        &[
+            pt(0.0, 30.0),
+            pt(by_dial, 30.0),
+            pt(by_dial, 42.0),
+            pt(0.0, 42.0),
+        ],
+    );
+    d.path(
+        Pen::Mark,
+        true,
+        &[
+            pt(0.0, 0.0),
+            pt(by_table, 0.0),
+            pt(by_table, 12.0),
+            pt(0.0, 12.0),
+        ],
+    );
+    d.path(Pen::Thin, false, &[pt(by_dial, 50.0), pt(by_dial, -8.0)]);
+    d.dimension(
+        pt(0.0, 42.0),
+        pt(by_dial, 42.0),
+        1.5,
+        format!("dial says {}", inp.show(dial)),
+    );
+    d.dimension(
+        pt(0.0, 0.0),
+        pt(by_table, 0.0),
+        -1.5,
+        format!("table goes {}", inp.show(lead)),
+    );
+    d
+}

@@ -1,0 +1,276 @@
+//! Which chip does a feed leave at each spindle step? It depends on whether the feed follows the spindle.
+
+use crate::machine::around;
+use crate::quantity::units::{IN_PER_MIN, IN_PER_REV, MM_PER_MIN, MM_PER_REV, RPM};
+use crate::quantity::{
+    Count, FeedPerRev, FeedPerTooth, FeedRate, Kind, Quantity, RotationalSpeed, Share,
+};
+use crate::record::SPINDLE;
+use crate::sheet::*;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "feed-per-turn",
+    revision: 1,
+    title: "Feed per minute and per turn",
+    question: "What becomes of the chip when I change the spindle step?",
+    aside: "feed, spindle steps, teeth",
+    words: &[
+        "ipm to ipr", "in/min", "in/rev", "feed per rev", "feed per turn", "feed follows the spindle", "chip load", "spindle step",
+        "mm/min", "mm/rev",
+    ],
+    group: Group::Run,
+    fields: &[
+        Field::choice("feed", "Feed is driven", &[choice("own", "on its own: so much a minute"), choice("spindle", "from the spindle: so much a turn")])
+            .hint("Feed by its own motor keeps its rate when the spindle step changes; feed from the spindle does not."),
+        Field::quantity("rate", "Feed set", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
+            .example("6 ipm")
+            .range(0.1, 20_000.0, "what a table feeds")
+            .when(&[when("feed", &["own"])])
+            .measured()
+            .monotonic(),
+        Field::quantity("per-rev", "Feed set", Kind::FeedPerRev, &[&IN_PER_REV, &MM_PER_REV])
+            .example("0.008 ipr")
+            .range(0.001, 50.0, "what a feed box gives for a turn")
+            .when(&[when("feed", &["spindle"])])
+            .measured()
+            .monotonic(),
+        Field::quantity("speed", "Spindle now", Kind::RotationalSpeed, &[&RPM])
+            .example("270 rpm")
+            .range(1.0, 100_000.0, "what a spindle turns")
+            .measured()
+            .monotonic(),
+        Field::count("teeth", "Teeth of the cutter").example("4").range(1.0, 200.0, "teeth of a cutter").optional(),
+        Field::rows("steps", "Spindle steps", STEPS, 1, 48)
+            .example("70;110;175;270;425;670")
+            .hint("As on the plate, one a row.")
+            .from_shop(ShopItem::SpindleSteps, SPINDLE),
+    ],
+    results: &[
+        Res::of("per-turn", "Feed a turn", Kind::FeedPerRev),
+        Res::of("per-minute", "Feed a minute", Kind::FeedRate),
+        Res::of("per-tooth", "Feed a tooth", Kind::FeedPerTooth),
+        Res::words("on-plate", "Spindle step"),
+        Res::stepped("chip-up", "Chip at the next faster step", Kind::Share),
+        Res::stepped("chip-down", "Chip at the next slower step", Kind::Share),
+    ],
+    examples: &[
+        &[("rate", "6 ipm"), ("speed", "270 rpm"), ("teeth", "4")],
+        &[("feed", "spindle"), ("per-rev", "0.008 ipr"), ("speed", "425 rpm"), ("teeth", "6")],
+    ],
+    takes: &[],
+    finds: None,
+    figure,
+};
+
+static STEPS: &[Field] = &[
+    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+        1.0,
+        100_000.0,
+        "what a spindle turns",
+    ),
+];
+
+static TURNS: Source = Source::computed(
+    "Feed a minute is feed a turn \u{d7} turns a minute",
+    "F = f \u{d7} n; a tooth takes f \u{f7} z",
+);
+static KINDS: Source = Source::practice("Two kinds of feed drive");
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let speed: RotationalSpeed = inp.get("speed")?;
+    let own = inp.choice("feed") == "own";
+    let rate_at = |n: RotationalSpeed| -> Result<FeedRate, Stop> {
+        if own {
+            inp.get("rate")
+        } else {
+            Ok(FeedRate::from_mm_per_min(
+                inp.get::<FeedPerRev>("per-rev")?.mm_per_rev() * n.rpm(),
+            ))
+        }
+    };
+    let rate = rate_at(speed)?;
+    let turn = FeedPerRev::from_mm_per_rev(rate.mm_per_min() / speed.rpm());
+    let teeth = inp.opt::<Count>("teeth").map(Count::get);
+    let tooth = |turn: FeedPerRev, z: f64| FeedPerTooth::from_mm_per_tooth(turn.mm_per_rev() / z);
+    let mut steps: Vec<RotationalSpeed> = inp.list("steps");
+    steps.sort_by(|a, b| a.rpm().total_cmp(&b.rpm()));
+    steps.dedup();
+    let mut a = inp.answer();
+    a.line("per-turn", turn).says(if own {
+        "Feed a minute over turns a minute: changes with the spindle step."
+    } else {
+        "As set: the same at every spindle step."
+    });
+    a.line("per-minute", rate).says(if own {
+        "As set: the same at every spindle step."
+    } else {
+        "Feed a turn \u{d7} turns a minute: changes with the spindle step."
+    });
+    if let Some(z) = teeth {
+        a.line("per-tooth", tooth(turn, z))
+            .says("With all teeth cutting alike.");
+    }
+    on_plate(inp, &mut a, &steps, speed, own);
+    if !inp.quiet() {
+        let columns = &[
+            "spindle",
+            "feed a minute",
+            "feed a turn",
+            "feed a tooth",
+            "chip against now",
+        ];
+        let table = a.table("steps", "At each spindle step", columns);
+        for step in &steps {
+            let rate = rate_at(*step)?;
+            let there = FeedPerRev::from_mm_per_rev(rate.mm_per_min() / step.rpm());
+            let chip =
+                teeth.map_or_else(|| Value::words("\u{2014}"), |z| Value::of(tooth(there, z)));
+            let change = Value::of(Share::from_fraction(there / turn - 1.0))
+                .places(0, 0)
+                .signed();
+            table
+                .row(vec![
+                    Value::of(*step),
+                    Value::of(rate),
+                    Value::of(there),
+                    chip,
+                    change,
+                ])
+                .chosen(*step == speed);
+        }
+        table.note(if own {
+            "Feed on its own: a slower spindle takes a thicker chip."
+        } else {
+            "Feed from the spindle: the chip stays, the time changes."
+        });
+    }
+    a.work(|w| {
+        let lines = if own {
+            [
+                "f = F \u{f7} n".to_owned(),
+                format!(
+                    "f = {} \u{f7} {} = {}",
+                    inp.show(rate),
+                    inp.show(speed),
+                    inp.show(turn)
+                ),
+            ]
+        } else {
+            [
+                "F = f \u{d7} n".to_owned(),
+                format!(
+                    "F = {} \u{d7} {} = {}",
+                    inp.show(turn),
+                    inp.show(speed),
+                    inp.show(rate)
+                ),
+            ]
+        };
+        w.step(
+            if own { "Feed a turn" } else { "Feed a minute" },
+            &lines,
+            &TURNS,
+        );
+        if let Some(z) = teeth {
+            let chip = tooth(turn, z);
+            w.step(
+                "Feed a tooth",
+                &[
+                    "fz = f \u{f7} z".into(),
+                    format!(
+                        "fz = {} \u{f7} {} = {}",
+                        inp.show(turn),
+                        inp.num(Count::of(z)),
+                        inp.show(chip)
+                    ),
+                ],
+                &TURNS,
+            );
+        }
+    });
+    a.draw(|| draw(&steps, speed, own));
+    if own {
+        a.stop("Before you slow the spindle", "The feed goes on at its own rate: each tooth then takes more. Lower the feed first, then the spindle; raise the spindle first, then the feed.");
+    } else {
+        a.stop("Before you speed the spindle up", "The feed grows with it: the table comes to its stop sooner. Set the trip dogs for the faster rate.");
+    }
+    a.source(&KINDS);
+    Ok(a)
+}
+
+fn on_plate(
+    inp: &Inputs,
+    a: &mut Answer,
+    steps: &[RotationalSpeed],
+    speed: RotationalSpeed,
+    own: bool,
+) {
+    let near = |step: &&RotationalSpeed| (step.rpm() / speed.rpm() - 1.0).abs() < 1e-9;
+    let on = steps.iter().any(|step| near(&step));
+    let below = steps
+        .iter()
+        .rev()
+        .find(|step| step.rpm() < speed.rpm() * (1.0 - 1e-9));
+    let above = steps
+        .iter()
+        .find(|step| step.rpm() > speed.rpm() * (1.0 + 1e-9));
+    let text = match (on, around(steps, speed)) {
+        (true, _) => "on the plate".to_owned(),
+        (false, Some(found)) => format!("not on the plate; nearest is {}", inp.show(found.nearest)),
+        (false, None) => "not on the plate".to_owned(),
+    };
+    a.words("on-plate", text)
+        .says("Against the spindle steps of the shop.");
+    if !on {
+        a.note("The speed is not a step of this machine", "The figures hold for the speed as given. Set a step of the plate, or mend the list of steps in My shop.");
+    }
+    let change = |step: &RotationalSpeed| {
+        Share::from_fraction(if own {
+            speed.base() / step.base() - 1.0
+        } else {
+            0.0
+        })
+    };
+    if let Some(step) = above {
+        a.line("chip-up", change(step))
+            .places(0, 0)
+            .signed()
+            .says(format!("At {}.", inp.show(*step)));
+    }
+    if let Some(step) = below {
+        a.line("chip-down", change(step))
+            .places(0, 0)
+            .signed()
+            .says(format!("At {}.", inp.show(*step)));
+    }
+}
+
+/// Chip over spindle speed, both on scales of equal ratios, so that the drawing is the same for each system of units.
+fn draw(steps: &[RotationalSpeed], speed: RotationalSpeed, own: bool) -> Drawing {
+    let title = if own {
+        "Chip against spindle step: it falls as the spindle turns faster"
+    } else {
+        "Chip against spindle step: the same at every step"
+    };
+    let mut d = Drawing::new(title, false);
+    let x = |n: RotationalSpeed| 100.0 * libm::log10(n.rpm());
+    let y = |n: RotationalSpeed| {
+        if own {
+            -60.0 * libm::log10(n.rpm() / speed.rpm())
+        } else {
+            0.0
+        }
+    };
+    let line: Vec<Point> = steps.iter().map(|step| pt(x(*step), y(*step))).collect();
+    d.path(Pen::Thin, false, &line);
+    for point in &line {
+        d.circle(Pen::Object, *point, 2.0);
+    }
+    d.circle(Pen::Mark, pt(x(speed), y(speed)), 4.0);
+    d.text(pt(x(speed), y(speed) + 16.0), "now");
+    if let (Some(low), Some(high)) = (line.first(), line.last()) {
+        d.text(pt(low.x, low.y.min(high.y) - 24.0), "slow");
+        d.text(pt(high.x, low.y.min(high.y) - 24.0), "fast");
+    }
+    d
+}
