@@ -84,7 +84,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .monotonic(),
         Field::quantity("slack", "Slack", Kind::Length, &[&INCH, &MM, &THOU])
             .example("0.012 in")
-            .range(0.0, 25.0, "past this it is a nut to renew")
+            .range_in(0.0, 0.125, "past this it is a nut to renew")
             .hint("On the dial, from both directions at one place.")
             .when(&[when("ask", &["move", "cut"])])
             .measured(),
