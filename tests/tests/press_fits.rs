@@ -2,7 +2,9 @@
 
 #![allow(clippy::unwrap_used)] // a test may stop at the first wrong row
 
-use benchslate_core::fit::press::{Elastic, Joint, PressFault, smoothed, temperature};
+use benchslate_core::fit::press::{
+    Elastic, Joint, PressFault, shop_allowance, smoothed, temperature,
+};
 use benchslate_core::quantity::{Expansion, Length, Stress};
 use benchslate_core::standards::fit_materials::FIT_MATERIALS;
 use benchslate_tests::near;
@@ -184,4 +186,24 @@ fn faults() {
         temperature(mm(40.0), mm(0.1), mm(0.0), Expansion::ZERO),
         Err(PressFault::BadExpansion)
     );
+}
+
+/// Dooley, Allowance for Shrunk Fits: 68 in takes 0.068 in. F. D. Jones, Turning and Boring (Railway Master Mechanics): locomotive tires
+/// of 38 to 66 in take 0.040 to 0.070 in, within 7 % of the same rule.
+#[test]
+fn old_shop_rule() {
+    let rule = |inches: f64| shop_allowance(Length::from_inches(inches)).inches();
+    assert!(near(rule(68.0), 0.068, 1e-9));
+    for (diameter, allowance) in [
+        (38.0, 0.040),
+        (50.0, 0.053),
+        (56.0, 0.060),
+        (62.0, 0.066),
+        (66.0, 0.070),
+    ] {
+        assert!(
+            near(rule(diameter), allowance, 0.07 * allowance),
+            "{diameter}"
+        );
+    }
 }

@@ -199,6 +199,13 @@ pub fn temperature(
     ))
 }
 
+/// The old shop rule for shrunk fits: a thousandth of an inch to the inch of diameter.
+///
+/// Source: Dooley, Applied Science for Metal Workers, Allowance for Shrunk Fits. A guide for iron and steel, not a limit.
+pub fn shop_allowance(diameter: Length) -> Length {
+    diameter * 0.001
+}
+
 /// Interference left after pressing has smoothed the surfaces: Uw = U - 0.8 (Rz hub + Rz shaft). May come out at 0 or less.
 ///
 /// Source: DIN 7190, from memory.

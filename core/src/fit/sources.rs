@@ -77,6 +77,11 @@ pub static GROWTH: Source =
 pub static DIN_7190: Source = Source::from_memory("DIN 7190", "loss of interference");
 /// Friction.
 pub static FRICTION: Source = Source::practice("Friction of press fits");
+/// A thousandth to the inch.
+pub static SHRUNK: Source = Source::read(
+    "Dooley, Applied Science for Metal Workers",
+    "Allowance for Shrunk Fits",
+);
 /// Shrink against press.
 pub static JONES: Source = Source::read(
     "F. D. Jones, Turning and Boring",

@@ -163,6 +163,7 @@ pub(super) static RESULTS: &[Res] = &[
         Kind::TemperatureDifference,
     ),
     Res::of("interference", "Interference", Kind::Length),
+    Res::of("rule", "Interference by the shop rule", Kind::Length),
     Res::of("pressure", "Pressure in the joint", Kind::Stress),
     Res::of("hub-stress", "Tension in the hub at its bore", Kind::Stress),
     Res::of("shaft-stress", "Hoop stress in the shaft", Kind::Stress),

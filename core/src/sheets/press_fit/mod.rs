@@ -5,7 +5,10 @@ mod tell;
 
 use super::fit_limits::stop as fit_stop;
 use crate::calls::fit::{FitCall, read};
-use crate::fit::press::{Elastic, Joint, PressFault, Stresses, smoothed, temperature};
+use crate::fit::press::{
+    Elastic, Joint, PressFault, Stresses, shop_allowance, smoothed, temperature,
+};
+use crate::fit::sources::SHRUNK;
 use crate::fit::{Band, inch, iso};
 use crate::quantity::units::{KSI, MPA, PSI};
 use crate::quantity::{Expansion, Length, Number, Stress, TemperatureDifference};
@@ -350,6 +353,10 @@ fn stress_lines(
     if c.acting.0 < c.acting.1 {
         line.band(c.acting.0, c.acting.1, "limits of the fit");
     }
+    a.line("rule", shop_allowance(c.diameter))
+        .places(5, 4)
+        .says("A thousandth to the inch of diameter, for shrunk fits in iron and steel.");
+    a.source(&SHRUNK);
     let line = a
         .line("pressure", most)
         .units(&PSI, &MPA)
