@@ -1,14 +1,18 @@
 //! What is kept? Versioned documents with a pure reducer, undo, and a file form that an older version refuses
-//! politely: *my shop* and the *kept* list.
+//! politely: *my shop*, the *kept* list and the *proving* record.
 
 mod file;
 mod kept;
+pub mod proving;
 mod shop;
+mod shop_difference;
 mod undo;
 
 pub use file::{File, Head, RecordFault, check};
 pub use kept::{Kept, KeptAction, KeptItem};
+pub use proving::{Proving, ProvingAction};
 pub use shop::{DRILL_PRESS, DRILL_SETS, FEEDS, FOLLOWS, SHOP, SPINDLE, Shop, ShopAction};
+pub use shop_difference::{ShopDifference, shop_differences};
 pub use undo::Undo;
 
 /// A versioned document with a pure reducer.

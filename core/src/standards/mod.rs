@@ -1,5 +1,6 @@
 //! Tables of published standards: one file a standard, one row a line.
 
+pub mod acceptance_limits;
 pub mod b41;
 mod b41_fn;
 mod b41_lc;

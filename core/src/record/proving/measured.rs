@@ -1,0 +1,156 @@
+//! What does a measured text say? A size with its ± in shop notation; for a feed also travel over time, for an alignment
+//! also a deviation over a length.
+
+use crate::quantity::{Kind, ReadFault, Reading, System, Unit, join, plain, read, units, usual};
+
+/// A measured text, read.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Measured {
+    /// The value, in the kind's base unit.
+    pub value: f64,
+    /// How far it may lie below, in the base unit.
+    pub minus: f64,
+    /// How far it may lie above, in the base unit.
+    pub plus: f64,
+    /// The unit that it is shown in.
+    pub unit: &'static Unit,
+    /// For an alignment: the length that it was measured over, mm.
+    pub over_mm: Option<f64>,
+}
+
+impl Measured {
+    /// What was understood, in its own unit and the other system's: "2.05 in/min · 52.07 mm/min".
+    pub fn reading(&self, kind: Kind) -> String {
+        let mut text = with_unit(self.value, self.unit);
+        let system = match self.unit.system {
+            Some(System::Inch) => System::Metric,
+            _ => System::Inch,
+        };
+        let other = usual(kind, system);
+        if self.unit.system.is_some() && other != self.unit {
+            text.push_str(" \u{b7} ");
+            text.push_str(&with_unit(self.value, other));
+        }
+        if self.minus > 0.0 || self.plus > 0.0 {
+            text.push_str(&format!(
+                ", {} to {}",
+                plain(self.value - self.minus, self.unit),
+                plain(self.value + self.plus, self.unit)
+            ));
+        }
+        if let Some(over) = self.over_mm {
+            text.push_str(" in ");
+            let unit = usual(Kind::Length, self.unit.system.unwrap_or(System::Metric));
+            text.push_str(&with_unit(over, unit));
+        }
+        text
+    }
+}
+
+fn with_unit(base: f64, unit: &'static Unit) -> String {
+    join(&plain(base, unit), unit)
+}
+
+/// Reads what was measured. A bare number takes the system's usual unit.
+///
+/// # Errors
+/// One line that says what is wrong and what to type.
+///
+/// ```
+/// use benchslate_core::{quantity::{Kind, System}, record::proving::read_measured};
+/// // 10 in in 30 s: 20 in/min
+/// let feed = read_measured("10 in / 30 s", Kind::FeedRate, System::Inch).unwrap();
+/// assert!((feed.value - 20.0 * 25.4).abs() < 1e-9);
+/// assert!(read_measured("brisk", Kind::FeedRate, System::Inch).is_err());
+/// ```
+pub fn read_measured(text: &str, kind: Kind, system: System) -> Result<Measured, String> {
+    let single = read(text, kind, &[usual(kind, system)]);
+    let measured = match single {
+        Ok(reading) => of_reading(&reading, None),
+        Err(fault) => pair(text, kind, system).ok_or_else(|| words(&fault, kind))?,
+    };
+    within(&measured, kind)?;
+    Ok(measured)
+}
+
+fn of_reading(reading: &Reading, over_mm: Option<f64>) -> Measured {
+    Measured {
+        value: reading.nominal,
+        minus: reading.minus,
+        plus: reading.plus,
+        unit: reading.unit,
+        over_mm,
+    }
+}
+
+/// `travel / time` of a feed, `deviation / length` of an alignment; both sides with their units.
+fn pair(text: &str, kind: Kind, system: System) -> Option<Measured> {
+    let (left, right) = text.rsplit_once('/')?;
+    let right = right.trim();
+    let right = if right.starts_with(|c: char| c.is_ascii_alphabetic()) {
+        format!("1 {right}")
+    } else {
+        right.to_owned()
+    };
+    let length = |text: &str| {
+        read(text, Kind::Length, &[usual(Kind::Length, system)])
+            .ok()
+            .filter(|reading| !reading.bare)
+    };
+    let top = length(left)?;
+    match kind {
+        Kind::FeedRate => {
+            let time = read(&right, Kind::Time, &[&units::SECOND]).ok()?;
+            if time.bare || time.nominal - time.minus <= 0.0 {
+                return None;
+            }
+            let feed = |travel: f64, seconds: f64| travel * 60.0 / seconds;
+            let value = feed(top.nominal, time.nominal);
+            Some(Measured {
+                value,
+                minus: value - feed(top.nominal - top.minus, time.nominal + time.plus),
+                plus: feed(top.nominal + top.plus, time.nominal - time.minus) - value,
+                unit: usual(kind, top.unit.system.unwrap_or(system)),
+                over_mm: None,
+            })
+        }
+        Kind::Length => {
+            let over = length(&right)?;
+            (over.nominal > 0.0).then(|| of_reading(&top, Some(over.nominal)))
+        }
+        _ => None,
+    }
+}
+
+fn words(fault: &ReadFault, kind: Kind) -> String {
+    let example = match kind {
+        Kind::FeedRate => "2.05 ipm, or travel and time: 10 in / 30.2 s",
+        Kind::RotationalSpeed => "425 rpm",
+        Kind::Temperature => "45 C or 113 F",
+        Kind::Length => "0.0008 in, or 0.02 mm / 300 mm",
+        _ => "1",
+    };
+    format!("{}; for example {example}", fault.text())
+}
+
+/// What a machine tool can show at all: past it a slip of the unit is likelier than the reading.
+fn within(measured: &Measured, kind: Kind) -> Result<(), String> {
+    let (low, high, why) = match kind {
+        Kind::FeedRate => (0.01, 50_000.0, "what a table runs at"),
+        Kind::RotationalSpeed => (0.1, 100_000.0, "what a spindle turns"),
+        Kind::Temperature => (-40.0, 300.0, "what a machine reaches"),
+        Kind::Length => (-6.35, 6.35, "what is read there"),
+        _ => return Ok(()),
+    };
+    if measured.value >= low && measured.value <= high {
+        return Ok(());
+    }
+    let end = |base: f64| with_unit(base, measured.unit);
+    let places = |base: f64| crate::quantity::with_unit(base, measured.unit, measured.unit.places);
+    let (low, high) = if measured.unit.system == Some(System::Inch) {
+        (places(low), places(high))
+    } else {
+        (end(low), end(high))
+    };
+    Err(format!("outside {low} to {high}, {why}: look at the unit"))
+}

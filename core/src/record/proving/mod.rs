@@ -1,0 +1,215 @@
+//! Does the machine do what its plate says, both ways on every axis? A record of tests: what was looked at, what was
+//! measured, what was found in order. It is a record; it passes and fails nothing.
+
+mod action;
+mod compare;
+mod items;
+mod measured;
+mod view;
+
+pub use action::{AxisPart, ProvingAction, TestAction};
+pub use measured::{Measured, read_measured};
+pub use view::{ProvingLine, ProvingSection, ProvingView, view};
+
+use super::{Record, Shop};
+use crate::sheet::{Preset, ShopItem};
+
+/// The most axes of a test.
+pub const MOST_AXES: usize = 8;
+
+/// All tests on this device, and the one that is open.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Proving {
+    /// The tests, oldest first.
+    pub tests: Vec<Test>,
+    /// Which of them is open.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub open: usize,
+}
+
+/// One machine's test.
+#[derive(Clone, PartialEq, Eq, Debug)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "serde", serde(default))]
+pub struct Test {
+    /// What the user calls it.
+    pub machine: String,
+    /// The day, as the app gives it or the user types it.
+    pub day: String,
+    /// Who tests.
+    pub by: String,
+    /// The spindle step that feeds were tested at.
+    pub spindle: String,
+    /// The user's note on the whole.
+    pub note: String,
+    /// The axes.
+    pub axes: Vec<Axis>,
+    /// What the plate says.
+    pub plate: Plate,
+    /// Which steps of the plate are tried.
+    pub ladder: Ladder,
+    /// What was found, by the id of the line.
+    pub found: Vec<Finding>,
+    /// The key of the next new axis.
+    pub next_key: u32,
+}
+
+/// One axis.
+#[derive(Clone, PartialEq, Eq, Debug)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Axis {
+    /// Its key in the lines' ids, never used again for another.
+    pub key: u32,
+    /// "Longitudinal".
+    pub name: String,
+    /// Its two ways: "left", "right".
+    pub ways: [String; 2],
+    /// Which part of the plate's feeds this axis runs at: "1", "1/2".
+    pub share: String,
+}
+
+/// What the plate says, taken from *my shop* when the test was begun, so that a later change there leaves it alone.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "serde", serde(default))]
+pub struct Plate {
+    /// Feed steps, texts.
+    pub feeds: Vec<String>,
+    /// Rapid traverse, text.
+    pub rapid: String,
+    /// Spindle steps, texts.
+    pub speeds: Vec<String>,
+    /// The feed follows the spindle.
+    pub follows: bool,
+}
+
+/// Which steps are tried.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Ladder {
+    /// Every step of the plate.
+    #[default]
+    All,
+    /// The lowest, the middle one, the highest.
+    Three,
+}
+
+/// What was found at one line.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "serde", serde(default))]
+pub struct Finding {
+    /// The line's id.
+    pub id: String,
+    /// What was measured, as typed.
+    pub measured: String,
+    /// What it should be, typed in place of the plate's.
+    pub wanted: String,
+    /// The user's note.
+    pub note: String,
+    /// What it was found to be.
+    pub mark: Mark,
+}
+
+/// What a line was found to be, in the user's judgment.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Mark {
+    /// Not looked at yet.
+    #[default]
+    Open,
+    /// In order.
+    Good,
+    /// Not in order.
+    Bad,
+}
+
+impl Default for Test {
+    fn default() -> Self {
+        let axis = |key, name: &str, one: &str, other: &str| Axis {
+            key,
+            name: name.into(),
+            ways: [one.into(), other.into()],
+            share: "1".into(),
+        };
+        Self {
+            machine: String::new(),
+            day: String::new(),
+            by: String::new(),
+            spindle: String::new(),
+            note: String::new(),
+            axes: vec![
+                axis(1, "Longitudinal", "left", "right"),
+                axis(2, "Cross", "in", "out"),
+                axis(3, "Vertical", "up", "down"),
+            ],
+            plate: Plate::default(),
+            ladder: Ladder::All,
+            found: Vec::new(),
+            next_key: 4,
+        }
+    }
+}
+
+impl Plate {
+    /// The plate that stands in a shop.
+    pub fn of(shop: &Shop) -> Self {
+        let text = |item| item_text(shop, item);
+        let steps = |item| {
+            let text = text(item);
+            let steps = text.split([';', '\n']).map(str::trim);
+            steps
+                .filter(|step| !step.is_empty())
+                .map(str::to_owned)
+                .collect()
+        };
+        Self {
+            feeds: steps(ShopItem::FeedSteps),
+            rapid: text(ShopItem::Rapid),
+            speeds: steps(ShopItem::SpindleSteps),
+            follows: text(ShopItem::FeedFollows) == "spindle",
+        }
+    }
+}
+
+/// A shop's text of an item, else the general shop's.
+fn item_text(shop: &Shop, item: ShopItem) -> String {
+    let general = super::SHOP
+        .fields
+        .iter()
+        .find_map(|field| match field.preset {
+            Preset::Shop(of, text) if of == item => Some(text),
+            _ => None,
+        });
+    shop.text(item)
+        .unwrap_or_else(|| general.unwrap_or_default().to_owned())
+}
+
+impl Proving {
+    /// The open test.
+    pub fn now(&self) -> Option<&Test> {
+        self.tests.get(self.open)
+    }
+}
+
+impl Test {
+    /// What was found at a line; empty where nothing was.
+    pub fn at(&self, id: &str) -> Finding {
+        let found = self.found.iter().find(|finding| finding.id == id);
+        found.cloned().unwrap_or_else(|| Finding {
+            id: id.to_owned(),
+            ..Finding::default()
+        })
+    }
+}
+
+impl Record for Proving {
+    type Action = ProvingAction;
+    const NAME: &'static str = "proving";
+    const VERSION: u32 = 1;
+
+    fn after(&self, action: &ProvingAction) -> Self {
+        action::after(self, action)
+    }
+}
