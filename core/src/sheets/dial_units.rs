@@ -2,7 +2,7 @@
 
 use crate::machine::{dial_factor, handwheel};
 use crate::quantity::units::{INCH, MM};
-use crate::quantity::{Kind, Length, Number, Share, Unit};
+use crate::quantity::{Count, Kind, Length, Number, Share, Unit};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -27,10 +27,11 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::quantity("dial", "Dial, one turn shows", Kind::Length, &[&INCH, &MM])
             .example("0.200 in")
             .range_mm(0.1, 100.0, "what a dial shows for a turn")
-            .hint("As engraved. Give 200 lines of 0.001 in as 0.200 in."),
-        Field::quantity("line", "One line of the dial", Kind::Length, &[&INCH, &MM])
-            .example("0.001 in")
-            .range_mm(0.001, 10.0, "what a dial is divided to"),
+            .hint("As engraved: 200 lines of 0.001 in are 0.200 in."),
+        Field::count("lines", "Lines round the dial")
+            .example("200")
+            .range(2.0, 2000.0, "what a dial is divided to")
+            .hint("A dial of 0.200 in by 0.001 in has 200."),
         Field::quantity("lead", "Screw, true lead", Kind::Length, &[&MM, &INCH])
             .example("5 mm")
             .range_mm(0.1, 100.0, "the lead of a table screw")
@@ -60,13 +61,13 @@ pub(super) static SHEET: Sheet = Sheet {
     examples: &[
         &[
             ("dial", "0.200 in"),
-            ("line", "0.001 in"),
+            ("lines", "200"),
             ("lead", "5 mm"),
             ("positions", "0.5 in;1 in;2 in;5 in"),
         ],
         &[
             ("dial", "5 mm"),
-            ("line", "0.02 mm"),
+            ("lines", "250"),
             ("lead", "0.2 in"),
             ("start", "1 mm"),
             ("positions", "10 mm;25 mm;60 mm"),
@@ -95,21 +96,9 @@ static TURN: Source = Source::computed(
 static TRADE: Source = Source::practice("Handwheel readings from one side");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    let (dial, line, lead, start): (Length, Length, Length, Length) = (
-        inp.get("dial")?,
-        inp.get("line")?,
-        inp.get("lead")?,
-        inp.get("start")?,
-    );
-    let lines = dial / line;
-    if (lines - libm::round(lines)).abs() > 1e-6 || lines < 1.5 {
-        return Err(Stop::fault(
-            "line",
-            Reason::Conflict,
-            "a turn does not hold a whole number of such lines",
-            "count the lines round the dial, and divide what a turn shows by them",
-        ));
-    }
+    let (dial, lead, start): (Length, Length, Length) =
+        (inp.get("dial")?, inp.get("lead")?, inp.get("start")?);
+    let line = dial / inp.get::<Count>("lines")?.get();
     let positions: Vec<Length> = inp.list("positions");
     let furthest = positions.iter().copied().fold(Length::ZERO, |far, here| {
         if here.abs() > far.abs() { here } else { far }
