@@ -4,7 +4,9 @@
 use benchslate_core::machine::isolate::*;
 use benchslate_core::machine::structure::*;
 use benchslate_core::machine::teeth::*;
-use benchslate_core::quantity::RotationalSpeed;
+use benchslate_core::quantity::{RotationalSpeed, System};
+use benchslate_core::sheet::{Entry, Outcome, Reason, Sheet, evaluate};
+use benchslate_core::sheets::by_id;
 use benchslate_tests::near;
 
 /// A box as drawn, and its plate.
@@ -625,4 +627,373 @@ fn preferred_numbers() {
             .unwrap()
     };
     assert!(near(ratio(20), 1.122, 0.0005) && near(ratio(5), 1.5849, 0.00005));
+}
+
+fn asked(pairs: &[(&str, &str)]) -> Outcome {
+    evaluate(by_id("which-pair").unwrap(), &Entry::of(pairs))
+}
+
+fn said(outcome: &Outcome, id: &str) -> String {
+    assert!(
+        outcome.answer.is_complete(),
+        "{:?} {:?}",
+        outcome.answer.state,
+        outcome.faults().collect::<Vec<_>>()
+    );
+    outcome.answer.get(id).unwrap().value.text(System::Inch)
+}
+
+/// The drawn box of [`FEED_A`] as it would be typed.
+const TYPED_GEARS: (&str, &str) = (
+    "stages",
+    "3~~18/36 27/27 36/18;3~~18/40 21/37 24/34;2~~13/45x18/40 40/40",
+);
+const TYPED_PLATE: (&str, &str) = (
+    "feed-steps",
+    "23.5 mm/min;30 mm/min;37.5 mm/min;47.5 mm/min;60 mm/min;75 mm/min;95 mm/min;118 mm/min;150 mm/min;190 mm/min;235 mm/min;\
+     300 mm/min;375 mm/min;475 mm/min;600 mm/min;750 mm/min;950 mm/min;1180 mm/min",
+);
+
+/// The rough feeds of the drawn box, asked of the sheet (independent search, as above), with the box by its gears and by its
+/// spacing, and the same grid by taps.
+#[test]
+fn the_sheet_says_the_same() {
+    for stages in [TYPED_GEARS, ("stages", "3~3;3~1;2~9")] {
+        for (bad, points) in [
+            (&[1, 2, 3, 10, 11, 12][..], "A1"),
+            (&[2, 5, 8, 11, 14, 17][..], "B2"),
+            (&[1, 2, 3, 4, 5, 6, 7, 8, 9][..], "C1"),
+            (&[1, 2, 3, 6, 9, 10, 11, 12, 15, 18][..], "A1 and B3"),
+            (&[16, 17, 18][..], "A3 with C2, only both together"),
+            (&[5][..], "setting 5 alone"),
+        ] {
+            let marks: Vec<String> = (1..=18)
+                .map(|n| format!("{n}~{}", if bad.contains(&n) { "noisy" } else { "well" }))
+                .collect();
+            let outcome = asked(&[TYPED_PLATE, stages, ("marks", &marks.join(";"))]);
+            let mut got = said(&outcome, "cause");
+            for gears in [" (18/36)", " (21/37)", " (13/45x18/40)", " (24/34)"] {
+                got = got.replace(gears, "");
+            }
+            assert_eq!(got, points);
+            // by taps from an empty grid: two taps make "well", six "noisy"
+            let mut text = String::new();
+            for n in 1..=18_usize {
+                for _ in 0..if bad.contains(&n) { 5 } else { 1 } {
+                    let outcome = asked(&[TYPED_PLATE, stages, ("marks", &text)]);
+                    let name = format!("{n}:");
+                    let grid = outcome.answer.table_by_id("grid").unwrap();
+                    let (row, at) = grid
+                        .rows
+                        .iter()
+                        .find_map(|row| {
+                            Some((
+                                row,
+                                row.cells
+                                    .iter()
+                                    .position(|cell| cell.text(System::Inch).starts_with(&name))?,
+                            ))
+                        })
+                        .unwrap();
+                    text = row.taps[at].clone().unwrap()[0].1.clone();
+                }
+            }
+            assert_eq!(text, marks.join(";"));
+        }
+    }
+    // trap: a back gear is two pairs in series at one place of the lever, and no setting tells them apart
+    let slow = "1~slow;5~slow;9~slow;10~well;14~well;18~well";
+    let outcome = asked(&[TYPED_PLATE, TYPED_GEARS, ("marks", slow)]);
+    assert_eq!(said(&outcome, "cause"), "C1 (13/45x18/40)");
+    assert!(
+        outcome
+            .answer
+            .get("cause")
+            .unwrap()
+            .says
+            .contains("in series")
+    );
+    // trap: all bad is the common train, not a pair
+    let outcome = asked(&[
+        TYPED_PLATE,
+        TYPED_GEARS,
+        ("marks", "1~noisy;5~noisy;12~noisy;17~noisy"),
+    ]);
+    assert_eq!(said(&outcome, "cause"), "what all settings share");
+    // nothing marked: four settings to try
+    let outcome = asked(&[TYPED_PLATE, TYPED_GEARS]);
+    assert!(
+        said(&outcome, "next")
+            .matches(|c: char| c.is_ascii_digit())
+            .count()
+            > 4
+    );
+    assert!(
+        outcome
+            .answer
+            .get("next")
+            .unwrap()
+            .says
+            .starts_with("These 4 ")
+    );
+}
+
+/// Each bad entry gets its own answer with the cure.
+#[test]
+fn bad_entries() {
+    let fault = |pairs: &[(&str, &str)], field: &str, reason: Reason, word: &str| {
+        let outcome = asked(pairs);
+        let fault = outcome
+            .faults()
+            .next()
+            .unwrap_or_else(|| panic!("{pairs:?}"))
+            .clone();
+        assert_eq!(
+            (fault.field, fault.reason),
+            (field, reason),
+            "{}",
+            fault.text()
+        );
+        assert!(
+            fault.text().contains(word) && !fault.cure.is_empty(),
+            "{}",
+            fault.text()
+        );
+        fault
+    };
+    let none = ("plate", "none");
+    fault(
+        &[none, ("stages", "3~1;3~3"), ("marks", "1~well;1~slow")],
+        "marks",
+        Reason::Conflict,
+        "both",
+    );
+    fault(
+        &[none, ("stages", "3~1;3~3"), ("marks", "10~well")],
+        "marks",
+        Reason::OutOfRange,
+        "9 settings",
+    );
+    fault(
+        &[none, ("stages", "6~1;7~6")],
+        "stages",
+        Reason::OutOfRange,
+        "42 settings",
+    );
+    fault(
+        &[TYPED_PLATE, ("stages", "3~1;3~3;2~8")],
+        "stages",
+        Reason::Conflict,
+        "",
+    );
+    fault(
+        &[TYPED_PLATE, ("stages", "4~1;4~4")],
+        "stages",
+        Reason::Conflict,
+        "16 settings",
+    );
+    fault(
+        &[("stages", "2~1;5~2"), ("feed-steps", "1 ipm;1 ipm;2 ipm")],
+        "feed-steps",
+        Reason::Conflict,
+        "twice",
+    );
+    fault(
+        &[TYPED_PLATE, ("stages", "3~~18/36 27/27;3~1;2~9")],
+        "stages",
+        Reason::Conflict,
+        "stage A has 3 places",
+    );
+    // gears that do not give the plate
+    fault(
+        &[
+            TYPED_PLATE,
+            (
+                "stages",
+                "3~~18/36 27/27 36/18;3~~18/40 21/37 24/34;2~~20/45x18/40 40/40",
+            ),
+        ],
+        "stages",
+        Reason::Conflict,
+        "miss a value",
+    );
+    // a plate that is no product: 3 x 2 out of 1 2 3 4 5 60
+    let odd = ("feed-steps", "1 ipm;2 ipm;3 ipm;4 ipm;5 ipm;60 ipm");
+    fault(
+        &[odd, ("stages", "3;2")],
+        "stages",
+        Reason::Conflict,
+        "no order",
+    );
+    // which lever is which: the choices are offered, and each opens
+    let outcome = fault(
+        &[TYPED_PLATE, ("stages", "3;3;2")],
+        "stages",
+        Reason::Ambiguous,
+        "lever",
+    );
+    assert_eq!(outcome.ways.len(), 6, "each order of three stages");
+    for way in outcome.ways {
+        assert!(
+            asked(&[TYPED_PLATE, ("stages", &way.text)])
+                .answer
+                .is_complete(),
+            "{}",
+            way.text
+        );
+    }
+    // marks that no cause explains: an answer, with what to try again
+    let marks = "1~slow;2~slow;3~slow;10~slow;11~slow;12~slow;17~slow;4~well;5~well;6~well;7~well;8~well;9~well;13~well;14~well;\
+                 15~well;16~well;18~well";
+    let outcome = asked(&[none, ("stages", "3~3;3~1;2~9"), ("marks", marks)]);
+    assert_eq!(said(&outcome, "cause"), "A1, if setting 17 is marked wrong");
+    assert_eq!(said(&outcome, "next"), "setting 17 again");
+}
+
+/// Tooth counts asked of the sheet: the drawn stage of sum 76, and the four-speed exercise with its ratio driven over driver.
+#[test]
+fn gears_of_the_sheet() {
+    let sheet = by_id("gear-stages").unwrap();
+    let outcome = evaluate(
+        sheet,
+        &Entry::of(&[
+            ("find", "gears"),
+            ("ratios", "0.38182;0.61702;1"),
+            ("sum-low", "76"),
+            ("sum-high", "76"),
+            ("module", "3 mm"),
+        ]),
+    );
+    assert_eq!(said(&outcome, "gears"), "21/55, 29/47, 38/38");
+    assert!(near(
+        outcome.answer.get("centre").unwrap().value.base().unwrap(),
+        114.0,
+        1e-9
+    ));
+    let outcome = evaluate(
+        sheet,
+        &Entry::of(&[
+            ("find", "gears"),
+            ("ratios", "2;1.12;0.69"),
+            ("sense", "driven"),
+            ("sum-low", "60"),
+            ("sum-high", "60"),
+        ]),
+    );
+    assert_eq!(said(&outcome, "gears"), "20/40, 28/32, 36/24");
+    // a plate of 18 steps of 1.26: 3(1) 3(3) 2(9), the last stage at the limit of 8 for speeds
+    let plate: Vec<String> = (0..18)
+        .map(|n| format!("{:.3} rpm", 31.5 * libm::pow(1.26, f64::from(n))))
+        .collect();
+    let outcome = evaluate(
+        sheet,
+        &Entry::of(&[("box", "speeds"), ("spindle-steps", &plate.join(";"))]),
+    );
+    assert_eq!(said(&outcome, "structure"), "3(1) \u{d7} 3(3) \u{d7} 2(9)");
+    assert!(near(
+        outcome.answer.get("range").unwrap().value.base().unwrap(),
+        8.0,
+        0.01
+    ));
+}
+
+/// The best of five runs, so that a busy machine does not count.
+fn quick(sheet: &'static Sheet, entry: &Entry) {
+    let took = (0..5)
+        .map(|_| {
+            let started = std::time::Instant::now();
+            let outcome = evaluate(sheet, entry);
+            assert!(
+                outcome.answer.is_complete(),
+                "{entry:?} {:?}",
+                outcome.answer.state
+            );
+            started.elapsed()
+        })
+        .min()
+        .unwrap();
+    if std::env::var("SHOW").is_ok() {
+        eprintln!("{took:?} {entry:?}");
+    }
+    assert!(
+        took.as_millis() < if cfg!(debug_assertions) { 60 } else { 2 },
+        "{took:?} {entry:?}"
+    );
+}
+
+/// Boxes of 36 settings and five stages, half marked, take no longer than the budget (50 ms at a quarter of the speed of a slow
+/// browser; natively 2 ms, with leave for a busy machine in an unoptimised build).
+#[test]
+fn the_largest_boxes_are_quick() {
+    let mut rng = fastrand::Rng::with_seed(8);
+    for stages in [
+        "3~1;3~3;2~9;2~18",
+        "2~1;2~2;2~4;2~8;2~16",
+        "6~1;6~6",
+        "12~1;3~12",
+        "4~1;3~4;3~12",
+    ] {
+        let settings: usize = stages
+            .split(';')
+            .map(|row| row.split('~').next().unwrap().parse::<usize>().unwrap())
+            .product();
+        for round in 0..12 {
+            let mut marks = Vec::new();
+            for n in 1..=settings {
+                if round == 0 || rng.u8(..) < 160 {
+                    marks.push(format!(
+                        "{n}~{}",
+                        if rng.u8(..) < 20 * round {
+                            "slow"
+                        } else {
+                            "well"
+                        }
+                    ));
+                }
+            }
+            let entry = Entry::of(&[
+                ("plate", "none"),
+                ("stages", stages),
+                ("marks", &marks.join(";")),
+            ]);
+            quick(by_id("which-pair").unwrap(), &entry);
+        }
+    }
+    let sheet = by_id("gear-stages").unwrap();
+    let ratios = ["0.2"; 12].join(";");
+    quick(
+        sheet,
+        &Entry::of(&[
+            ("find", "gears"),
+            ("ratios", &ratios),
+            ("sum-low", "10"),
+            ("sum-high", "800"),
+            ("least", "5"),
+        ]),
+    );
+    for steps in [12, 24, 29, 36] {
+        let plate: Vec<String> = (0..steps)
+            .map(|n| format!("{:.3} rpm", 31.5 * libm::pow(1.12, f64::from(n))))
+            .collect();
+        quick(
+            sheet,
+            &Entry::of(&[("box", "speeds"), ("spindle-steps", &plate.join(";"))]),
+        );
+    }
+}
+
+/// The nearest pair found directly is the first of the whole list.
+#[test]
+fn nearest_pair_of_a_sum() {
+    for sum in [24, 57, 60, 101, 120] {
+        for ratio in [
+            0.05, 0.2, 0.37, 0.5, 0.69, 0.7937, 1.0, 1.122, 1.9, 5.3, 40.0,
+        ] {
+            for sense in [Sense::DriverOverDriven, Sense::DrivenOverDriver] {
+                let all = pairs_of_sum(sum, ratio, sense, 12);
+                let near = nearest_of_sum(sum, ratio, sense, 12).unwrap();
+                assert_eq!(near.off.abs(), all[0].off.abs(), "{sum} {ratio} {sense:?}");
+            }
+        }
+    }
 }

@@ -90,7 +90,7 @@ pub fn steps(groups: &[Group]) -> Vec<usize> {
 }
 
 /// Structures that run through a plate of these values (rising, above 0, at most [`MOST_SETTINGS`]), best first: fit, then
-/// fewest settings that coincide, then small clusters.
+/// fewest settings that coincide, then small clusters, then the narrowest stage.
 ///
 /// ```
 /// use benchslate_core::machine::structure::{Group, structures};
@@ -106,7 +106,7 @@ pub fn structures(plate: &[f64]) -> Vec<Structure> {
         return Vec::new();
     }
     let mut found = Vec::new();
-    let most = MOST_SETTINGS.min(count + count / 2);
+    let most = MOST_SETTINGS.min(count + count / 3);
     extend(count, most, 1, 1, &mut Vec::new(), &mut found);
     let mut all: Vec<Structure> = found
         .into_iter()
@@ -120,23 +120,23 @@ pub fn structures(plate: &[f64]) -> Vec<Structure> {
             })
         })
         .collect();
-    let size = |one: &Structure| {
-        one.groups
+    // structures within 2.5 % fit alike; a cluster of more than four is a cone, and one stage alone explains nothing
+    all.sort_by_cached_key(|one| {
+        let size = one.groups.iter().map(|group| group.pairs).max();
+        let widest = one
+            .groups
             .iter()
-            .map(|group| group.pairs)
-            .max()
-            .unwrap_or(0)
-    };
-    all.sort_by(|a, b| {
-        // structures within half a percent fit alike; a cluster of more than four is a cone
-        let key = |one: &Structure| (libm::floor(one.off / 0.005) as i64).max(4);
-        (key(a), a.doubled, size(a) > 4, a.groups.len(), &a.groups).cmp(&(
-            key(b),
-            b.doubled,
-            size(b) > 4,
-            b.groups.len(),
-            &b.groups,
-        ))
+            .map(|group| group.spacing * (group.pairs - 1))
+            .max();
+        (
+            (libm::floor(one.off / 0.005) as i64).max(4),
+            one.doubled,
+            one.groups.len() == 1,
+            size > Some(4),
+            widest,
+            one.groups.len(),
+            one.groups.clone(),
+        )
     });
     all.truncate(MOST_STRUCTURES);
     all

@@ -227,6 +227,35 @@ pub fn pairs_of_sum(sum: u32, wanted: f64, sense: Sense, least: u32) -> Vec<Near
     found
 }
 
+/// The nearest pair of this tooth sum, as the first of [`pairs_of_sum`]: one of the two whole numbers beside the exact driver.
+pub fn nearest_of_sum(sum: u32, wanted: f64, sense: Sense, least: u32) -> Option<NearPair> {
+    let least = least.max(1);
+    if !(wanted > 0.0 && wanted.is_finite()) || sum > 2 * MOST_TEETH || sum < 2 * least {
+        return None;
+    }
+    let exact = match sense {
+        Sense::DriverOverDriven => f64::from(sum) * wanted / (1.0 + wanted),
+        Sense::DrivenOverDriver => f64::from(sum) / (1.0 + wanted),
+    };
+    let low = (libm::floor(exact) as u32).clamp(least, sum - least);
+    let near = |driver: u32| {
+        let pair = Pair {
+            driver,
+            driven: sum - driver,
+        };
+        Some(NearPair {
+            pair,
+            off: sense.of(pair)? / wanted - 1.0,
+        })
+    };
+    let (low, high) = (near(low)?, near((low + 1).min(sum - least))?);
+    Some(if high.off.abs() < low.off.abs() {
+        high
+    } else {
+        low
+    })
+}
+
 /// A stage made of pairs of one tooth sum.
 #[derive(Clone, PartialEq, Debug)]
 pub struct SumSet {
@@ -245,7 +274,7 @@ pub fn sums_for(wanted: &[f64], sense: Sense, low: u32, high: u32, least: u32) -
         .filter_map(|sum| {
             let pairs: Vec<NearPair> = wanted
                 .iter()
-                .map(|&ratio| pairs_of_sum(sum, ratio, sense, least).first().copied())
+                .map(|&ratio| nearest_of_sum(sum, ratio, sense, least))
                 .collect::<Option<_>>()?;
             let worst = pairs
                 .iter()

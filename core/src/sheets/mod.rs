@@ -39,6 +39,7 @@ sheets!(
     thread_strip,
     trip_dog,
     which_pair,
+    gear_stages,
 );
 
 /// A sheet by id.

@@ -33,9 +33,11 @@ pub fn letter(stage: usize) -> char {
     ['A', 'B', 'C', 'D', 'E'].get(stage).copied().unwrap_or('?')
 }
 
-/// The plate's values in rising order, in base units, with how each is printed.
-fn plate(inp: &Inputs) -> Result<(Vec<f64>, Vec<String>, &'static str, &'static str), Stop> {
-    fn of<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<(Vec<f64>, Vec<String>, &'static str, &'static str), Stop> {
+/// The plate's values in rising order, in base units, with how each is printed; their unit and their field.
+type Plate = (Vec<f64>, Vec<String>, &'static str, &'static str);
+
+fn plate(inp: &Inputs) -> Result<Plate, Stop> {
+    fn of<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Plate, Stop> {
         let mut values: Vec<f64> = inp.list::<Q>(field).into_iter().map(Quantity::base).collect();
         values.sort_by(f64::total_cmp);
         let unit = inp.unit_of::<Q>();

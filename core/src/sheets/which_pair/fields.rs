@@ -18,7 +18,7 @@ fn said(text: &str) -> Result<Said, CallFault> {
         TeethFault::Empty => CallFault::Empty,
         TeethFault::Unfinished => CallFault::Unfinished,
         TeethFault::Part(part) => {
-            let shown: String = part.chars().filter(|c| c.is_ascii_graphic()).collect();
+            let shown: String = part.chars().filter(char::is_ascii_graphic).collect();
             CallFault::Unknown {
                 says: format!("\u{201c}{shown}\u{201d} is no gear pair"),
                 cure: "write driver/driven, as 18/36, with a space between places of the lever".into(),

@@ -1,0 +1,54 @@
+//! What is entered: a plate whose stages are wanted, or ratios whose gears are wanted.
+
+use crate::quantity::Kind;
+use crate::quantity::units::{INCH, IN_PER_MIN, MM, MM_PER_MIN, RPM};
+use crate::record::{FEEDS, SPINDLE};
+use crate::sheet::*;
+
+const SERIES: When = when("find", &["stages"]);
+const GEARS: When = when("find", &["gears"]);
+
+pub static FIELDS: &[Field] = &[
+    Field::choice("find", "Find", &[choice("stages", "stages for a plate"), choice("gears", "gears for ratios")]),
+    Field::choice("box", "Box for", &[choice("feeds", "feeds"), choice("speeds", "spindle speeds")]),
+    Field::rows("feed-steps", "Feeds on the plate", FEED, 2, 48)
+        .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
+        .hint("All of them, in any order.")
+        .from_shop(ShopItem::FeedSteps, FEEDS)
+        .when(&[SERIES, when("box", &["feeds"])]),
+    Field::rows("spindle-steps", "Speeds on the plate", SPEED, 2, 48)
+        .example("70 rpm;110 rpm;175 rpm;270 rpm")
+        .hint("All of them, in any order.")
+        .from_shop(ShopItem::SpindleSteps, SPINDLE)
+        .when(&[SERIES, when("box", &["speeds"])]),
+    Field::rows("ratios", "Ratios wanted", RATIO, 1, 12)
+        .example("0.5;0.7071;1")
+        .hint("Of one stage, one a row.")
+        .when(&[GEARS]),
+    Field::choice("sense", "Ratio is", &[choice("driver", "driver over driven"), choice("driven", "driven over driver")]).when(&[GEARS]),
+    Field::count("sum-low", "Smallest tooth sum")
+        .preset("50")
+        .range(10.0, 800.0, "two gears of up to 400 teeth")
+        .when(&[GEARS]),
+    Field::count("sum-high", "Largest tooth sum")
+        .preset("90")
+        .range(10.0, 800.0, "two gears of up to 400 teeth")
+        .when(&[GEARS]),
+    Field::count("least", "Fewest teeth on a gear")
+        .preset("18")
+        .range(5.0, 100.0, "a gear has teeth to mesh")
+        .hint("Under 17 at 20\u{b0} teeth are undercut unless shifted.")
+        .when(&[GEARS]),
+    Field::quantity("module", "Module", Kind::Length, &[&MM, &INCH])
+        .example("2 mm")
+        .hint("25.4 mm \u{f7} diametral pitch. Gives the centre distance.")
+        .range(0.1, 30.0, "from clock gears to mills")
+        .optional()
+        .when(&[GEARS]),
+];
+
+static FEED: &[Field] = &[Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
+    .range(0.1, 20_000.0, "what a table feeds")];
+static SPEED: &[Field] =
+    &[Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(1.0, 100_000.0, "what a spindle turns")];
+static RATIO: &[Field] = &[Field::number("ratio", "Ratio").example("0.5").range(0.02, 50.0, "what one pair of gears does")];

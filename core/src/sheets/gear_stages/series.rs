@@ -1,0 +1,146 @@
+//! Which stages run through this plate? Ranked structures, each a tap away from marking its settings.
+
+use super::{LIMITS, STRUCTURE, TRADE};
+use crate::machine::isolate::MOST_SETTINGS;
+use crate::machine::structure::{Group, Structure, common_ratio, group_range, steps, structures};
+use crate::quantity::{Count, FeedRate, Number, Quantity, RotationalSpeed, Share};
+use crate::sheet::*;
+
+/// Past this a structure does not give the plate, as a share.
+const MOST_OFF: f64 = 0.08;
+
+pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    if inp.choice("box") == "speeds" {
+        tell::<RotationalSpeed>(inp, "spindle-steps", 8.0)
+    } else {
+        tell::<FeedRate>(inp, "feed-steps", 14.0)
+    }
+}
+
+fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Result<Answer, Stop> {
+    let mut plate: Vec<f64> = inp.list::<Q>(field).into_iter().map(Quantity::base).collect();
+    plate.sort_by(f64::total_cmp);
+    if plate.len() > MOST_SETTINGS {
+        let says = format!("the plate has {} values; the search takes {MOST_SETTINGS}", plate.len());
+        return Err(Stop::fault(field, Reason::OutOfRange, says, "enter one range of the box alone"));
+    }
+    if plate.windows(2).any(|two| matches!(two, [a, b] if a >= b)) {
+        return Err(Stop::fault(field, Reason::Conflict, "a value is on the plate twice", "enter each value once"));
+    }
+    let found = structures(&plate);
+    let fitting = found.iter().filter(|one| one.off <= MOST_OFF).count();
+    let Some(best) = found.first().filter(|one| one.off <= MOST_OFF) else {
+        let miss = found.iter().map(|one| one.off).fold(f64::INFINITY, f64::min);
+        let says = if miss.is_finite() {
+            format!("no stages in series give these values: the nearest miss one by {} %", libm::round(miss * 100.0))
+        } else {
+            format!("no stages of up to 12 places and {MOST_SETTINGS} settings give {} values", plate.len())
+        };
+        let cure = "look for a misread, missing or doubled value; a worn plate is read with \u{201c}Read a worn plate\u{201d}";
+        return Err(Stop::fault(field, Reason::Conflict, says, cure));
+    };
+    let ratio = common_ratio(&plate).unwrap_or(1.0);
+    let widest = |one: &Structure| one.groups.iter().map(|&group| group_range(group, ratio)).fold(1.0, f64::max);
+    let mut a = inp.answer();
+    a.words("structure", name(&best.groups)).says("Places of each stage, in brackets how many steps of the plate one place moves. They may stand in any order on the shafts.");
+    a.line("plate-off", Share::from_fraction(best.off)).places(1, 1).says("Of a plate value from the best products. Whole teeth explain 2 to 5 %.");
+    a.line("found", Count::of(fitting as f64)).says("Within 8 % of each plate value, a dozen at most.");
+    a.line("ratio", Number::of(ratio)).says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
+    let inside = if widest(best) <= most_range + 1e-9 { "within" } else { "over" };
+    a.line("range", Number::of(widest(best)))
+        .places(1, 1)
+        .says(format!("Fastest over slowest place: {inside} the customary {most_range}."));
+    table(inp, &mut a, field, &found, &widest);
+    working(inp, &mut a, best, ratio, plate.len());
+    a.draw(|| chart(best));
+    a.note(
+        "Before you believe a structure",
+        "The plate alone can't tell which lever is which: shift one lever by one place and see how many steps the plate goes. Cones and tumblers give one long stage.",
+    );
+    a.source(&STRUCTURE).source(&LIMITS).source(&TRADE);
+    Ok(a)
+}
+
+fn name(groups: &[Group]) -> String {
+    let names: Vec<String> = groups.iter().map(|group| format!("{}({})", group.pairs, group.spacing)).collect();
+    names.join(" \u{d7} ")
+}
+
+fn table(inp: &Inputs, a: &mut Answer, field: &'static str, found: &[Structure], widest: &dyn Fn(&Structure) -> f64) {
+    let table = a.table("structures", "Stages that give this plate", &["stages", "settings", "repeat", "off the plate", "widest stage"]);
+    for (index, one) in found.iter().filter(|one| one.off <= MOST_OFF).enumerate() {
+        let stages: Vec<String> = one.groups.iter().map(|group| format!("{}~{}", group.pairs, group.spacing)).collect();
+        let cells = vec![
+            Value::words(name(&one.groups)),
+            Value::of(Count::of(one.settings as f64)),
+            Value::of(Count::of(one.doubled as f64)),
+            Value::of(Share::from_fraction(one.off)).places(1, 1),
+            Value::of(Number::of(widest(one))).places(1, 1),
+        ];
+        table.row(cells).chosen(index == 0).opens(
+            "which-pair",
+            vec![("plate", inp.choice("box").into()), (field, inp.typed(field).into()), ("stages", stages.join(";"))],
+        );
+    }
+    table.note("Best fit first; within 2.5 % all count alike, then fewest repeats. Tap one to mark how its settings run.");
+}
+
+fn working(inp: &Inputs, a: &mut Answer, best: &Structure, ratio: f64, count: usize) {
+    a.work(|w| {
+        let reach: Vec<String> = best.groups.iter().map(|group| format!("({} \u{2212} 1) \u{d7} {}", group.pairs, group.spacing)).collect();
+        w.step(
+            "Run through the plate",
+            &[
+                "n = 1 + \u{3a3} (p \u{2212} 1) c, and no stage moves further than the ones before it reach".into(),
+                format!("n = 1 + {} = {count}", reach.join(" + ")),
+            ],
+            &STRUCTURE,
+        );
+        if let Some(wide) = best.groups.iter().max_by_key(|group| group.spacing * (group.pairs.saturating_sub(1))) {
+            w.step(
+                "Widest stage",
+                &[
+                    "R = \u{3c6}^(c (p \u{2212} 1))".into(),
+                    format!(
+                        "R = {}^({} \u{d7} {}) = {}",
+                        inp.num_to(Number::of(ratio), 4, 4),
+                        wide.spacing,
+                        wide.pairs.saturating_sub(1),
+                        inp.num_to(Number::of(group_range(*wide, ratio)), 2, 2)
+                    ),
+                ],
+                &LIMITS,
+            );
+        }
+        w.step(
+            "Fit",
+            &["each place's factor is the mean over the settings that use it; off = plate \u{f7} product \u{2212} 1".into()],
+            &TRADE,
+        );
+    });
+}
+
+/// The speed chart: a line a shaft, a ray a place of a lever, steps of the plate upward.
+fn chart(best: &Structure) -> Drawing {
+    let mut d = Drawing::new(format!("Speed chart of {}: a line a shaft, a ray a gear pair", name(&best.groups)), false);
+    let high = steps(&best.groups).last().copied().unwrap_or(0) as f64;
+    let (dx, dy) = (30.0, 80.0 / high.max(1.0));
+    for shaft in 0..=best.groups.len() {
+        let x = shaft as f64 * dx;
+        d.path(Pen::Centre, false, &[pt(x, -4.0), pt(x, high * dy + 4.0)]);
+    }
+    for (at, group) in best.groups.iter().enumerate().rev() {
+        let x = at as f64 * dx;
+        let before = best.groups.get(..at).unwrap_or(&[]);
+        let mut from = steps(before);
+        from.dedup();
+        for step in from {
+            for place in 0..group.pairs {
+                let (y, up) = (step as f64 * dy, (step + place * group.spacing) as f64 * dy);
+                d.path(Pen::Object, false, &[pt(x, y), pt(x + dx, up)]);
+            }
+        }
+        d.text(pt(x + dx / 2.0, -9.0), format!("{}({})", group.pairs, group.spacing));
+    }
+    d
+}
