@@ -1,6 +1,6 @@
 //! Does the screen follow the keys? Pages mounted in a real browser, without server or worker.
 #![cfg(target_arch = "wasm32")]
-#![allow(missing_docs)]
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test says what failed by panicking
 
 use benchslate_app::App;
 use benchslate_core::{link, sheets};

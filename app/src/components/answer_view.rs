@@ -104,7 +104,7 @@ fn working(props: &AnswerProps) -> Html {
                     }) }
                 </ol>
                 if !answer.sources.is_empty() {
-                    <h3>{ "Sources" }</h3>
+                    <h2>{ "Sources" }</h2>
                     <ul class="sources">{ for answer.sources.iter().map(|source| html! { <li>{ source.text() }</li> }) }</ul>
                 }
             </>

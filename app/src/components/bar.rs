@@ -34,11 +34,11 @@ pub struct BarProps {
 #[component]
 pub fn Bar(props: &BarProps) -> Html {
     html! {
-        <div class="bar" role="group" aria-label="With this answer">
+        <section class="bar" aria-label="With this answer">
             <button type="button" onclick={props.onlink.clone()} aria-expanded={(props.panel == Panel::Link).to_string()}>{ "Link" }</button>
             <button type="button" onclick={props.onprint.clone()}>{ "Print" }</button>
             <button type="button" onclick={props.onkeep.clone()}>{ "Keep" }</button>
             <button type="button" onclick={props.oncall.clone()} disabled={!props.has_result}>{ "Call" }</button>
-        </div>
+        </section>
     }
 }

@@ -1,11 +1,10 @@
 //! For a call: one result in very large figures with its spoken form, and the screen kept awake.
 
+use super::Select;
 use super::result_line::{figure, in_other};
 use crate::dom;
 use benchslate_core::quantity::{System, spoken};
 use benchslate_core::sheet::{Line, Value};
-use wasm_bindgen::JsCast;
-use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 /// The results that may be called out.
@@ -51,29 +50,27 @@ pub fn CallView(props: &CallProps) -> Html {
         Some(alt) => format!("{behind} \u{b7} {alt}"),
         None => behind.to_owned(),
     };
-    let onchange = {
+    let onchoose = {
         let at = at.clone();
-        Callback::from(move |e: Event| {
-            let select = e
-                .target()
-                .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok());
-            at.set(select.and_then(|s| s.value().parse().ok()).unwrap_or(0));
-        })
+        Callback::from(move |id: AttrValue| at.set(id.parse().unwrap_or(0)))
     };
+    let name = |(index, line): (usize, &Line)| {
+        (
+            AttrValue::from(index.to_string()),
+            AttrValue::from(line.label.to_string()),
+        )
+    };
+    let choices: Vec<_> = props.lines.iter().enumerate().map(name).collect();
     html! {
         <main class="call" id="main" tabindex="-1">
-            <p class="of">{ format!("{}, {}", line.label, props.title.to_lowercase()) }if !props.entry.is_empty() { <br />{ props.entry.clone() } }</p>
+            <h1 class="of">{ format!("{}, {}", line.label, props.title.to_lowercase()) }if !props.entry.is_empty() { <br />{ props.entry.clone() } }</h1>
             <p class={classes!("huge", size)}>{ figure }</p>
             if !said.is_empty() { <p class="spoken">{ said }</p> }
             <p class="of">{ below }</p>
             <div class="row">
                 <button type="button" class="act main" onclick={Callback::from(|_| dom::back())}>{ "Back" }</button>
                 if props.lines.len() > 1 {
-                    <select class="wide-select" aria-label="Result" {onchange}>
-                        { for props.lines.iter().enumerate().map(|(index, line)| html! {
-                            <option value={index.to_string()} selected={index == *at}>{ line.label.to_string() }</option>
-                        }) }
-                    </select>
+                    <Select class="wide-select" label="Result" {choices} chosen={at.to_string()} {onchoose} />
                 }
             </div>
         </main>

@@ -1,7 +1,8 @@
 //! One of a few: as a row of choices to tap while they are few and short, else as a list to pick from.
 
+use super::Select;
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlInputElement, HtmlSelectElement};
+use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// A choice field.
@@ -31,25 +32,10 @@ pub fn ChoiceRow(props: &ChoiceRowProps) -> Html {
         .map(|(_, words)| words.chars().count() + 4)
         .sum();
     if props.as_list || props.choices.len() > 5 || letters > 84 {
-        let onchange = {
-            let told = props.onchoose.clone();
-            Callback::from(move |e: Event| {
-                if let Some(select) = e
-                    .target()
-                    .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok())
-                {
-                    told.emit(select.value().into());
-                }
-            })
-        };
         return html! {
             <div class="field">
                 <label for={props.id.clone()}>{ props.label.clone() }</label>
-                <select class="wide-select" id={props.id.clone()} {onchange}>
-                    { for props.choices.iter().map(|(value, words)| html! {
-                        <option value={value.clone()} selected={*value == props.chosen}>{ words.clone() }</option>
-                    }) }
-                </select>
+                <Select id={props.id.clone()} class="wide-select" choices={props.choices.clone()} chosen={props.chosen.clone()} onchoose={props.onchoose.clone()} />
             </div>
         };
     }

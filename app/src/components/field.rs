@@ -1,12 +1,12 @@
 //! One field: its label, what is typed as it is typed, its unit, and below it what was understood or what is wrong.
 
-use super::{ChoiceRow, RowsEditor};
+use super::{ChoiceRow, RowsEditor, Select};
 use crate::shared::Shared;
 use crate::state::{Act, Typed};
 use benchslate_core::quantity::{System, Unit};
 use benchslate_core::sheet::{Fault, Field, FieldKind, FieldOutcome, Preset, Reason, Sheet};
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlInputElement, HtmlSelectElement};
+use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// A sheet as a property.
@@ -103,8 +103,9 @@ fn entry(props: &FieldProps, field: &'static Field) -> Html {
     let unit_words = props
         .unit
         .filter(|unit| !unit.spoken.is_empty() && !unit.id.is_empty());
+    let vacant = props.typed.raw.is_empty() && !props.outcome.from_preset;
     html! {
-        <div class="field">
+        <div class={classes!("field", vacant.then_some("vacant"))}>
             <label for={id.clone()}>
                 { field.label }
                 if field.is_optional { <span class="maybe">{ " optional" }</span> }
@@ -134,27 +135,26 @@ fn unit_place(props: &FieldProps, field: &'static Field) -> Html {
         return html! { <span class="unit" aria-hidden="true">{ now.symbol }</span> };
     }
     let (act, at, offered) = (props.act.clone(), props.at, *units);
-    let onchange = Callback::from(move |e: Event| {
-        let chosen = e
-            .target()
-            .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok())
-            .map(|s| s.value());
-        if let Some(unit) = offered
-            .iter()
-            .find(|unit| Some(unit.id) == chosen.as_deref())
-        {
+    let onchoose = Callback::from(move |id: AttrValue| {
+        if let Some(unit) = offered.iter().find(|unit| unit.id == id.as_str()) {
             act.emit(Act::Unit(at, unit));
         }
     });
     // a unit that was typed but is not offered stands first
     let typed = (!units.contains(&now)).then_some(now);
-    html! {
-        <select aria-label={format!("Unit of {}", field.label.to_lowercase())} {onchange}>
-            { for typed.into_iter().chain(units.iter().copied()).map(|unit| html! {
-                <option value={unit.id} selected={unit == now}>{ unit_name(unit) }</option>
-            }) }
-        </select>
-    }
+    let name = |unit: &'static Unit| {
+        (
+            AttrValue::Static(unit.id),
+            AttrValue::Static(unit_name(unit)),
+        )
+    };
+    let choices: Vec<_> = typed
+        .into_iter()
+        .chain(units.iter().copied())
+        .map(name)
+        .collect();
+    let label = format!("Unit of {}", field.label.to_lowercase());
+    html! { <Select {label} {choices} chosen={now.id} {onchoose} /> }
 }
 
 fn unit_name(unit: &'static Unit) -> &'static str {
@@ -193,7 +193,7 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
                 if props.outcome.from_preset {
                     { preset_words(field.preset, &props.outcome.reading) }
                 }
-                if !field.hint.is_empty() { { field.hint }{ " " } }
+                if !field.hint.is_empty() { <span class="hint">{ field.hint }{ " " }</span> }
                 if !props.outcome.from_preset && !field.example.is_empty() {
                     { "Try" }{ tap(field.example.to_owned(), field.example.replace(';', "; "), "") }
                 }

@@ -1,11 +1,12 @@
 //! A list of rows of typed cells: one input a cell, add and take out.
 
+use super::Select;
 use super::field::{SheetRef, input_mode};
 use crate::state::{Act, rows};
 use benchslate_core::sheet::{Field, FieldKind};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlInputElement, HtmlSelectElement};
+use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// A list field.
@@ -57,24 +58,17 @@ pub fn RowsEditor(props: &RowsProps) -> Html {
         let label = format!("{}, row {}", field.label, row + 1);
         let wrong = (props.wrong == Some((row + 1, column + 1))).then_some("bad");
         if let FieldKind::Choice(choices) = &field.kind {
-            let onchange = Callback::from(move |e: Event| {
-                if let Some(select) = e
-                    .target()
-                    .and_then(|t| t.dyn_into::<HtmlSelectElement>().ok())
-                {
-                    put.emit(select.value());
-                }
-            });
             let chosen = if text.is_empty() {
                 field.preset.text().unwrap_or_default()
             } else {
                 text
             };
-            return html! {
-                <select class={classes!(wrong)} aria-label={label} {onchange}>
-                    { for choices.iter().map(|c| html! { <option value={c.id} selected={c.id == chosen}>{ c.label }</option> }) }
-                </select>
-            };
+            let choices: Vec<_> = choices
+                .iter()
+                .map(|c| (AttrValue::Static(c.id), AttrValue::Static(c.label)))
+                .collect();
+            let onchoose = Callback::from(move |id: AttrValue| put.emit(id.to_string()));
+            return html! { <Select class={classes!(wrong)} {label} {choices} chosen={chosen.to_owned()} {onchoose} /> };
         }
         let oninput = Callback::from(move |e: InputEvent| {
             if let Some(input) = e
