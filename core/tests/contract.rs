@@ -75,6 +75,24 @@ fn every_sheet_is_told_in_full() {
 }
 
 #[test]
+fn what_is_folded_away_is_not_needed() {
+    for sheet in sheets::ALL {
+        for field in sheet.fields.iter().filter(|field| field.is_seldom) {
+            let hangs = field
+                .when
+                .iter()
+                .any(|when| sheet.field(when.field).is_some_and(|on| on.is_seldom));
+            assert!(
+                field.is_optional || field.preset != Preset::None || hangs,
+                "{} {}",
+                sheet.id,
+                field.id
+            );
+        }
+    }
+}
+
+#[test]
 fn conditions_name_earlier_choices() {
     for sheet in sheets::ALL {
         for (index, field) in sheet.fields.iter().enumerate() {

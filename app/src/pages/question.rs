@@ -151,6 +151,16 @@ pub fn Question(props: &QuestionProps) -> Html {
             .is_some_and(|f| matches!(f.preset, Preset::Shop(..)))
     };
     let (shop, own): (Vec<usize>, Vec<usize>) = (0..form.sheet.fields.len()).partition(from_shop);
+    let is_seldom = |at: &usize| form.sheet.fields.get(*at).is_some_and(|f| f.is_seldom);
+    let (seldom, own): (Vec<usize>, Vec<usize>) = own.into_iter().partition(is_seldom);
+    let applies = |at: &usize| form.fields.get(*at).is_some_and(|f| f.applies);
+    let seldom_here = seldom.iter().any(applies);
+    let seldom_used = seldom.iter().any(|&at| {
+        form.typed
+            .get(at)
+            .is_some_and(|typed| !typed.raw.trim().is_empty())
+            || form.fields.get(at).is_some_and(|f| f.fault.is_some())
+    });
     let shop_here = shop
         .iter()
         .any(|&at| form.fields.get(at).is_some_and(|f| f.applies));
@@ -231,6 +241,12 @@ pub fn Question(props: &QuestionProps) -> Html {
                 <div class="sheet">
                     <section class="entries" aria-label="Entry" {onfocusin} {onfocusout}>
                         <>{ for own.iter().filter_map(|&at| field(at)) }</>
+                        if seldom_here {
+                            <Fold key={form.loads} title={more_words(&form, &seldom)} open={seldom_used} content={{
+                                let fields: Vec<Html> = seldom.iter().filter_map(|&at| field(at)).collect();
+                                Callback::from(move |()| html! { <>{ for fields.clone() }</> })
+                            }} />
+                        }
                         if shop_here {
                             <Fold title="From the shop" open={shop_fault} content={{
                                 let fields: Vec<Html> = shop.iter().filter_map(|&at| field(at)).collect();
@@ -277,6 +293,21 @@ pub fn Question(props: &QuestionProps) -> Html {
             <Bar panel={*panel} {onlink} {onprint} {onkeep} {oncall} has_result={answer.is_complete()} />
         </>
     }
+}
+
+/// What the fold of seldom entries holds: the names of the first few.
+fn more_words(form: &Form, seldom: &[usize]) -> AttrValue {
+    let here = seldom
+        .iter()
+        .filter(|&&at| form.fields.get(at).is_some_and(|f| f.applies));
+    let mut names: Vec<String> = here
+        .filter_map(|&at| Some(form.sheet.fields.get(at)?.label.to_lowercase()))
+        .collect();
+    if names.len() > 3 {
+        names.truncate(3);
+        names.push("\u{2026}".into());
+    }
+    format!("More: {}", names.join(", ")).into()
 }
 
 /// The first result for the strip above the pad.

@@ -152,6 +152,8 @@ pub struct Field {
     pub is_monotonic: bool,
     /// May stay empty.
     pub is_optional: bool,
+    /// Seldom asked for: shown folded until it is used.
+    pub is_seldom: bool,
 }
 
 const fn blank(id: &'static str, label: &'static str, kind: FieldKind) -> Field {
@@ -167,6 +169,7 @@ const fn blank(id: &'static str, label: &'static str, kind: FieldKind) -> Field 
         is_measured: false,
         is_monotonic: false,
         is_optional: false,
+        is_seldom: false,
     }
 }
 
@@ -288,6 +291,11 @@ impl Field {
     /// True for a quantity of this kind.
     pub fn kind_is(&self, wanted: Kind) -> bool {
         matches!(self.kind, FieldKind::Quantity { kind, .. } if kind == wanted)
+    }
+    /// Seldom asked for: shown folded until it is used. Only what has a preset, may stay empty, or hangs on a seldom choice.
+    pub const fn seldom(mut self) -> Self {
+        self.is_seldom = true;
+        self
     }
     /// The unit that a bare number takes in this system of units.
     pub fn unit(&self, system: System) -> Option<&'static Unit> {

@@ -101,7 +101,7 @@ static FIELDS: &[Field] = &[
         ],
     )
     .when(&[when("cut", MILL)]),
-    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
+    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE]).seldom()
         .preset("118 deg")
         .example("118 deg")
         .range(60.0, 170.0, "drill points")
@@ -112,7 +112,7 @@ static FIELDS: &[Field] = &[
         &[choice("no", "blind"), choice("yes", "through")],
     )
     .when(&[when("cut", &["drill"])]),
-    Field::length("overrun", "Extra travel")
+    Field::length("overrun", "Extra travel").seldom()
         .preset("0 in")
         .example("1/8 in")
         .range_in(0.0, 40.0, "a table's travel"),
@@ -125,7 +125,7 @@ static FIELDS: &[Field] = &[
         "Feed on the way back",
         Kind::FeedRate,
         &[&IN_PER_MIN, &MM_PER_MIN],
-    )
+    ).seldom()
     .example("20 ipm")
     .hint("Empty: not counted.")
     .range(0.1, 20_000.0, "what a table feeds")

@@ -38,7 +38,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .hint("Travel for one turn, by indicator over many turns.")
             .measured()
             .monotonic(),
-        Field::quantity("start", "Dial at the start", Kind::Length, &[&INCH, &MM])
+        Field::quantity("start", "Dial at the start", Kind::Length, &[&INCH, &MM]).seldom()
             .example("0 in")
             .preset("0 in")
             .range_mm(-100.0, 100.0, "within a turn of zero")

@@ -30,11 +30,11 @@ pub(super) static SHEET: Sheet = Sheet {
             .range(0.0, 25.0, "past this it is a nut to renew")
             .hint("0 where it was taken up before the watch was started.")
             .when(&[when("read-on", &["dial"])]),
-        Field::quantity("fine", "Travel read to", Kind::Length, &[&INCH, &MM])
+        Field::quantity("fine", "Travel read to", Kind::Length, &[&INCH, &MM]).seldom()
             .example("0.002 in")
             .preset("0.002 in")
             .range(0.0001, 2.0, "how finely a dial or rule reads"),
-        Field::quantity("watch", "Watch and thumb", Kind::Time, &[&SECOND])
+        Field::quantity("watch", "Watch and thumb", Kind::Time, &[&SECOND]).seldom()
             .example("0.1 s")
             .preset("0.1 s")
             .range(0.001, 2.0, "0.1 s is usual for start and stop by one hand"),

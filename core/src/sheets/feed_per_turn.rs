@@ -39,7 +39,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .range(1.0, 100_000.0, "what a spindle turns")
             .measured()
             .monotonic(),
-        Field::count("teeth", "Teeth of the cutter").example("4").range(1.0, 200.0, "teeth of a cutter").optional(),
+        Field::count("teeth", "Teeth of the cutter").seldom().example("4").range(1.0, 200.0, "teeth of a cutter").optional(),
         Field::rows("steps", "Spindle steps", STEPS, 1, 48)
             .example("70;110;175;270;425;670")
             .hint("As on the plate, one a row.")

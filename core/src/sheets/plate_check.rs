@@ -17,7 +17,7 @@ pub(super) static SHEET: Sheet = Sheet {
     fields: &[
         Field::choice("of", "Steps of", &[choice("spindle", "the spindle"), choice("feed", "the feed")]),
         Field::rows("spindle-steps", "Spindle steps", SPEED, 3, 48)
-            .example("80 rpm;135 rpm;210 rpm")
+            .example("70 rpm;110 rpm;175 rpm")
             .hint("As on the plate, slowest first.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE)
             .when(&[when("of", &["spindle"])]),

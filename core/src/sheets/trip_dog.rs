@@ -26,7 +26,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .hint("Taken from two stops at two feeds, or 0.2 s to begin with.")
             .measured()
             .monotonic(),
-        Field::quantity("coast", "Coasts on", Kind::Length, &[&INCH, &MM])
+        Field::quantity("coast", "Coasts on", Kind::Length, &[&INCH, &MM]).seldom()
             .example("0.005 in")
             .preset("0 in")
             .range(0.0, 50.0, "what a table coasts")

@@ -104,7 +104,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::choice("cut", "Cut", CUTS),
     Field::choice("work", "Work material", &WORK),
     Field::choice("tool", "Cutter material", TOOLS),
-    Field::number("hardness", "Brinell hardness of the work")
+    Field::number("hardness", "Brinell hardness of the work").seldom()
         .example("180")
         .hint("If you know it: rows for other hardness then fall out.")
         .range(
@@ -159,7 +159,7 @@ pub(super) static FIELDS: &[Field] = &[
         .range_in(0.01, 400.0, "a table's travel")
         .when(&[when("cut", MILL)])
         .optional(),
-    Field::length("overrun", "Extra travel at the ends")
+    Field::length("overrun", "Extra travel at the ends").seldom()
         .preset("0 in")
         .example("1/8 in")
         .range_in(0.0, 40.0, "a table's travel")
@@ -170,7 +170,7 @@ pub(super) static FIELDS: &[Field] = &[
         .range_in(0.005, 60.0, "the reach of a drill")
         .when(&[when("cut", &["drill"])])
         .optional(),
-    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
+    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE]).seldom()
         .preset("118 deg")
         .example("118 deg")
         .range(60.0, 170.0, "drill points")
@@ -180,7 +180,7 @@ pub(super) static FIELDS: &[Field] = &[
         "Your own cutting speed",
         Kind::SurfaceSpeed,
         &[&SFM, &M_PER_MIN],
-    )
+    ).seldom()
     .example("80 sfm")
     .hint("In place of the start of the band.")
     .range(0.3, 3000.0, "what edges bear")
@@ -190,7 +190,7 @@ pub(super) static FIELDS: &[Field] = &[
         "Your own feed per tooth",
         Kind::FeedPerTooth,
         &[&IN_PER_TOOTH, &MM_PER_TOOTH, &THOU_PER_TOOTH],
-    )
+    ).seldom()
     .example("0.004 ipt")
     .hint("In place of the start of the band.")
     .range(0.0005, 5.0, "what teeth bear")
@@ -203,7 +203,7 @@ pub(super) static FIELDS: &[Field] = &[
             choice("leave", "leave the feed"),
             choice("raise", "raise it for the thinner chip"),
         ],
-    )
+    ).seldom()
     .when(&[when("cut", MILL)]),
     Field::quantity(
         "turn-feed",

@@ -90,8 +90,8 @@ pub static SHEET: Sheet = Sheet {
                 choice("close", "close (3A in 3B, 6h in 6H), at its slackest"),
                 choice("basic", "basic sizes, no clearance at all"),
             ],
-        ),
-        Field::length("bore", "Bore of the tapped hole, if measured")
+        ).seldom(),
+        Field::length("bore", "Bore of the tapped hole, if measured").seldom()
             .example("27/64 in")
             .hint("An oversize tap drill leaves less thread on the screw to shear.")
             .range_mm(0.5, 200.0, "bores of tapped holes")
