@@ -13,19 +13,16 @@ const INPUTS: &str = "1000000";
 
 fn fuzz(bench: &Bench) -> Res<Count> {
     let mut cargo = run::cargo();
-    cargo
-        .args([
-            "test",
-            "--release",
-            "--locked",
-            "--no-fail-fast",
-            "-p",
-            "benchslate-core",
-            "-p",
-            "benchslate-tests",
-            "fuzz",
-        ])
-        .env("BENCHSLATE_FUZZ", INPUTS);
+    cargo.args([
+        "test",
+        "--release",
+        "--locked",
+        "--no-fail-fast",
+        "-p",
+        "benchslate-core",
+        "--tests",
+    ]);
+    cargo.env("BENCHSLATE_FUZZ", INPUTS);
     let (ok, text) = bench.logged("fuzz", &mut cargo)?;
     Ok(Count::of_cargo(ok, &text).at_least(1))
 }

@@ -10,9 +10,9 @@ use std::process::Command;
 /// Fewer wasm tests than this means that they are no longer collected.
 const WASM_FLOOR: u32 = 1;
 /// The same for the tests in the browser.
-const BROWSER_FLOOR: u32 = 3;
+const BROWSER_FLOOR: u32 = 5;
 /// The same for the native tests.
-const NATIVE_FLOOR: u32 = 100;
+const NATIVE_FLOOR: u32 = 300;
 
 /// In this order.
 pub const ALL: &[Stage] = &[

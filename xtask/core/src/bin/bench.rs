@@ -12,13 +12,15 @@ use std::{hint::black_box, process::ExitCode, time::Instant};
 const SHEET_US: f64 = 20.0;
 /// The same for sheets that search a table or try many candidates.
 const SEARCHING_US: f64 = 200.0;
-/// These search; each with its reason.
+/// These rank every drill, pin or thread of a table, or try many candidates.
 const SEARCHING: &[&str] = &[
-    "thread",
-    "tap-drill",
-    "thread-identify",
     "length",
-    "length-read",
+    "tap-drill",
+    "name-thread",
+    "drill",
+    "clearance-hole",
+    "which-pair",
+    "change-gears",
 ];
 /// The reader, a field.
 const READER_US: f64 = 1.0;
