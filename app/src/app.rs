@@ -4,9 +4,9 @@ use crate::components::{Notices, Top};
 use crate::document::{Document, use_document};
 use crate::dom;
 use crate::hooks::use_window_event;
-use crate::pages::{About, Answer, Home, KeptPage, ShopPage};
+use crate::pages::{About, Answer, Home, KeptPage, ProvingPage, ShopLink, ShopPage};
 use crate::route::Route;
-use benchslate_core::record::{Kept, Shop};
+use benchslate_core::record::{Kept, Proving, Shop};
 use std::cell::RefCell;
 use yew::prelude::*;
 
@@ -17,6 +17,8 @@ pub struct Records {
     pub shop: UseReducerHandle<Document<Shop>>,
     /// Kept links.
     pub kept: UseReducerHandle<Document<Kept>>,
+    /// Tests of machines.
+    pub proving: UseReducerHandle<Document<Proving>>,
 }
 
 thread_local! {
@@ -46,6 +48,7 @@ struct Place {
 pub fn App() -> Html {
     let shop = use_document::<Shop>();
     let kept = use_document::<Kept>();
+    let proving = use_document::<Proving>();
     let place = use_state_eq(|| {
         let fragment = dom::fragment();
         SHOWN.with_borrow_mut(|shown| shown.clone_from(&fragment));
@@ -89,10 +92,16 @@ pub fn App() -> Html {
         Route::Home(text) => html! { <Home text={text.clone()} /> },
         Route::Answer(link) => html! { <Answer link={link.clone()} /> },
         Route::Shop => html! { <ShopPage /> },
+        Route::ShopLink(link) => html! { <ShopLink link={link.clone()} /> },
+        Route::Proving(name) => html! { <ProvingPage name={name.clone()} /> },
         Route::Kept => html! { <KeptPage /> },
         Route::About => html! { <About /> },
     };
-    let records = Records { shop, kept };
+    let records = Records {
+        shop,
+        kept,
+        proving,
+    };
     html! {
         <ContextProvider<Records> context={records}>
             <div class="page">

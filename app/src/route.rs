@@ -11,6 +11,10 @@ pub enum Route {
     Answer(Rc<str>),
     /// What is owned and preferred.
     Shop,
+    /// Somebody's shop as a link: the whole of it.
+    ShopLink(Rc<str>),
+    /// The proving record of a machine, by its name; empty for the one that was open.
+    Proving(Rc<str>),
     /// Links that were kept, with notes.
     Kept,
     /// Sources, versions, licences, state of the storage, privacy.
@@ -26,10 +30,17 @@ impl Route {
             "shop" => Self::Shop,
             "kept" => Self::Kept,
             "about" => Self::About,
+            "proving" => Self::Proving("".into()),
+            "v1/my-shop" => Self::ShopLink(format!("#/{path}").into()),
+            _ if path.starts_with("v1/my-shop?") => Self::ShopLink(format!("#/{path}").into()),
             _ if path.starts_with("v1/") => Self::Answer(format!("#/{path}").into()),
-            _ => match path.strip_prefix("?find=") {
-                Some(text) => Self::Home(decode(text).into()),
-                None => Self::Home(decode(path).into()),
+            _ => match (
+                path.strip_prefix("?find="),
+                path.strip_prefix("proving?of="),
+            ) {
+                (Some(text), _) => Self::Home(decode(text).into()),
+                (_, Some(name)) => Self::Proving(decode(name).into()),
+                _ => Self::Home(decode(path).into()),
             },
         }
     }
@@ -39,7 +50,9 @@ impl Route {
         match self {
             Self::Home(text) if text.is_empty() => "#/".to_owned(),
             Self::Home(text) => format!("#/?find={}", encode(text)),
-            Self::Answer(link) => link.to_string(),
+            Self::Answer(link) | Self::ShopLink(link) => link.to_string(),
+            Self::Proving(name) if name.is_empty() => "#/proving".to_owned(),
+            Self::Proving(name) => format!("#/proving?of={}", encode(name)),
             Self::Shop => "#/shop".to_owned(),
             Self::Kept => "#/kept".to_owned(),
             Self::About => "#/about".to_owned(),
@@ -100,6 +113,10 @@ mod tests {
             Route::Shop,
             Route::Kept,
             Route::About,
+            Route::Proving("".into()),
+            Route::Proving("Mill & shaper é?".into()),
+            Route::ShopLink("#/v1/my-shop".into()),
+            Route::ShopLink("#/v1/my-shop?rapid=50%20ipm".into()),
             Route::Answer("#/v1/anything?a=1%20in".into()),
         ] {
             assert_eq!(Route::read(&route.fragment()), route);

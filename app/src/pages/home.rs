@@ -95,19 +95,28 @@ fn section(group: Group, shop: &Shop) -> Html {
         .copied()
         .filter(|sheet| sheet.group == group)
         .collect();
+    let prove = (group == Group::Run).then(prove_row);
     if sheets.is_empty() {
         return Html::default();
     }
     html! {
         <section key={group.title()}>
             <h2 class="group">{ group.title() }</h2>
-            <ul class="list">{ for sheets.into_iter().map(|sheet| row(links::to(sheet, shop, &[]), sheet.title, sheet.aside)) }</ul>
+            <ul class="list">{ for sheets.into_iter().map(|sheet| row(links::to(sheet, shop, &[]), sheet.title, sheet.aside)) }{ prove }</ul>
         </section>
     }
 }
 
 fn row(href: String, title: &str, aside: &str) -> Html {
     html! { <li><a class="ask" {href}><b>{ title.to_owned() }</b>{ " " }<span class="soft">{ aside.to_owned() }</span></a></li> }
+}
+
+fn prove_row() -> Html {
+    row(
+        "#/proving".to_owned(),
+        "Prove the machine",
+        "test record: feeds, rapid, trips, alignment",
+    )
 }
 
 fn hit_link(hit: &Hit, shop: &Shop) -> String {

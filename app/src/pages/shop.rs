@@ -6,7 +6,7 @@ use crate::document::{Do, read_file, write_file};
 use crate::dom;
 use crate::state::{Act, Form};
 use crate::storage::{Browser, Store};
-use benchslate_core::link::{Asked, Opened, system_id, system_of};
+use benchslate_core::link::{Asked, Opened, of_shop, system_id, system_of};
 use benchslate_core::record::{SHOP, Shop, ShopAction};
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
@@ -61,8 +61,11 @@ fn ShopForm() -> Html {
     });
     {
         let records = records.clone();
+        // the texts of the record stand as they are until something is typed, so that undo and a shop that was taken over stay whole
+        let first = use_mut_ref(|| true);
         use_effect_with(form.clone(), move |form| {
-            if let Some(records) = records {
+            let opened = std::mem::replace(&mut *first.borrow_mut(), false);
+            if let Some(records) = records.filter(|_| !opened) {
                 records
                     .shop
                     .dispatch(Do::Act(ShopAction::Replace(shop_of(form))));
@@ -99,6 +102,24 @@ fn ShopForm() -> Html {
         let shop = records.shop.clone();
         Callback::from(move |_| {
             dom::download("benchslate-shop.json", &write_file(&shop.undo.now));
+        })
+    };
+    let link = {
+        let (shop, said) = (records.shop.clone(), said.clone());
+        Callback::from(move |_| {
+            let said = said.clone();
+            match of_shop(&shop.undo.now) {
+                Some(link) => wasm_bindgen_futures::spawn_local(async move {
+                    let link = format!("{}{link}", dom::base());
+                    said.set(if dom::copy(link.clone()).await {
+                        "Link copied. Who opens it sees what differs, and takes it over only on a tap.".to_owned()
+                    } else {
+                        format!("The browser did not allow copying. The link: {link}")
+                    });
+                }),
+                None => said
+                    .set("This shop is too long for a link. Save it as a file instead.".to_owned()),
+            }
         })
     };
     let open = {
@@ -142,10 +163,12 @@ fn ShopForm() -> Html {
             <ChoiceRow id="look" label="Light or dark" choices={pairs(&[("", "as the device"), ("light", "light"), ("dark", "dark")])} chosen={(*look).clone()} onchoose={set_look} />
             <p class="row noprint">
                 <button type="button" class="act" onclick={undo} disabled={!records.shop.undo.can_undo()}>{ "Undo" }</button>
+                <button type="button" class="act" onclick={link}>{ "Link" }</button>
                 <button type="button" class="act" onclick={save}>{ "Save as a file" }</button>
                 <label class="act file">{ "Open a file" }<input class="out" type="file" accept="application/json,.json" onchange={open} /></label>
             </p>
             <p class="soft" role="status">{ (*said).clone() }</p>
+            <p class="noprint"><a href="#/proving">{ "Prove the machine against this plate" }</a></p>
         </main>
     }
 }
