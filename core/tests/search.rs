@@ -17,9 +17,9 @@ fn first(text: &str) -> Hit {
 #[test]
 fn rows_are_found_and_open_filled_in() {
     for (text, sheet, word) in [
-        ("#7", "length", "#7"),
-        (".201", "length", "#7"),
-        ("0.201", "length", "#7"),
+        ("#7", "drill", "No. 7"),
+        (".201", "drill", "No. 7"),
+        ("0.201", "drill", "No. 7"),
         ("5/16-18", "", "5/16-18"),
         ("2/0 pin", "taper-pin", "2/0"),
         ("3/8-16", "", "3/8-16"),

@@ -129,6 +129,7 @@ pub struct Range {
 }
 
 /// A field of a sheet.
+#[allow(clippy::struct_excessive_bools)] // four plain yes-or-no declarations, each named where it is set
 pub struct Field {
     /// Stands in links: kebab case, stable for ever.
     pub id: &'static str,

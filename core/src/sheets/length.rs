@@ -52,7 +52,7 @@ pub static SHEET: Sheet = Sheet {
     ],
     examples: &[&[("length", "7/16 in")], &[("length", "4.769 mm")], &[("length", "1-21/64 in")], &[("length", "14 thou 5 tenths")]],
     takes: &["length"],
-    finds: Some(near::finds),
+    finds: None,
     figure,
 };
 

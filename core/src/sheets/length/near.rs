@@ -1,8 +1,8 @@
 //! Which standard drills and pins lie nearest to a size?
 
 use crate::pin::{StandardPin, TaperSeries};
-use crate::quantity::{Length, Quantity, units::INCH, with_unit};
-use crate::sheet::{Find, Source};
+use crate::quantity::Length;
+use crate::sheet::Source;
 use crate::standards::{
     dowel_pins,
     drills::{self, Drill, DrillSeries},
@@ -80,19 +80,3 @@ pub fn pins(wanted: Length) -> Vec<Near> {
     all
 }
 
-/// Number and letter drills for the search box; fractions and millimetres read as lengths without it.
-pub fn finds() -> Vec<Find> {
-    let mut all = Vec::new();
-    for drill in [DrillSeries::Number, DrillSeries::Letter].into_iter().flat_map(drills::series) {
-        let (call, name) = (drill.call().to_lowercase(), drill.name().to_lowercase());
-        let printed = with_unit(drill.diameter.base(), &INCH, 4);
-        let digits = printed.trim_end_matches(" in");
-        let bare = digits.trim_start_matches('0');
-        let mut keys = vec![format!("{call} drill"), format!("drill {call}"), name.clone(), digits.into(), bare.into(), bare.trim_end_matches('0').into()];
-        if drill.series == DrillSeries::Number {
-            keys.push(call);
-        }
-        all.push(Find { keys, title: format!("Drill {}", drill.name()), aside: printed.clone(), entry: vec![("length", printed)] });
-    }
-    all
-}
