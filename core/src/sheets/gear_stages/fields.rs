@@ -28,11 +28,11 @@ pub static FIELDS: &[Field] = &[
     Field::choice("sense", "Ratio is", &[choice("driver", "driver over driven"), choice("driven", "driven over driver")]).when(&[GEARS]),
     Field::count("sum-low", "Smallest tooth sum")
         .preset("50")
-        .range(10.0, 800.0, "two gears of up to 400 teeth")
+        .range(10.0, 300.0, "two gears that fit in a box")
         .when(&[GEARS]),
     Field::count("sum-high", "Largest tooth sum")
         .preset("90")
-        .range(10.0, 800.0, "two gears of up to 400 teeth")
+        .range(10.0, 300.0, "two gears that fit in a box")
         .when(&[GEARS]),
     Field::count("least", "Fewest teeth on a gear")
         .preset("18")

@@ -29,8 +29,10 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if let Some(centre) = centre(best.sum) {
         a.line("centre", centre).says("Module \u{d7} tooth sum \u{f7} 2, without profile shift.");
     }
-    pairs(inp, &mut a, &ratios, sense, best);
-    sums(&mut a, &found, &centre);
+    if !inp.quiet() {
+        pairs(inp, &mut a, &ratios, sense, best);
+        sums(&mut a, &found, &centre);
+    }
     working(inp, &mut a, &ratios, sense, best, centre(best.sum));
     a.draw(|| draw(best));
     a.note(

@@ -50,7 +50,9 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     a.line("range", Number::of(widest(best)))
         .places(1, 1)
         .says(format!("Fastest over slowest place: {inside} the customary {most_range}."));
-    table(inp, &mut a, field, &found, &widest);
+    if !inp.quiet() {
+        table(inp, &mut a, field, &found, &widest);
+    }
     working(inp, &mut a, best, ratio, plate.len());
     a.draw(|| chart(best));
     a.note(

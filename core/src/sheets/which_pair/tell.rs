@@ -84,7 +84,7 @@ fn points(boxed: &Boxed, marks: &[Mark], finding: &Finding) -> (String, String) 
         ),
         Verdict::Common => (
             "what all settings share".into(),
-            "Every setting tried is bad and no one pair is in all of them: motor, belt, input, shafts that always turn, last gears, screw. Try another axis, which shares only part of it.".into(),
+            "Every setting tried is bad and no one pair is in all of them: motor, belt, input, shafts that always turn, last gears, screw; or one stage as a whole, by its fork or shaft. Try another axis, which shares only part of it.".into(),
         ),
         Verdict::One => (first.map(named).unwrap_or_default(), one_says(boxed, first, bad, good)),
         Verdict::Several => {
@@ -140,6 +140,7 @@ fn one_says(boxed: &Boxed, one: Option<&Explanation>, bad: Settings, good: Setti
     });
     text.push_str(match one.causes.as_slice() {
         [Cause::Neighbours { .. }] => ": the gear that slides between them, its fork, or the shift that passes through.",
+        [Cause::Alternative { .. }] => "; no other single cause is. The pair, its dogs, its bearings, or a shaft that only it drives.",
         [_] => "; no other single cause is.",
         _ => " together; no single cause explains them.",
     });
