@@ -5,9 +5,12 @@ use benchslate_core::quantity::System;
 use benchslate_core::search::{Hit, Index};
 use benchslate_core::sheet::evaluate;
 use benchslate_core::sheets;
+use std::sync::LazyLock;
+
+static INDEX: LazyLock<Index> = LazyLock::new(Index::default);
 
 fn first(text: &str) -> Hit {
-    Index::default()
+    INDEX
         .find(text, System::Inch)
         .into_iter()
         .next()
@@ -24,7 +27,7 @@ fn rows_are_found_and_open_filled_in() {
         ("2/0 pin", "taper-pin", "2/0"),
         ("3/8-16", "", "3/8-16"),
     ] {
-        let hits = Index::default().find(text, System::Inch);
+        let hits = INDEX.find(text, System::Inch);
         let hit = hits
             .iter()
             .find(|hit| hit.title.contains(word) && (sheet.is_empty() || hit.sheet == sheet));
@@ -49,10 +52,10 @@ fn plain_sizes_and_calls_open_a_question() {
 #[test]
 fn words_find_questions() {
     for sheet in sheets::ALL {
-        let hits = Index::default().find(sheet.title, System::Inch);
+        let hits = INDEX.find(sheet.title, System::Inch);
         assert!(hits.iter().any(|hit| hit.sheet == sheet.id), "{}", sheet.id);
         for word in sheet.words {
-            let hits = Index::default().find(word, System::Inch);
+            let hits = INDEX.find(word, System::Inch);
             assert!(
                 hits.iter().any(|hit| hit.sheet == sheet.id),
                 "{word} does not find {}",
@@ -60,5 +63,5 @@ fn words_find_questions() {
             );
         }
     }
-    assert!(Index::default().find("", System::Inch).is_empty());
+    assert!(INDEX.find("", System::Inch).is_empty());
 }

@@ -2,7 +2,7 @@
 use benchslate_core::{
     link,
     quantity::System,
-    sheet::{Entry, Field, FieldKind, Sheet, evaluate},
+    sheet::{Entry, Field, FieldKind, Group, Sheet, evaluate},
     sheets,
 };
 use std::{
@@ -26,7 +26,14 @@ fn main() -> Result<ExitCode, Box<dyn Error>> {
             .map(|e| e.file_name().to_string_lossy().into_owned());
         stale.extend(names.filter(|n| !pages.contains_key(n)));
     }
+    let readme = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../README.md");
+    let old = fs::read_to_string(&readme)?;
+    let new = with_table(&old)?;
     if check {
+        if new != old {
+            println!("stale: the table in README.md; `cargo xtask generate` writes it");
+            return Ok(ExitCode::FAILURE);
+        }
         for name in &stale {
             println!("stale: docs/reference/{name}; `cargo xtask generate` writes it");
         }
@@ -35,6 +42,10 @@ fn main() -> Result<ExitCode, Box<dyn Error>> {
         } else {
             ExitCode::FAILURE
         });
+    }
+    if new != old {
+        fs::write(&readme, new)?;
+        println!("README.md");
     }
     fs::create_dir_all(&dir)?;
     for name in &stale {
@@ -45,6 +56,32 @@ fn main() -> Result<ExitCode, Box<dyn Error>> {
         println!("docs/reference/{name}");
     }
     Ok(ExitCode::SUCCESS)
+}
+
+/// README with its table of what the suite answers, between its two marks, written from the contract.
+fn with_table(readme: &str) -> Result<String, Box<dyn Error>> {
+    let (open, close) = (
+        "<!-- table of sheets: written by `cargo xtask generate` -->\n",
+        "<!-- end of table -->",
+    );
+    let (before, rest) = readme
+        .split_once(open)
+        .ok_or("README.md has lost the mark before its table")?;
+    let (_, after) = rest
+        .split_once(close)
+        .ok_or("README.md has lost the mark after its table")?;
+    let mut table = String::from("\n| when one is asking | it answers |\n| --- | --- |\n");
+    for group in Group::ALL {
+        for sheet in sheets::ALL.iter().filter(|sheet| sheet.group == group) {
+            let (question, title) = (cell(sheet.question), cell(sheet.title));
+            writeln!(
+                table,
+                "| {question} | [{title}](docs/reference/{}.md) |",
+                sheet.id
+            )?;
+        }
+    }
+    Ok(format!("{before}{open}{table}\n{close}{after}"))
 }
 
 /// All pages by file name.
