@@ -801,14 +801,14 @@ fn the_search_misses_none_and_keeps_to_the_set() {
     // tried apart, every order of every four wheels by plain loops
     let set = [20_u32, 25, 30, 30, 38, 45, 63, 127];
     for wanted in [0.111, 0.472441, 0.77, 1.0, 2.345, 7.0] {
-        let mut least = f64::INFINITY;
+        let mut all = Vec::new();
         for a in 0..set.len() {
             for b in 0..set.len() {
                 if a == b {
                     continue;
                 }
                 if set[a] != set[b] {
-                    least = least.min((f64::from(set[a]) / f64::from(set[b]) / wanted - 1.0).abs());
+                    all.push((f64::from(set[a]) / f64::from(set[b]) / wanted - 1.0).abs());
                 }
                 for c in 0..set.len() {
                     for d in 0..set.len() {
@@ -830,7 +830,17 @@ fn the_search_misses_none_and_keeps_to_the_set() {
                 }
             }
         }
+        all.sort_by(f64::total_cmp);
+        let least = all[0];
         let found = find_trains(&set, wanted).unwrap();
+        // each error below the last one listed is listed
+        let last = found.last().unwrap().error.abs() - 1e-10;
+        for error in all.iter().filter(|error| **error < last) {
+            assert!(
+                found.iter().any(|one| near(one.error.abs(), *error, 1e-10)),
+                "{wanted}: {error} is missed"
+            );
+        }
         assert!(
             near(found[0].error.abs(), least, 1e-10),
             "{wanted}: {found:?} {least}"

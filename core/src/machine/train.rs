@@ -152,15 +152,19 @@ pub fn find_trains(wheels: &[u32], wanted: f64) -> Option<Vec<Found>> {
             });
         }
     }
-    for (a, c) in &pairs {
-        for (b, d) in &pairs {
-            // a size on both sides cancels: such a train is one of two wheels, found already
-            if a != b && a != d && c != b && c != d {
-                best.offer(Train {
-                    driver: *a,
-                    driven: *b,
-                    second: Some((*c, *d)),
-                });
+    for driven in &pairs {
+        // outward from the nearest product of drivers, until no further one can be listed
+        let split = pairs
+            .partition_point(|pair| f64::from(pair.product) < wanted * f64::from(driven.product));
+        let (low, high) = pairs.split_at_checked(split).unwrap_or((&pairs, &[]));
+        for drivers in high {
+            if !best.offer_pairs(drivers, driven) {
+                break;
+            }
+        }
+        for drivers in low.iter().rev() {
+            if !best.offer_pairs(drivers, driven) {
+                break;
             }
         }
     }
@@ -176,12 +180,25 @@ fn distinct(sorted: &[u32]) -> impl Iterator<Item = u32> {
         .filter(move |teeth| last.replace(*teeth) != Some(*teeth))
 }
 
-/// Each two wheels of the set, each combination of sizes once.
-fn pairs(sorted: &[u32]) -> Vec<(u32, u32)> {
+/// Two wheels on one side of the ratio.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Pair {
+    product: u32,
+    one: u32,
+    other: u32,
+}
+
+/// Each two wheels of the set, each combination of sizes once, by their product.
+fn pairs(sorted: &[u32]) -> Vec<Pair> {
     let mut out = Vec::new();
-    for (i, a) in sorted.iter().enumerate() {
-        for b in sorted.iter().skip(i.saturating_add(1)) {
-            out.push((*a, *b));
+    for (i, one) in sorted.iter().copied().enumerate() {
+        for other in sorted.iter().copied().skip(i.saturating_add(1)) {
+            let product = one.saturating_mul(other);
+            out.push(Pair {
+                product,
+                one,
+                other,
+            });
         }
     }
     out.sort_unstable();
@@ -195,15 +212,38 @@ struct Best {
 }
 
 impl Best {
-    fn offer(&mut self, train: Train) {
-        let error = train.ratio() / self.wanted - 1.0;
-        let error = if error.abs() < EXACT { 0.0 } else { error };
-        if self.list.len() >= LISTED
-            && self
+    /// Offers a train of four; false where neither it nor one further off can be listed. A size on both sides cancels: such
+    /// a train is one of two wheels, found already.
+    fn offer_pairs(&mut self, drivers: &Pair, driven: &Pair) -> bool {
+        let error = self.error(f64::from(drivers.product) / f64::from(driven.product));
+        if !self.takes(error) {
+            return false;
+        }
+        let (a, c, b, d) = (drivers.one, drivers.other, driven.one, driven.other);
+        if a != b && a != d && c != b && c != d {
+            self.offer(Train {
+                driver: a,
+                driven: b,
+                second: Some((c, d)),
+            });
+        }
+        true
+    }
+    fn error(&self, ratio: f64) -> f64 {
+        let error = ratio / self.wanted - 1.0;
+        if error.abs() < EXACT { 0.0 } else { error }
+    }
+    /// False where the list is full of better ones.
+    fn takes(&self, error: f64) -> bool {
+        self.list.len() < LISTED
+            || self
                 .list
                 .last()
-                .is_some_and(|worst| worst.error.abs() < error.abs())
-        {
+                .is_some_and(|worst| worst.error.abs() >= error.abs())
+    }
+    fn offer(&mut self, train: Train) {
+        let error = self.error(train.ratio());
+        if !self.takes(error) {
             return;
         }
         let found = Found {
