@@ -61,6 +61,8 @@ const FEEDS: &[(f64, f64, f64)] = &[
     (2.0, 6.0, 20.0),
     (1.25, 20.4, 3.6765),
     (6.0, 19.1, 18.8482),
+    (28.0, 56.0 * 60.0, 0.5),
+    (10.0, 20.0 * 60.0, 0.5),
     (4.0 * 0.25, 12.1, 4.9587),
     (10.0 * 0.2, 240.0, 0.5),
 ];
@@ -820,7 +822,7 @@ fn the_search_misses_none_and_keeps_to_the_set() {
                             || set[c] == set[b]
                             || set[c] == set[d];
                         if distinct && !cancels {
-                            least = least.min(
+                            all.push(
                                 (f64::from(set[a] * set[c]) / f64::from(set[b] * set[d]) / wanted
                                     - 1.0)
                                     .abs(),
