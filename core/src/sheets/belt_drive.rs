@@ -1,9 +1,13 @@
 //! How fast does the spindle turn with these pulleys? Stages in a row, stepped cones both ways, belt length and wrap.
 
-use crate::machine::{Belt, Pulleys, Run, belt, belt_speed, pair_for, stages_ratio};
-use crate::quantity::units::{INCH, MM, RPM};
-use crate::quantity::{Angle, Kind, Length, Number, RotationalSpeed, Share, SurfaceSpeed};
+use crate::machine::{Belt, Pulleys, Run, belt, belt_speed, stages_ratio};
+use crate::quantity::{Angle, Length, Number, RotationalSpeed, Share, SurfaceSpeed};
 use crate::sheet::*;
+
+mod cones;
+mod fields;
+
+use fields::*;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "belt-drive",
@@ -26,143 +30,13 @@ pub(super) static SHEET: Sheet = Sheet {
         "lineshaft",
     ],
     group: Group::Run,
-    fields: &[
-        Field::choice(
-            "ask",
-            "Drive",
-            &[
-                choice("stages", "pulleys, one stage or more"),
-                choice("cones", "stepped cones"),
-            ],
-        ),
-        Field::quantity(
-            "motor",
-            "Motor or first shaft",
-            Kind::RotationalSpeed,
-            &[&RPM],
-        )
-        .example("1725 rpm")
-        .range(1.0, 30_000.0, "what a shop motor turns")
-        .measured()
-        .monotonic(),
-        Field::choice(
-            "belt",
-            "Belt",
-            &[
-                choice("v", "V: pitch diameters"),
-                choice("flat", "flat: outside diameters"),
-            ],
-        ),
-        Field::quantity("thick", "Belt thickness", Kind::Length, &[&INCH, &MM])
-            .example("3/16 in")
-            .range_mm(0.1, 25.0, "what a flat belt measures")
-            .hint(
-                "Half of it on each side counts: a flat belt runs on the middle of its thickness.",
-            )
-            .when(&[when("belt", &["flat"])])
-            .measured(),
-        Field::percent("slip", "Slip, each stage")
-            .example("2 pct")
-            .preset("0 pct")
-            .range(0.0, 0.2, "past 20 % a belt burns")
-            .hint("0 for the plain ratio; 1 to 2 % is usual under load.")
-            .measured()
-            .monotonic(),
-        Field::rows("cones", "Cone steps: driver and driven", CONES, 2, 8)
-            .example("3 in~6 in;4.5 in~4.5 in;6 in~3 in")
-            .hint("Step by step, as the belt lies.")
-            .when(&[when("ask", &["cones"])]),
-        Field::rows("stages", "Stages: driver and driven", PAIR, 1, 6)
-            .example("3 in~9 in;4 in~6 in")
-            .hint("From the motor to the spindle.")
-            .when(&[when("ask", &["stages"])]),
-        Field::rows("more", "Fixed stages before or after", PAIR, 1, 5)
-            .example("2.5 in~10 in")
-            .hint("Beside the cones, where there are any.")
-            .when(&[when("ask", &["cones"])])
-            .optional(),
-        Field::quantity(
-            "centres",
-            "Between shafts, first pair",
-            Kind::Length,
-            &[&INCH, &MM],
-        )
-        .example("20 in")
-        .range_mm(10.0, 20_000.0, "shafts in a shop")
-        .hint("For the belt length.")
-        .optional()
-        .measured()
-        .monotonic(),
-        Field::choice(
-            "run",
-            "Belt runs",
-            &[choice("open", "open"), choice("crossed", "crossed")],
-        ),
-        Field::quantity(
-            "wanted",
-            "Spindle speed wanted",
-            Kind::RotationalSpeed,
-            &[&RPM],
-        )
-        .example("400 rpm")
-        .range(0.1, 100_000.0, "what a spindle turns")
-        .hint("To find the pulley for it.")
-        .optional(),
-    ],
-    results: &[
-        Res::of("spindle", "Spindle", Kind::RotationalSpeed),
-        Res::of("slowest", "Slowest", Kind::RotationalSpeed),
-        Res::of("fastest", "Fastest", Kind::RotationalSpeed),
-        Res::of("ratio", "Turns out for a turn in", Kind::Number),
-        Res::of("belt-speed", "Belt speed, first pair", Kind::SurfaceSpeed),
-        Res::of("length", "Belt length, first pair", Kind::Length),
-        Res::of("wrap", "Wrap on the smaller pulley", Kind::Angle),
-        Res::of(
-            "length-spread",
-            "Belt lengths of the steps differ by",
-            Kind::Length,
-        ),
-        Res::of(
-            "driven-for",
-            "Last driven pulley for the speed wanted",
-            Kind::Length,
-        ),
-        Res::of("cone-driver", "New step, driver", Kind::Length),
-        Res::of("cone-driven", "New step, driven", Kind::Length),
-    ],
-    examples: &[
-        &[
-            ("motor", "1725 rpm"),
-            ("stages", "3 in~9 in;4 in~6 in"),
-            ("slip", "2 pct"),
-            ("centres", "20 in"),
-            ("wanted", "400 rpm"),
-        ],
-        &[
-            ("ask", "cones"),
-            ("motor", "450 rpm"),
-            ("belt", "flat"),
-            ("thick", "3/16 in"),
-            ("cones", "3 in~6 in;4.5 in~4.6 in;6 in~3 in"),
-            ("centres", "30 in"),
-            ("wanted", "600 rpm"),
-        ],
-    ],
+    fields: FIELDS,
+    results: RESULTS,
+    examples: EXAMPLES,
     takes: &[],
     finds: None,
     figure,
 };
-
-const fn pulley(id: &'static str, label: &'static str) -> Field {
-    Field::quantity(id, label, Kind::Length, const { &[&INCH, &MM] })
-        .range_mm(5.0, 5000.0, "what a pulley measures")
-        .example("6 in")
-}
-static PAIR: &[Field] = &[pulley("driver", "Driver"), pulley("driven", "Driven")];
-static CONES: &[Field] = &[
-    pulley("driver", "Driver step"),
-    pulley("driven", "Driven step"),
-];
 
 static RATIO: Source = Source::from_memory(
     "Machinery's Handbook",
@@ -188,7 +62,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let drive = Drive::read(inp)?;
     let mut a = inp.answer();
     if inp.choice("ask") == "cones" {
-        cones(inp, &mut a, &drive)?;
+        cones::cones(inp, &mut a, &drive)?;
     } else {
         stages(inp, &mut a, &drive)?;
     }
@@ -373,138 +247,6 @@ fn stages(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), Stop> {
     });
     a.source(&SLIP);
     a.draw(|| draw(inp, drive, pair, spindle));
-    Ok(())
-}
-
-fn cones(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), Stop> {
-    let speeds: Vec<RotationalSpeed> = drive
-        .first
-        .iter()
-        .map(|pair| drive.spindle(*pair))
-        .collect();
-    let (slow, fast) = speeds
-        .iter()
-        .fold((f64::INFINITY, 0.0_f64), |(low, high), n| {
-            (low.min(n.rpm()), high.max(n.rpm()))
-        });
-    let Some(pair) = drive.first.first().copied() else {
-        return Err(Stop::Missing("cones"));
-    };
-    a.line("slowest", RotationalSpeed::from_rpm(slow))
-        .places(1, 1)
-        .says(slip_says(drive));
-    a.line("fastest", RotationalSpeed::from_rpm(fast))
-        .places(1, 1)
-        .says(slip_says(drive));
-    let mut belts = Vec::new();
-    for pair in &drive.first {
-        belts.extend(drive.belt(*pair)?);
-    }
-    let found = first_pair(inp, a, drive, pair)?;
-    if let Some(first) = belts.first() {
-        let (low, high) = belts
-            .iter()
-            .fold((first.length, first.length), |(low, high), belt| {
-                (low.min(belt.length), high.max(belt.length))
-            });
-        a.line("length-spread", high - low)
-            .places(3, 2)
-            .says("The same belt fits every step where this is next to nothing.");
-        if (high - low) / low > 0.005 {
-            a.note("One belt does not fit all steps", "The lengths differ by more than half a percent: the belt is slack on one step or tight on another, unless a take-up allows for it.");
-        }
-        if let Some(wanted) = inp.opt::<RotationalSpeed>("wanted") {
-            new_step(inp, a, drive, wanted, first.length)?;
-        }
-    } else if inp.opt::<RotationalSpeed>("wanted").is_some() {
-        return Err(Stop::Missing("centres"));
-    }
-    if !inp.quiet() {
-        let table = a.table(
-            "steps",
-            "Step by step",
-            &[
-                "driver",
-                "driven",
-                "spindle",
-                "spindle, cones changed about",
-                "belt length",
-            ],
-        );
-        for (index, (pair, speed)) in drive.first.iter().zip(&speeds).enumerate() {
-            let back = drive.spindle(Pulleys {
-                driver: pair.driven,
-                driven: pair.driver,
-            });
-            let length = belts.get(index).map_or_else(
-                || Value::words("\u{2014}"),
-                |belt| Value::of(belt.length).places(3, 1),
-            );
-            let cells = vec![
-                Value::of(pair.driver - drive.thick),
-                Value::of(pair.driven - drive.thick),
-                Value::of(*speed).places(1, 1),
-                Value::of(back).places(1, 1),
-                length,
-            ];
-            table.row(cells);
-        }
-        table.note(
-            "Changed about: with the driving cone on the spindle and the driven one on the motor.",
-        );
-    }
-    a.work(|w| {
-        let stages = drive.rest.len().saturating_add(1);
-        w.step(
-            "First step",
-            &[
-                "n = N \u{d7} driver \u{f7} driven \u{d7} other stages \u{d7} (1 \u{2212} s) for each stage".into(),
-                format!(
-                    "n = {} \u{d7} {} \u{f7} {} \u{d7} {} \u{d7} {} = {}",
-                    inp.show(drive.motor),
-                    inp.num(pair.driver),
-                    inp.num(pair.driven),
-                    inp.num_to(Number::of(stages_ratio(&drive.rest, 0.0)), 4, 4),
-                    left(inp, drive, stages),
-                    inp.show_to(drive.spindle(pair), 1, 1)
-                ),
-            ],
-            &RATIO,
-        );
-        length_step(inp, w, drive, pair, found);
-    });
-    a.source(&SLIP);
-    a.draw(|| draw(inp, drive, pair, drive.spindle(pair)));
-    Ok(())
-}
-
-/// The step to add for a wanted speed, on the same belt as the first step.
-fn new_step(
-    inp: &Inputs,
-    a: &mut Answer,
-    drive: &Drive,
-    wanted: RotationalSpeed,
-    length: Length,
-) -> Result<(), Stop> {
-    let others = stages_ratio(&drive.rest, drive.slip) * (1.0 - drive.slip);
-    let ratio = wanted / (drive.motor * others);
-    let fits = drive
-        .centres
-        .and_then(|centres| pair_for(ratio, length, centres, drive.run));
-    let Some(pair) = fits.filter(|pair| pair.driver > drive.thick && pair.driven > drive.thick)
-    else {
-        return Err(inp.out_of_range(
-            "wanted",
-            "no pair of pulleys gives this speed with this belt at these centres",
-            "want a speed nearer to those of the cones, or change a fixed stage",
-        ));
-    };
-    a.line("cone-driver", pair.driver - drive.thick)
-        .places(3, 2)
-        .says("For the speed wanted, on the belt of the first step.");
-    a.line("cone-driven", pair.driven - drive.thick)
-        .places(3, 2)
-        .says("For the speed wanted, on the belt of the first step.");
     Ok(())
 }
 

@@ -1,9 +1,12 @@
 //! What does the table really do behind a worn screw? True move, slack from two readings, and climb or conventional.
 
 use crate::machine::{TrueMove, slack_of_readings, true_move};
-use crate::quantity::units::{IN_PER_TOOTH, INCH, MM, MM_PER_TOOTH, THOU};
-use crate::quantity::{FeedPerTooth, Kind, Length, Quantity};
+use crate::quantity::{FeedPerTooth, Length, Quantity};
 use crate::sheet::*;
+
+mod fields;
+
+use fields::*;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "dial-slack",
@@ -25,160 +28,13 @@ pub(super) static SHEET: Sheet = Sheet {
         "leadscrew",
     ],
     group: Group::Run,
-    fields: &[
-        Field::choice(
-            "ask",
-            "Wanted",
-            &[
-                choice("move", "true move from the dial"),
-                choice("slack", "slack from two readings"),
-                choice("cut", "climb or conventional"),
-            ],
-        ),
-        length("from", "Dial, before")
-            .example("0.100 in")
-            .when(MOVE)
-            .monotonic(),
-        length("to", "Dial, after")
-            .example("0.600 in")
-            .hint("Counted on past whole turns, not back to zero.")
-            .when(MOVE)
-            .monotonic(),
-        Field::choice(
-            "last",
-            "Last move before that",
-            &[
-                choice("up", "toward larger figures"),
-                choice("down", "toward smaller figures"),
-            ],
-        )
-        .when(MOVE),
-        Field::choice(
-            "how",
-            "Read how",
-            &[
-                choice("dial", "dial twice at one place of the table"),
-                choice("indicator", "dial against an indicator on the table"),
-            ],
-        )
-        .when(SLACK),
-        length("one", "Dial, come to from below")
-            .example("0.192 in")
-            .when(TWICE),
-        length("other", "Dial, come to from above")
-            .example("0.004 in")
-            .when(TWICE),
-        Field::length("dial-turn", "Dial, one turn")
-            .example("0.200 in")
-            .range_mm(0.1, 100.0, "what a dial shows for a turn")
-            .hint("Where zero lies between the two readings.")
-            .when(TWICE)
-            .optional(),
-        length("turned", "Dial turned back by")
-            .example("0.050 in")
-            .when(SEEN)
-            .monotonic(),
-        length("moved", "Indicator moved by")
-            .example("0.038 in")
-            .when(SEEN)
-            .monotonic(),
-        Field::quantity("slack", "Slack", Kind::Length, &[&INCH, &MM, &THOU])
-            .example("0.012 in")
-            .range_in(0.0, 0.125, "past this it is a nut to renew")
-            .hint("On the dial, from both directions at one place.")
-            .when(&[when("ask", &["move", "cut"])])
-            .measured(),
-        Field::choice(
-            "cut",
-            "Cut",
-            &[
-                choice("conventional", "conventional: feed against the cutter"),
-                choice("climb", "climb: feed with the cutter"),
-            ],
-        )
-        .when(CUT),
-        Field::choice(
-            "nut",
-            "Screw",
-            &[
-                choice("plain", "plain nut"),
-                choice("taken-up", "slack taken out: double nut or eliminator set"),
-            ],
-        )
-        .when(CLIMB),
-        Field::quantity(
-            "chip",
-            "Feed per tooth",
-            Kind::FeedPerTooth,
-            &[&IN_PER_TOOTH, &MM_PER_TOOTH],
-        )
-        .example("0.003 ipt")
-        .range(0.0005, 2.0, "what a tooth takes")
-        .when(CUT)
-        .measured()
-        .monotonic(),
-    ],
-    results: &[
-        Res::of("true-move", "Table moves", Kind::Length),
-        Res::of("lost", "Lost in the slack", Kind::Length),
-        Res::of(
-            "still",
-            "Still to turn before the table moves",
-            Kind::Length,
-        ),
-        Res::of("set-to", "Dial for the full move", Kind::Length),
-        Res::of("slack-found", "Slack", Kind::Length),
-        Res::words("verdict", "Direction of feed"),
-        Res::of(
-            "bite",
-            "Largest bite if the cutter pulls",
-            Kind::FeedPerTooth,
-        ),
-    ],
-    examples: &[
-        &[
-            ("from", "0.100 in"),
-            ("to", "0.600 in"),
-            ("last", "down"),
-            ("slack", "0.012 in"),
-        ],
-        &[
-            ("ask", "slack"),
-            ("one", "0.192 in"),
-            ("other", "0.004 in"),
-            ("dial-turn", "0.200 in"),
-        ],
-        &[
-            ("ask", "slack"),
-            ("how", "indicator"),
-            ("turned", "0.050 in"),
-            ("moved", "0.038 in"),
-        ],
-        &[("ask", "cut"), ("slack", "0.012 in"), ("chip", "0.003 ipt")],
-        &[
-            ("ask", "cut"),
-            ("cut", "climb"),
-            ("slack", "0.002 in"),
-            ("chip", "0.003 ipt"),
-        ],
-    ],
+    fields: FIELDS,
+    results: RESULTS,
+    examples: EXAMPLES,
     takes: &[],
     finds: None,
     figure,
 };
-
-const MOVE: &[When] = &[when("ask", &["move"])];
-const SLACK: &[When] = &[when("ask", &["slack"])];
-const TWICE: &[When] = &[when("ask", &["slack"]), when("how", &["dial"])];
-const SEEN: &[When] = &[when("ask", &["slack"]), when("how", &["indicator"])];
-const CUT: &[When] = &[when("ask", &["cut"])];
-const CLIMB: &[When] = &[when("ask", &["cut"]), when("cut", &["climb"])];
-
-const fn length(id: &'static str, label: &'static str) -> Field {
-    Field::quantity(id, label, Kind::Length, const { &[&INCH, &MM, &THOU] })
-        .range(-5000.0, 5000.0, "what a table travels")
-        .measured()
-}
 
 /// Past this slack no climb cut on a plain nut: 0.003 in.
 const CLIMB_LIMIT: Length = Length::from_inches(0.003);
