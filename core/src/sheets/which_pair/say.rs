@@ -82,16 +82,16 @@ pub fn capital(text: &str) -> String {
     chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
 }
 
-/// A mark in the grid.
+/// A mark in the grid: bad ones in capitals, so that their pattern is seen on screen and on paper.
 pub const fn short(mark: Mark) -> &'static str {
     match mark {
         Mark::Untested => "not tried",
         Mark::Well => "well",
-        Mark::Slow => "slow",
-        Mark::NoMesh => "no mesh",
-        Mark::JumpsOut => "jumps",
-        Mark::Noisy => "noisy",
-        Mark::WrongRate => "wrong rate",
+        Mark::Slow => "SLOW",
+        Mark::NoMesh => "NO MESH",
+        Mark::JumpsOut => "JUMPS",
+        Mark::Noisy => "NOISY",
+        Mark::WrongRate => "WRONG RATE",
     }
 }
 

@@ -33,15 +33,19 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         let all: Vec<String> = places.iter().map(|&(stage, at)| say::gear(&boxed, stage, at)).collect();
         say::list(&all, "and")
     };
-    a.words("cleared", names(&finding.cleared)).says("A setting that uses it runs well.");
-    let mut open = finding.suspects.clone();
-    open.extend(&finding.untried);
-    a.words("open", names(&open)).says(if finding.untried.is_empty() {
-        "In no setting that runs well.".to_owned()
-    } else {
-        format!("In no setting that runs well; not tried at all: {}.", names(&finding.untried))
-    });
-    a.line("left", Count::of(finding.count as f64)).says("Of the fewest causes; each explains every mark.");
+    if finding.verdict != Verdict::Nothing {
+        a.words("cleared", names(&finding.cleared)).says("A setting that uses it runs well.");
+        let mut open = finding.suspects.clone();
+        open.extend(&finding.untried);
+        a.words("open", names(&open)).says(if finding.untried.is_empty() {
+            "In no setting that runs well.".to_owned()
+        } else {
+            format!("In no setting that runs well; not tried at all: {}.", names(&finding.untried))
+        });
+    }
+    if finding.count > 0 {
+        a.line("left", Count::of(finding.count as f64)).says("Of the fewest causes; each explains every mark.");
+    }
     let (settings, distinct) = (boxed.gearbox.len(), boxed.gearbox.distinct());
     a.line("settings", Count::of(settings as f64)).says(if distinct < settings {
         format!("{distinct} speeds: {} settings repeat another's.", settings - distinct)
@@ -51,7 +55,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if !inp.quiet() {
         grid(&mut a, &boxed, &marks);
         causes(&mut a, &boxed, &marks, &finding);
-        trial_table(&mut a, &boxed, &trials);
+        trial_table(&mut a, &boxed, &finding, &trials);
     }
     working(inp, &mut a, &boxed, &marks, &finding, trials.first());
     a.draw(|| draw(&boxed, &finding));
@@ -88,7 +92,7 @@ fn points(boxed: &Boxed, marks: &[Mark], finding: &Finding) -> (String, String) 
         ),
         Verdict::One => (first.map(named).unwrap_or_default(), one_says(boxed, first, bad, good)),
         Verdict::Several => {
-            let all: Vec<String> = finding.exact.iter().take(4).map(named).collect();
+            let all: Vec<String> = finding.exact.iter().take(6).map(named).collect();
             let more = finding.count.saturating_sub(all.len());
             let more = if more > 0 { format!(", or one of {more} more") } else { String::new() };
             (format!("{}{more}", say::list(&all, "or")), "Each explains every mark. The next setting tells them apart.".into())
@@ -257,10 +261,14 @@ fn causes(a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding) {
     });
 }
 
-fn trial_table(a: &mut Answer, boxed: &Boxed, trials: &[Trial]) {
-    if trials.is_empty() {
+fn trial_table(a: &mut Answer, boxed: &Boxed, finding: &Finding, trials: &[Trial]) {
+    if trials.is_empty() || finding.verdict == Verdict::Nothing {
         return;
     }
+    let left = |count: usize| match finding.count {
+        0 => Value::words("\u{2013}"),
+        _ => Value::of(Count::of(count as f64)),
+    };
     let table = a.table("trials", "What to try next", &["setting", "levers", "tells", "left if bad", "left if well"]);
     for (index, trial) in trials.iter().take(6).enumerate() {
         let value = boxed.plate.get(trial.setting).map_or_else(String::new, |value| format!(", {value} {}", boxed.unit));
@@ -268,8 +276,8 @@ fn trial_table(a: &mut Answer, boxed: &Boxed, trials: &[Trial]) {
             Value::words(format!("{}{value}", trial.setting + 1)),
             Value::words(say::levers(boxed, trial.setting)),
             Value::of(Share::from_fraction(trial.tells)),
-            Value::of(Count::of(trial.left_if_bad as f64)),
-            Value::of(Count::of(trial.left_if_well as f64)),
+            left(trial.left_if_bad),
+            left(trial.left_if_well),
         ];
         table.row(cells).chosen(index == 0);
     }
