@@ -68,8 +68,8 @@ function fixtures() {
     /**
      * Opens the site in a fresh profile, or in that of an earlier visit (`profile: visit.profile`, closed before).
      * @param options `link` (a fragment), `width`, `height`, `scheme` ('dark' or 'light'), `profile`, `context` (more of
-     *   Playwright's context options), `before` (called with page and context before the page opens), `errorsOk` (this
-     *   visit may log errors), `goto: false` (does not open the page).
+     *   Playwright's context options), `args` (more words for the browser), `before` (called with page and context
+     *   before the page opens), `errorsOk` (this visit may log errors), `goto: false` (does not open the page).
      * @returns `{ page, context, profile, requests, errors, close }`
      */
     async open(options = {}) {
@@ -98,7 +98,7 @@ export async function openVisit(site, tmp, options) {
   const { link = '', width = 390, height = 844, scheme = 'light', errorsOk = false } = options;
   const profile = options.profile ?? path.join(tmp, `profile-${profiles += 1}`);
   const context = await chromium.launchPersistentContext(profile, {
-    executablePath: browser, headless: true, args: ARGS, colorScheme: scheme, viewport: { width, height },
+    executablePath: browser, headless: true, args: [...ARGS, ...(options.args ?? [])], colorScheme: scheme, viewport: { width, height },
     ...options.context,
   });
   const visit = { context, profile, requests: [], errors: [], errorsOk, closed: false };

@@ -6,7 +6,7 @@ import { cli } from './harness.mjs';
 /** Every sheet with its fields, results and examples. */
 export const sheets = JSON.parse(execFileSync(cli, ['sheets', '--json'], { encoding: 'utf8', maxBuffer: 1 << 26 })).sheets;
 /** The pages that are no question. */
-export const others = ['#/', '#/?find=7/16', '#/shop', '#/kept', '#/about'];
+export const others = ['#/', '#/?find=7/16', '#/shop', '#/kept', '#/proving', '#/about'];
 
 const encode = (text) => encodeURIComponent(text).replace(/%(2F|3B|2C|3A)/g, (c) => decodeURIComponent(c));
 /** The link of an entry, as a person might write it. */

@@ -91,7 +91,7 @@ pub fn RowsEditor(props: &RowsProps) -> Html {
     html! {
         <>
             <table class="cells">
-                <thead><tr><th class="n"></th>{ for columns.iter().map(|c| html! { <th scope="col">{ c.label }</th> }) }<th></th></tr></thead>
+                <thead><tr><td class="n"></td>{ for columns.iter().map(|c| html! { <th scope="col">{ c.label }</th> }) }<td></td></tr></thead>
                 <tbody>
                     { for cells.iter().enumerate().map(|(row, texts)| {
                         let out = change(Rc::new(move |rows, _| if row < rows.len() { rows.remove(row); }));
