@@ -1125,8 +1125,8 @@ fn holes_reamed_sunk_and_tapped() {
     let tap = figured("speed-feed", &[("cut", "tap"), ("work", "bronze"), ("diameter", "3/8"), ("pitch", "16 tpi")]);
     assert!(near(SurfaceSpeed::from_base(base(&tap, "aim")).sfm(), 50.0, 1e-9));
     assert!(near(FeedPerRev::from_base(base(&tap, "turn-feed")).in_per_rev(), 0.0625, 1e-12));
-    // no source for tapping mild steel was read
-    let none = outcome(&[("cut", "tap"), ("work", "mild-steel"), ("diameter", "3/8")]);
+    // no source for tapping tool steel was read
+    let none = outcome(&[("cut", "tap"), ("work", "tool-steel"), ("diameter", "3/8")]);
     assert!(none.faults().any(|fault| fault.reason.id() == "no-source"));
 }
 

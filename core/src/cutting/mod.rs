@@ -10,6 +10,7 @@ mod removal;
 pub(crate) mod sources;
 mod speed;
 mod surface;
+mod tapping;
 mod threading;
 mod time;
 
@@ -21,5 +22,6 @@ pub use power::*;
 pub use removal::*;
 pub use speed::*;
 pub use surface::*;
+pub use tapping::*;
 pub use threading::*;
 pub use time::*;

@@ -93,4 +93,6 @@ speed_sources! {
     HandbookLightMetals: read, "Machinery's Handbook, older editions", "drilling and reaming speeds, light metals";
     Kalpakjian: read, "Kalpakjian and Schmid, Manufacturing Engineering and Technology", "Table 23.11, p. 649, figured back from the printed rpm at 12.5 mm";
     TapTrade: read, "Trade table of peripheral speeds for taps", "publisher not stated";
+    TapMaker: read, "Tap maker's table of HSS tap speeds, 2018", "by work and hardness";
+    TapChart: read, "Chart of suggested tapping speeds", "publisher not stated";
 }

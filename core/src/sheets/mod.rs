@@ -31,6 +31,7 @@ sheets!(
     name_thread,
     drill,
     tap_drill,
+    tapping,
     clearance_hole,
     thread,
     fit_limits,

@@ -11,6 +11,7 @@ mod milling;
 mod per_turn;
 mod spindle;
 
+pub(super) use fields::WORK;
 use fields::*;
 
 pub(super) static SHEET: Sheet = Sheet {

@@ -202,6 +202,10 @@ pub enum SpeedSource {
     Kalpakjian,
     /// Trade table of tapping speeds.
     TapTrade,
+    /// A tap maker's table by hardness.
+    TapMaker,
+    /// A chart of suggested tapping speeds.
+    TapChart,
 }
 
 impl SpeedSource {

@@ -2,7 +2,8 @@
 //!
 //! Sources: U.S. Navy training manual 14345 (HSS twist drills, ft/min); Machinery's Handbook, older editions, tables of drilling
 //! and reaming speeds for ferrous cast metals and for light metals (ft/min, pairs; die castings left out); Kalpakjian and
-//! Schmid, Table 23.11 (printed as rpm at 12.5 mm); a trade table of tap speeds (ft/min). Two thirds, one half and one are all
+//! Schmid, Table 23.11 (printed as rpm at 12.5 mm); a trade table of tap speeds, a tap maker's table by hardness (2018) and a chart of
+//! suggested tapping speeds, publisher not stated (ft/min). Two thirds, one half and one are all
 //! in print as the ratio of reaming to drilling: no single factor fits, so the pairs are kept.
 
 use super::cutting_speeds::CutterMaterial::{
@@ -167,6 +168,47 @@ pub const SINGLES: &[SpeedRow] = &[
     one(Magnesium, Tapping, 75.0, 200.0, TapTrade, "magnesium"),
 ];
 
+const fn tap(
+    material: Material,
+    to: Option<(u16, u16)>,
+    low: f64,
+    high: f64,
+    source: SpeedSource,
+    detail: &'static str,
+) -> SpeedRow {
+    SpeedRow {
+        hardness: to,
+        ..one(material, Tapping, low, high, source, detail)
+    }
+}
+
+/// Tapping speeds of a second and a third table, ft/min, HSS taps.
+#[rustfmt::skip]
+pub const TAPS: &[SpeedRow] = &[
+    tap(FreeMachiningSteel, None, 40.0, 80.0, TapTrade, "steel, free machining"),
+    tap(MalleableIron, None, 35.0, 60.0, TapTrade, "malleable iron"),
+    tap(Thermoplastic, None, 50.0, 100.0, TapTrade, "thermoplastic"),
+    tap(Thermoset, None, 50.0, 100.0, TapTrade, "thermosetting"),
+    tap(MildSteel, Some((50, 200)), 50.0, 60.0, TapMaker, "structural steel, under 200 HB"),
+    tap(CarbonSteel, Some((50, 250)), 50.0, 60.0, TapMaker, "plain carbon steel, under 250 HB"),
+    tap(CarbonSteel, None, 35.0, 35.0, TapChart, "medium carbon steel"),
+    tap(CarbonSteel, None, 10.0, 10.0, TapChart, "high carbon steel"),
+    tap(AlloySteel, Some((50, 250)), 32.0, 50.0, TapMaker, "alloy steel, under 250 HB"),
+    tap(AlloySteel, Some((250, 350)), 22.0, 32.0, TapMaker, "alloy steel, hardened and tempered"),
+    tap(CastSteel, None, 25.0, 25.0, TapChart, "cast steel"),
+    tap(StainlessSteel, Some((50, 250)), 16.0, 22.0, TapMaker, "austenitic stainless steel"),
+    tap(GrayIron, Some((50, 150)), 50.0, 80.0, TapMaker, "cast iron, lamellar graphite, under 150 HB"),
+    tap(GrayIron, Some((150, 300)), 30.0, 40.0, TapMaker, "cast iron, lamellar graphite, 150 to 300 HB"),
+    tap(DuctileIron, Some((50, 200)), 30.0, 40.0, TapMaker, "cast iron, nodular graphite, under 200 HB"),
+    tap(DuctileIron, Some((200, 300)), 20.0, 30.0, TapMaker, "cast iron, nodular graphite, 200 to 300 HB"),
+    tap(Copper, Some((30, 100)), 22.0, 40.0, TapMaker, "copper, unalloyed"),
+    tap(Brass, Some((30, 200)), 50.0, 65.0, TapMaker, "brass"),
+    tap(Titanium, Some((50, 270)), 22.0, 40.0, TapMaker, "titanium, alloyed, under 270 HB"),
+    tap(Titanium, Some((270, 350)), 16.0, 22.0, TapMaker, "titanium, alloyed, 270 to 350 HB"),
+    tap(CastAluminium, None, 32.0, 150.0, TapMaker, "aluminium with silicon, all three rows"),
+    tap(Thermoset, None, 22.0, 40.0, TapMaker, "thermosetting"),
+];
+
 /// Carbon-steel drills run at this share of the HSS speed (U.S. Navy training manual 14345, section on drilling).
 pub const CARBON_DRILL_FACTOR: f64 = 0.5;
 /// Carbide drills run at this many times the HSS speed, from and to (U.S. Navy training manual 14345).
@@ -208,5 +250,8 @@ pub fn rows() -> impl Iterator<Item = SpeedRow> {
                 scaled(Carbide, CARBIDE_DRILL_FACTOR.0, CARBIDE_DRILL_FACTOR.1),
             ]
         });
-    paired.chain(SINGLES.iter().copied()).chain(factored)
+    paired
+        .chain(SINGLES.iter().copied())
+        .chain(TAPS.iter().copied())
+        .chain(factored)
 }

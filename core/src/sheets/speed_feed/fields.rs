@@ -61,7 +61,7 @@ static CUTS: &[Choice] = &[
     clippy::indexing_slicing,
     reason = "a const loop within both arrays' own length"
 )]
-const WORK: [Choice; Material::ALL.len()] = {
+pub(in crate::sheets) const WORK: [Choice; Material::ALL.len()] = {
     let mut list = [choice("", ""); Material::ALL.len()];
     let mut i = 0;
     while i < list.len() {
