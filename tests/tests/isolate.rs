@@ -925,6 +925,12 @@ fn the_largest_boxes_are_quick() {
             .split(';')
             .map(|row| row.split('~').next().unwrap().parse::<usize>().unwrap())
             .product();
+        // nothing marked: the plan is searched; one good and all others bad: sets of three causes are
+        let bad: Vec<String> = (2..=settings).map(|n| format!("{n}~slow")).collect();
+        for marks in [String::new(), format!("1~well;{}", bad.join(";"))] {
+            let entry = Entry::of(&[("plate", "none"), ("stages", stages), ("marks", &marks)]);
+            quick(by_id("which-pair").unwrap(), &entry);
+        }
         for round in 0..12 {
             let mut marks = Vec::new();
             for n in 1..=settings {

@@ -3,7 +3,7 @@
 use super::{Gearbox, Settings};
 
 /// The most sets of settings that are tried before the plan falls back to one setting after another.
-pub const MOST_SETS: usize = 20_000;
+pub const MOST_SETS: usize = 4_000;
 
 /// Settings to try, counted from 0.
 #[derive(Clone, PartialEq, Eq, Debug)]
