@@ -217,6 +217,8 @@ pub fn Question(props: &QuestionProps) -> Html {
             dom::soon(dom::print);
         })
     };
+    let rows: usize = form.tables.iter().map(|table| table.rows.len()).sum();
+    let dense = rows + answer.lines.len() + answer.steps.len() > 18;
     let spoken = form.spoken_result();
     let keys = focused.and_then(|at| form.sheet.fields.get(at));
     let system = |system: System, words: &'static str| {
@@ -227,7 +229,7 @@ pub fn Question(props: &QuestionProps) -> Html {
     };
     html! {
         <>
-            <main id="main" tabindex="-1" {onkeydown}>
+            <main id="main" tabindex="-1" class={dense.then_some("dense")} {onkeydown}>
                 <h1>{ form.sheet.title }</h1>
                 <>{ for form.notes.iter().map(|note| html! { <p class="note">{ said(&note.text()) }</p> }) }</>
                 if *shop_differs {
