@@ -196,11 +196,11 @@ fn stages(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), Stop> {
     let all: Vec<Pulleys> = drive.first.iter().chain(&drive.rest).copied().collect();
     if let (Some(wanted), Some(last)) = (inp.opt::<RotationalSpeed>("wanted"), all.last()) {
         let driven = last.driven * (spindle / wanted) - drive.thick;
-        if driven <= Length::ZERO {
+        if !made(driven) {
             return Err(inp.out_of_range(
                 "wanted",
-                "no pulley is so small",
-                "want a slower spindle, or change another pulley",
+                "the pulley for this speed is outside 5 to 5000 mm (0.2 to 197 in)",
+                "want another speed, or change another pulley",
             ));
         }
         a.line("driven-for", driven)
@@ -248,6 +248,11 @@ fn stages(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), Stop> {
     a.source(&SLIP);
     a.draw(|| draw(inp, drive, pair, spindle));
     Ok(())
+}
+
+/// A size in which pulleys are made, as the fields take them.
+fn made(pulley: Length) -> bool {
+    (5.0..=5000.0).contains(&pulley.mm())
 }
 
 fn slip_says(drive: &Drive) -> &'static str {

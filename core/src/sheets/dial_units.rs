@@ -35,7 +35,7 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::quantity("lead", "Screw, true lead", Kind::Length, &[&MM, &INCH])
             .example("5 mm")
             .range_mm(0.1, 100.0, "the lead of a table screw")
-            .hint("Travel for one turn, by indicator over many turns.")
+            .hint("Travel for one turn: 5 threads per inch is 0.200 in. By indicator over many turns.")
             .measured()
             .monotonic(),
         Field::quantity("start", "Dial at the start", Kind::Length, &[&INCH, &MM]).seldom()

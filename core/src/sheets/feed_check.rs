@@ -57,7 +57,7 @@ pub(super) static SHEET: Sheet = Sheet {
 
 static TIMING: &[Field] = &[
                     Field::quantity("plate", "Plate", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
-                        .range(0.1, 20_000.0, "what a table feeds")
+                        .range(0.254, 20_000.0, "what a table feeds")
                         .example("2 ipm"),
                     Field::quantity("travel", "Travel, each turn or run", Kind::Length, &[&INCH, &MM])
                         .range(0.1, 5000.0, "what a dial or rule shows")

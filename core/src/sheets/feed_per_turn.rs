@@ -24,13 +24,13 @@ pub(super) static SHEET: Sheet = Sheet {
             .hint("Feed by its own motor keeps its rate when the spindle step changes; feed from the spindle does not."),
         Field::quantity("rate", "Feed set", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
             .example("6 ipm")
-            .range(0.1, 20_000.0, "what a table feeds")
+            .range(0.254, 20_000.0, "what a table feeds")
             .when(&[when("feed", &["own"])])
             .measured()
             .monotonic(),
         Field::quantity("per-rev", "Feed set", Kind::FeedPerRev, &[&IN_PER_REV, &MM_PER_REV])
             .example("0.008 ipr")
-            .range(0.001, 50.0, "what a feed box gives for a turn")
+            .range(0.00254, 50.0, "what a feed box gives for a turn")
             .when(&[when("feed", &["spindle"])])
             .measured()
             .monotonic(),

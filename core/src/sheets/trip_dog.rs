@@ -16,7 +16,7 @@ pub(super) static SHEET: Sheet = Sheet {
     fields: &[
         Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
             .example("6 ipm")
-            .range(0.1, 20_000.0, "what a table feeds")
+            .range(0.254, 20_000.0, "what a table feeds")
             .measured()
             .monotonic(),
         Field::quantity("delay", "From trip to stop", Kind::Time, &[&SECOND])

@@ -118,7 +118,8 @@ fn new_step(
     let fits = drive
         .centres
         .and_then(|centres| pair_for(ratio, length, centres, drive.run));
-    let Some(pair) = fits.filter(|pair| pair.driver > drive.thick && pair.driven > drive.thick)
+    let Some(pair) =
+        fits.filter(|pair| made(pair.driver - drive.thick) && made(pair.driven - drive.thick))
     else {
         return Err(inp.out_of_range(
             "wanted",
