@@ -991,3 +991,31 @@ fn nearest_pair_of_a_sum() {
         }
     }
 }
+
+/// Where the plan says that fewer settings can't do, every smaller set fails; and its own set does.
+#[test]
+fn plans_are_the_fewest_where_they_say_so() {
+    let shapes: &[&[(usize, usize)]] = &[
+        &[(2, 1), (2, 2), (2, 4), (2, 8)],
+        &[(5, 2), (2, 1)],
+        &[(4, 2), (2, 1)],
+        &[(3, 1), (2, 3), (2, 6)],
+        &[(8, 1)],
+        &[(4, 1), (4, 4)],
+    ];
+    for shape in shapes {
+        let gearbox = Gearbox::by_steps(shape).unwrap();
+        let found = plan(&gearbox);
+        let set = found.settings.iter().fold(0_u64, |set, n| set | 1 << n);
+        assert!(locates(&gearbox, set), "{shape:?}");
+        let least = (1_u64..1 << gearbox.len())
+            .filter(|set| locates(&gearbox, *set))
+            .map(u64::count_ones)
+            .min();
+        let own = found.settings.len() as u32;
+        assert!(
+            least == Some(own) || (!found.fewest && least < Some(own)),
+            "{shape:?} {least:?} {found:?}"
+        );
+    }
+}

@@ -2,8 +2,8 @@
 
 use super::{Gearbox, Settings};
 
-/// The most sets of settings that are tried before the plan falls back to one setting after another.
-pub const MOST_SETS: usize = 4_000;
+/// The most sets of settings that are tried of each size.
+pub const MOST_SETS: usize = 1_500;
 
 /// Settings to try, counted from 0.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -50,60 +50,58 @@ fn locates_all(classes: &[Settings], settings: Settings) -> bool {
 /// ```
 pub fn plan(gearbox: &Gearbox) -> Plan {
     let classes = classes(gearbox);
-    // a stage with n alternatives needs n settings; n classes need a set of settings each, none of them empty
+    // a stage with n alternatives needs n settings; n classes need a set of settings each, none of them empty; and k settings
+    // touch k classes a stage, of which at most k are touched once and the others twice
     let widest = gearbox.stages().iter().copied().max().unwrap_or(1);
     let bits = (usize::BITS - classes.len().leading_zeros()) as usize;
-    let mut budget = MOST_SETS;
-    for size in widest.max(bits)..=gearbox.len() {
+    let touched = (2 * classes.len()).div_ceil(gearbox.stages().len() + 1);
+    let least = widest.max(bits).max(touched);
+    let mut fewest = true;
+    for size in least..=gearbox.len().min(least + 3) {
+        let mut search = Search {
+            classes: &classes,
+            count: gearbox.len(),
+            stages: gearbox.stages().len(),
+            budget: MOST_SETS,
+        };
         // alternatives of a stage may change names, so a set with the slowest setting stands for all
-        match choose(&classes, gearbox.len(), 1, size - 1, 1, &mut budget) {
-            Search::Found(set) => return settings(set, true),
-            Search::Spent => break,
-            Search::None => {}
+        if let Some(set) = search.choose(1, size.saturating_sub(1), 1) {
+            return settings(set, fewest);
         }
+        fewest &= search.budget > 0;
     }
     settings(greedy(&classes, gearbox), false)
 }
 
-enum Search {
-    Found(Settings),
-    None,
-    Spent,
+struct Search<'a> {
+    classes: &'a [Settings],
+    count: usize,
+    stages: usize,
+    budget: usize,
 }
 
-fn choose(
-    classes: &[Settings],
-    count: usize,
-    from: usize,
-    more: usize,
-    set: Settings,
-    budget: &mut usize,
-) -> Search {
-    if more == 0 {
-        if *budget == 0 {
-            return Search::Spent;
+impl Search<'_> {
+    fn choose(&mut self, from: usize, more: usize, set: Settings) -> Option<Settings> {
+        if more == 0 {
+            return locates_all(self.classes, set).then_some(set);
         }
-        *budget -= 1;
-        return if locates_all(classes, set) {
-            Search::Found(set)
-        } else {
-            Search::None
-        };
-    }
-    for setting in from..count {
-        match choose(
-            classes,
-            count,
-            setting + 1,
-            more - 1,
-            set | 1 << setting,
-            budget,
-        ) {
-            Search::None => {}
-            other => return other,
+        if self.budget == 0 || !self.can(set, more) {
+            return None;
         }
+        self.budget -= 1;
+        (from..self.count)
+            .find_map(|setting| self.choose(setting + 1, more - 1, set | 1 << setting))
     }
-    Search::None
+    /// Whether so many more settings can still tell apart what this set does not.
+    fn can(&self, set: Settings, more: usize) -> bool {
+        let most = 1_usize << more.min(10);
+        let mut seen: Vec<Settings> = self.classes.iter().map(|class| class & set).collect();
+        seen.sort_unstable();
+        let untried = seen.iter().take_while(|tried| **tried == 0).count();
+        untried < most
+            && untried <= more * self.stages
+            && seen.chunk_by(|a, b| a == b).all(|same| same.len() <= most)
+    }
 }
 
 /// Adds the setting after which most alternatives stand apart, until all do.
