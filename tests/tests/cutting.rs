@@ -1178,3 +1178,26 @@ fn thread_dial_follows_the_usual_rule() {
         None
     );
 }
+
+#[test]
+#[rustfmt::skip]
+fn the_added_cuts_keep_their_rules() {
+    // School shop formula list: counterboring at a quarter of the drilling speed
+    let drill = figured("speed-feed", &[("cut", "drill"), ("work", "mild-steel"), ("diameter", "1/2")]);
+    let bored = figured("speed-feed", &[("cut", "counterbore"), ("work", "mild-steel"), ("diameter", "1/2")]);
+    assert!(near(base(&bored, "aim") / base(&drill, "aim"), 0.25, 1e-9));
+    // common practice: parting starts at half of the turning speed, a step drill at half of the drilling speed
+    let turn = figured("speed-feed", &[("cut", "turn"), ("work", "mild-steel"), ("diameter", "1")]);
+    let part = figured("speed-feed", &[("cut", "part"), ("work", "mild-steel"), ("diameter", "1")]);
+    assert!(near(base(&part, "aim") / base(&turn, "aim"), 0.5, 1e-9));
+    let step = figured("speed-feed", &[("cut", "step"), ("work", "mild-steel"), ("diameter", "1/2")]);
+    assert!(near(base(&step, "aim") / base(&drill, "aim"), 0.5, 1e-9));
+    // Online engineering reference, cutting tool materials, unsigned: cast alloys about 60 % faster than HSS; the start stays
+    let cast = figured("speed-feed", &[("cut", "turn"), ("work", "mild-steel"), ("diameter", "1"), ("tool", "cast-alloy")]);
+    let top = |o: &Outcome| o.answer.get("aim").unwrap().band.as_ref().unwrap().1;
+    assert!(near(top(&cast) / top(&turn), 1.6, 1e-9));
+    assert!(near(base(&cast, "aim"), base(&turn, "aim"), 1e-9));
+    // plane geometry: 3 in beside 2 1/2 in on one arbor cuts 0.1 + 0.25 in deep, so it touches sqrt(0.35 x 2.65) = 0.9631 in before
+    let gang = figured("cut-time", &[("cut", "slab"), ("diameter", "2.5"), ("largest", "3"), ("depth", "0.1"), ("length", "7"), ("feed", "3 ipm")]);
+    assert!(near(Length::from_base(base(&gang, "approach")).inches(), 0.9631, 5e-5));
+}

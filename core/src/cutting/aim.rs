@@ -30,7 +30,8 @@ const REAMED: &str = "no reaming row for this material: half of the slowest dril
 const SUNK: &str = "a quarter of the drilling speed, for a countersink or counterbore";
 
 impl SpeedAim {
-    fn scaled(
+    /// A rule laid over the rows: the slow end and the start times `low`, the fast end times `high`.
+    pub(crate) fn scaled(
         band: SpeedBand,
         low: f64,
         high: f64,

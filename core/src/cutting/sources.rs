@@ -66,6 +66,22 @@ pub(crate) static GROOVER: Source = Source::computed(
 );
 pub(crate) static NEXT_LOWER: Source =
     Source::practice("Between two steps take the next lower speed: tool life");
+pub(crate) static COBALT: Source = Source::from_memory(
+    "Shop lore of cobalt high-speed steel",
+    "up to a quarter faster than plain high-speed steel",
+);
+pub(crate) static CAST_ALLOY: Source = Source::read(
+    "Online engineering reference, cutting tool materials, unsigned",
+    "cast alloys: about 60 % faster than high-speed steel",
+);
+pub(crate) static SHARES_OF_SPEED: Source = Source::practice(
+    "Shares of the usual speed and feed for parting, step drills, T-slot and dovetail cutters",
+);
+pub(crate) static ARBOR_WORK: Source = Source::practice("Setting up cutters on an arbor");
+pub(crate) static THROAT_FIRST: Source = Source::read(
+    "OD1644 Milling Machine Operations, U.S. Army",
+    "p. 63: mill the throat first, then the T-slot",
+);
 macro_rules! speed_sources {
     ($($variant:ident: $how:ident, $title:literal, $place:literal;)+) => {
         /// The source of a cutting speed.

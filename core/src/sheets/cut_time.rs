@@ -73,6 +73,12 @@ static FIELDS: &[Field] = &[
         .range_in(0.0005, 10.0, "less is no cut")
         .when(&[when("cut", &["slab"])])
         .measured(),
+    Field::length("largest", "Largest cutter on the arbor")
+        .example("3 in")
+        .hint("With several cutters: it starts first and cuts deepest. Empty: one cutter.")
+        .range_in(0.01, 40.0, "cutters of a small shop")
+        .when(&[when("cut", &["slab"])])
+        .optional(),
     Field::length("width", "Width of cut")
         .example("2 in")
         .hint("Across the feed.")
@@ -101,7 +107,8 @@ static FIELDS: &[Field] = &[
         ],
     )
     .when(&[when("cut", MILL)]),
-    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE]).seldom()
+    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
+        .seldom()
         .preset("118 deg")
         .example("118 deg")
         .range(60.0, 170.0, "drill points")
@@ -112,7 +119,8 @@ static FIELDS: &[Field] = &[
         &[choice("no", "blind"), choice("yes", "through")],
     )
     .when(&[when("cut", &["drill"])]),
-    Field::length("overrun", "Extra travel").seldom()
+    Field::length("overrun", "Extra travel")
+        .seldom()
         .preset("0 in")
         .example("1/8 in")
         .range_in(0.0, 40.0, "a table's travel"),
@@ -125,7 +133,8 @@ static FIELDS: &[Field] = &[
         "Feed on the way back",
         Kind::FeedRate,
         &[&IN_PER_MIN, &MM_PER_MIN],
-    ).seldom()
+    )
+    .seldom()
     .example("20 ipm")
     .hint("Empty: not counted.")
     .range(0.1, 20_000.0, "what a table feeds")
@@ -177,7 +186,20 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "D/2 \u{d7} tan(90\u{b0} \u{2212} point/2)",
         ),
     };
-    let approach = approach.map_err(faulty)?;
+    let mut approach = approach.map_err(faulty)?;
+    // several cutters on one arbor: all axes are one, so the largest reaches deeper by half the difference
+    let gang: Option<Length> = inp.opt("largest");
+    if let Some(big) = gang {
+        if big < d {
+            return Err(inp.out_of_range(
+                "largest",
+                format!("smaller than the cutter, {}", inp.show(d)),
+                "give the largest cutter here",
+            ));
+        }
+        let first = slab_approach(across + (big - d) * 0.5, big).map_err(faulty)?;
+        approach = approach.max(first);
+    }
     // clear of the work: a slab cutter's own approach again, a face cutter's whole diameter less the approach
     let clear = match (cut, inp.choice("run")) {
         ("slab", "clear") => approach,
@@ -214,7 +236,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("time", one).units(each, each).says("Travel / feed.");
     a.line("approach", approach)
         .places(3, 2)
-        .says(format!("{formula}."));
+        .says(if gang.is_some() {
+            "\u{221a}(d (D \u{2212} d)) of the cutter that touches first.".to_owned()
+        } else {
+            format!("{formula}.")
+        });
     a.line("travel", travel)
         .places(3, 2)
         .says("Work, approach, what it runs clear, and extra travel.");
@@ -222,6 +248,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "drill" => {
             a.line("removal", drilling_removal(d, feed))
                 .says("Area of the hole \u{d7} feed.");
+        }
+        _ if gang.is_some() => {
+            a.note("With several cutters", "The approach is that of the cutter that touches first; it cuts deeper by half the difference of the diameters. Figure the metal removed cutter by cutter, and add the powers.");
         }
         _ => {
             if let Some(axial) = inp.opt::<Length>("axial") {

@@ -1,11 +1,12 @@
 //! How fast should it turn and feed for this cut? A band of cutting speeds, the machine's own steps, and the chip they leave.
 
-use crate::cutting::sources::REMEDIES;
+use crate::cutting::sources::{CAST_ALLOY, COBALT, REMEDIES};
 use crate::quantity::{Length, RotationalSpeed};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::{CutterMaterial, Material};
 use crate::standards::feeds::MillingCutter;
 
+mod care;
 mod fields;
 mod milling;
 mod per_turn;
@@ -45,6 +46,15 @@ pub(super) static SHEET: Sheet = Sheet {
         "squeal",
         "turning",
         "fly cutter",
+        "t-slot",
+        "dovetail",
+        "counterbore",
+        "step drill",
+        "boring",
+        "parting",
+        "arbor",
+        "collars",
+        "cobalt",
         "chip thinning",
         "time for a pass",
     ],
@@ -75,6 +85,8 @@ struct Cut {
     kind: &'static str,
     material: Material,
     tool: CutterMaterial,
+    /// How much faster than HSS the sources' fastest figure may go for a better material, and who says so.
+    better: Option<(f64, &'static Source)>,
     diameter: Length,
     step: RotationalSpeed,
 }
@@ -88,8 +100,8 @@ impl Cut {
             "slab" => MillingCutter::Slab,
             "side" => MillingCutter::Side,
             "saw" => MillingCutter::Saw,
-            "face" => MillingCutter::Face,
-            "end" => MillingCutter::End,
+            "face" | "fly" => MillingCutter::Face,
+            "end" | "tslot" | "dovetail" => MillingCutter::End,
             "form" => MillingCutter::Form,
             _ => return None,
         })
@@ -113,6 +125,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         kind: inp.choice("cut"),
         material,
         tool,
+        better: match inp.choice("tool") {
+            "cobalt" => Some((1.25, &COBALT)),
+            "cast-alloy" => Some((1.6, &CAST_ALLOY)),
+            _ => None,
+        },
         diameter: inp.get("diameter")?,
         step: RotationalSpeed::ZERO,
     };
@@ -152,6 +169,7 @@ fn cautions(a: &mut Answer, cut: &Cut) {
     }
     table.note("Common practice; one change at a time.");
     a.source(&REMEDIES);
+    care::care(a, cut.kind);
     a.stop("Before you start the spindle", "Work clamped against the cut and stops tight, guard on, glasses on, no gloves, key out. Clear chips with a brush, spindle stopped.");
     if cut.is_one_of(MILL) {
         a.note("Which way to feed", "Feed against the cutter unless the table's slack is taken out: in climb milling the cutter pulls the work in.");

@@ -35,11 +35,25 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
 ];
 
 pub(super) const ARBOR: &[&str] = &["slab", "side", "saw", "form"];
-const FACE: &[&str] = &["face", "end"];
-pub(super) const MILL: &[&str] = &["slab", "side", "saw", "form", "face", "end"];
-pub(super) const HOLE: &[&str] = &["drill", "ream", "sink", "tap"];
-pub(super) const LATHE_CUTS: &[&str] = &["turn", "turn-finish", "thread"];
-const PER_TURN: &[&str] = &["drill", "ream", "sink", "turn", "turn-finish"];
+const FACE: &[&str] = &["face", "end", "tslot", "dovetail", "fly"];
+pub(super) const MILL: &[&str] = &[
+    "slab", "side", "saw", "form", "face", "end", "tslot", "dovetail", "fly",
+];
+/// Cutters with a thin neck under the work.
+pub(super) const UNDERCUT: &[&str] = &["tslot", "dovetail"];
+pub(super) const HOLE: &[&str] = &["drill", "ream", "sink", "tap", "step", "counterbore"];
+pub(super) const LATHE_CUTS: &[&str] = &["turn", "turn-finish", "thread", "bore", "part"];
+const PER_TURN: &[&str] = &[
+    "drill",
+    "ream",
+    "sink",
+    "turn",
+    "turn-finish",
+    "step",
+    "counterbore",
+    "bore",
+    "part",
+];
 
 static CUTS: &[Choice] = &[
     choice("slab", "slab mill"),
@@ -55,6 +69,13 @@ static CUTS: &[Choice] = &[
     choice("turn", "turn, roughing"),
     choice("turn-finish", "turn, finishing"),
     choice("thread", "thread with a single point"),
+    choice("bore", "bore (lathe or boring head)"),
+    choice("part", "part off"),
+    choice("step", "step drill in thin sheet"),
+    choice("counterbore", "counterbore with a pilot"),
+    choice("tslot", "T-slot cutter"),
+    choice("dovetail", "dovetail cutter"),
+    choice("fly", "fly cutter"),
 ];
 
 #[allow(
@@ -75,6 +96,8 @@ static TOOLS: &[Choice] = &[
     choice("hss", "high-speed steel"),
     choice("carbide", "carbide"),
     choice("carbon", "carbon steel (old cutters)"),
+    choice("cobalt", "cobalt high-speed steel"),
+    choice("cast-alloy", "cast alloy (cobalt and chromium)"),
 ];
 
 static RPM_COLUMN: &[Field] = &[
@@ -104,7 +127,8 @@ pub(super) static FIELDS: &[Field] = &[
     Field::choice("cut", "Cut", CUTS),
     Field::choice("work", "Work material", &WORK),
     Field::choice("tool", "Cutter material", TOOLS),
-    Field::number("hardness", "Brinell hardness of the work").seldom()
+    Field::number("hardness", "Brinell hardness of the work")
+        .seldom()
         .example("180")
         .hint("If you know it: rows for other hardness then fall out.")
         .range(
@@ -159,7 +183,8 @@ pub(super) static FIELDS: &[Field] = &[
         .range_in(0.01, 400.0, "a table's travel")
         .when(&[when("cut", MILL)])
         .optional(),
-    Field::length("overrun", "Extra travel at the ends").seldom()
+    Field::length("overrun", "Extra travel at the ends")
+        .seldom()
         .preset("0 in")
         .example("1/8 in")
         .range_in(0.0, 40.0, "a table's travel")
@@ -170,7 +195,8 @@ pub(super) static FIELDS: &[Field] = &[
         .range_in(0.005, 60.0, "the reach of a drill")
         .when(&[when("cut", &["drill"])])
         .optional(),
-    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE]).seldom()
+    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
+        .seldom()
         .preset("118 deg")
         .example("118 deg")
         .range(60.0, 170.0, "drill points")
@@ -180,7 +206,8 @@ pub(super) static FIELDS: &[Field] = &[
         "Your own cutting speed",
         Kind::SurfaceSpeed,
         &[&SFM, &M_PER_MIN],
-    ).seldom()
+    )
+    .seldom()
     .example("80 sfm")
     .hint("In place of the start of the band.")
     .range(0.3, 3000.0, "what edges bear")
@@ -190,7 +217,8 @@ pub(super) static FIELDS: &[Field] = &[
         "Your own feed per tooth",
         Kind::FeedPerTooth,
         &[&IN_PER_TOOTH, &MM_PER_TOOTH, &THOU_PER_TOOTH],
-    ).seldom()
+    )
+    .seldom()
     .example("0.004 ipt")
     .hint("In place of the start of the band.")
     .range(0.0005, 5.0, "what teeth bear")
@@ -203,7 +231,8 @@ pub(super) static FIELDS: &[Field] = &[
             choice("leave", "leave the feed"),
             choice("raise", "raise it for the thinner chip"),
         ],
-    ).seldom()
+    )
+    .seldom()
     .when(&[when("cut", MILL)]),
     Field::quantity(
         "turn-feed",

@@ -36,7 +36,19 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
     .map_err(faulty)?;
     let band = cut
         .milling_cutter()
-        .and_then(|cutter| tooth_feed_band(cutter, cut.material, d));
+        .and_then(|cutter| tooth_feed_band(cutter, cut.material, d))
+        .map(|band| {
+            if cut.is_one_of(UNDERCUT) {
+                ToothFeedBand {
+                    low: band.low * 0.5,
+                    start: band.start * 0.5,
+                    high: band.high * 0.5,
+                    ..band
+                }
+            } else {
+                band
+            }
+        });
     let own: Option<FeedPerTooth> = inp.opt("chip");
     let Some(start) = own.or(band.map(|band| band.start)) else {
         return Err(Stop::fault(
@@ -88,6 +100,8 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         "Start of the band, raised for the thinner chip."
     } else if own.is_some() {
         "As you gave it."
+    } else if cut.is_one_of(UNDERCUT) {
+        "Half an end mill's start, common practice: thin neck, and chips that cannot get out."
     } else {
         "Start of the band: the lightest of the sources' upper figures."
     });
@@ -95,7 +109,11 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         line.band(
             band.low,
             band.high,
-            "lightest figure or half of roughing, and heaviest figure, HSS cutters",
+            if cut.is_one_of(UNDERCUT) {
+                "half of the end mill's band, common practice"
+            } else {
+                "lightest figure or half of roughing, and heaviest figure, HSS cutters"
+            },
         );
     }
     a.line("chip", chip)
@@ -238,6 +256,9 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         if band.handout {
             a.source(&HANDOUT_FEEDS);
         }
+    }
+    if cut.is_one_of(UNDERCUT) {
+        a.source(&SHARES_OF_SPEED);
     }
     a.source(&RUBBING);
     a.draw(|| {

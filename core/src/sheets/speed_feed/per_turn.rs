@@ -21,7 +21,7 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
             .iter()
             .map(|row| row.rough)
             .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1))),
-        "turn-finish" => lathe_rows
+        "turn-finish" | "bore" => lathe_rows
             .iter()
             .map(|row| row.finish)
             .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1))),

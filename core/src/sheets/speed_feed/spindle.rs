@@ -10,11 +10,16 @@ use crate::quantity::{Number, RotationalSpeed, Share, SurfaceSpeed, System, deci
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Operation;
 
+const PARTED: &str =
+    "half of the turning speed, up to the whole: the blade is thin and deep in the groove";
+const STEPPED: &str =
+    "half of the drilling speed at the largest step, up to the whole: thin sheet grabs";
+
 pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(), Stop> {
     let operation = match cut.kind {
-        "drill" | "sink" => Operation::Drilling,
+        "drill" | "sink" | "counterbore" | "step" => Operation::Drilling,
         "ream" => Operation::Reaming,
-        "turn" => Operation::TurningRough,
+        "turn" | "bore" | "part" => Operation::TurningRough,
         "turn-finish" => Operation::TurningFinish,
         "thread" => Operation::Threading,
         "tap" => Operation::Tapping,
@@ -26,8 +31,19 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
         operation,
         cut.tool,
         hardness,
-        cut.kind == "sink",
-    );
+        matches!(cut.kind, "sink" | "counterbore"),
+    )
+    .map(|aim| match cut.kind {
+        "part" => SpeedAim::scaled(aim.band, 0.5, 1.0, PARTED, &SHARES_OF_SPEED),
+        "step" => SpeedAim::scaled(aim.band, 0.5, 1.0, STEPPED, &SHARES_OF_SPEED),
+        _ => aim,
+    })
+    .map(|mut aim| {
+        if let Some((factor, _)) = cut.better {
+            aim.high = aim.high * factor;
+        }
+        aim
+    });
     let own: Option<SurfaceSpeed> = inp.opt("speed");
     let Some(start) = own.or(aim.as_ref().map(|aim| aim.start)) else {
         return Err(Stop::fault(
@@ -61,7 +77,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
     let surface = surface_speed(step, d);
     let too_fast = found.at_or_below.is_none();
     if let (true, Some(aim)) = (too_fast, &aim)
-        && aim.rule.is_none()
+        && (aim.rule.is_none() || cut.is_one_of(&["part", "step"]))
         && surface > aim.high.max(start)
     {
         return Err(Stop::withheld(
@@ -103,7 +119,12 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
             match aim.band.rows.len() {
                 1 => "the one sourced row".to_owned(),
                 rows => format!("slowest and fastest figure of {rows} sourced rows"),
-            },
+            } + &cut.better.map_or_else(String::new, |(factor, _)| {
+                format!(
+                    ", HSS; fastest raised {} % for this cutter material",
+                    decimal(factor - 1.0, &PERCENT, 0)
+                )
+            }),
         );
     }
     a.line("surface", surface)
@@ -206,6 +227,9 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
     if let Some(aim) = &aim {
         for row in &aim.band.rows {
             a.source(speed_source(row.source));
+        }
+        if let Some((_, source)) = cut.better {
+            a.source(source);
         }
         if let Some(rule) = aim.rule {
             a.source(rule);
