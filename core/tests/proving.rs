@@ -1,6 +1,8 @@
 //! Does the proving record keep what is typed, compare rightly, and stand anything? Reducer, undo, the file form,
 //! measured texts, customary limits that judge nothing, and random actions.
 
+#![allow(clippy::unwrap_used)] // the helpers of these tests stop at what is missing
+
 mod common;
 
 use benchslate_core::quantity::{Kind, System};
@@ -145,6 +147,12 @@ fn travel_over_time_is_a_feed() {
     assert!((inches(feed.value) - 20.0).abs() < 1e-9);
     assert!((inches(feed.value - feed.minus) - 19.827_814_6).abs() < 1e-6);
     assert!((inches(feed.value + feed.plus) - 20.174_496_6).abs() < 1e-6);
+    // what a division leaves is rounded and says so: 600 ÷ 29.2 = 20.5479…
+    let long = read_measured("10 in / 29.2 s", Kind::FeedRate, System::Inch).unwrap();
+    assert_eq!(
+        long.reading(Kind::FeedRate),
+        "about 20.548 in/min \u{b7} about 521.9 mm/min"
+    );
     let metric = read_measured("150 mm / 2 min", Kind::FeedRate, System::Inch).unwrap();
     assert!((metric.value - 75.0).abs() < 1e-9);
     for text in [

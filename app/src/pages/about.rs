@@ -5,7 +5,7 @@ use crate::components::{Fold, RecordNotice};
 use crate::hooks::use_window_event;
 use crate::licences::LICENCES;
 use crate::{dom, storage};
-use benchslate_core::record::{Kept, Shop};
+use benchslate_core::record::{Kept, Proving, Shop};
 use benchslate_core::sheet::{Entry, evaluate};
 use benchslate_core::sheets;
 use yew::prelude::*;
@@ -53,7 +53,7 @@ pub fn About() -> Html {
         );
     }
     let kept = match storage::Store::get(&storage::Browser, "benchslate.look") {
-        Ok(_) => "Works: my shop and the kept list stay on this device.",
+        Ok(_) => "Works: my shop, the kept list and the proving records stay on this device.",
         Err(fault) => fault.words(),
     };
     let build = dom::meta("build")
@@ -66,6 +66,7 @@ pub fn About() -> Html {
             if let Some(records) = records {
                 <RecordNotice<Shop> document={records.shop} />
                 <RecordNotice<Kept> document={records.kept} />
+                <RecordNotice<Proving> document={records.proving} />
             }
             <dl class="facts">
                 <dt>{ "Version" }</dt><dd class="mono">{ format!("{}, build {build}", env!("CARGO_PKG_VERSION")) }</dd>

@@ -79,7 +79,7 @@ pub fn Home(props: &HomeProps) -> Html {
                 <input id="find" class="find" type="search" aria-label="Find a question, a drill, a thread, a pin" placeholder="#7, 3/8-16, 2/0 pin, or a question"
                     value={text.to_string()} {oninput} {onkeydown} autocomplete="off" autocapitalize="none" autocorrect="off" spellcheck="false" enterkeyhint="go" />
                 if searching {
-                    { results(&hits, &shop) }
+                    { results(&hits, &shop, asks_to_prove(&text)) }
                 } else {
                     <div class="groups">{ for Group::ALL.iter().map(|group| section(*group, &shop)) }</div>
                 }
@@ -119,6 +119,22 @@ fn prove_row() -> Html {
     )
 }
 
+/// The proving record is a page, not a question; it is found by the start of its own words.
+fn asks_to_prove(text: &str) -> bool {
+    let text = text.trim().to_lowercase();
+    let words = [
+        "prove",
+        "proving",
+        "test record",
+        "acceptance test",
+        "alignment test",
+    ];
+    text.len() >= 4
+        && words
+            .iter()
+            .any(|word| word.starts_with(text.as_str()) || text.starts_with(word))
+}
+
 fn hit_link(hit: &Hit, shop: &Shop) -> String {
     sheets::by_id(hit.sheet).map_or_else(
         || "#/".to_owned(),
@@ -126,8 +142,8 @@ fn hit_link(hit: &Hit, shop: &Shop) -> String {
     )
 }
 
-fn results(hits: &[Hit], shop: &Shop) -> Html {
-    let count = match hits.len() {
+fn results(hits: &[Hit], shop: &Shop, prove: bool) -> Html {
+    let count = match hits.len() + usize::from(prove) {
         0 => "Nothing found. Try a size, a call such as 3/8-16, or a word of the question."
             .to_owned(),
         1 => "1 found".to_owned(),
@@ -136,7 +152,7 @@ fn results(hits: &[Hit], shop: &Shop) -> Html {
     html! {
         <>
             <p class="soft" role="status">{ count }</p>
-            <ul class="list">{ for hits.iter().map(|hit| row(hit_link(hit, shop), &hit.title, &hit.aside)) }</ul>
+            <ul class="list">{ for hits.iter().map(|hit| row(hit_link(hit, shop), &hit.title, &hit.aside)) }if prove { { prove_row() } }</ul>
         </>
     }
 }

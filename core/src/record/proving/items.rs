@@ -172,7 +172,11 @@ pub(super) fn parts(test: &Test) -> Vec<Part> {
         items: ladder(&test.plate.speeds, test.ladder)
             .into_iter()
             .map(|step| Item {
-                label: format!("At {step}"),
+                label: if step.ends_with(char::is_numeric) {
+                    format!("At {step} rpm")
+                } else {
+                    format!("At {step}")
+                },
                 hint: "",
                 asks: Asks::Size(Kind::RotationalSpeed, Some((step.to_owned(), "1".into()))),
                 ..tick(format!("spindle.{step}"), "", "")

@@ -1,7 +1,9 @@
 //! What does a measured text say? A size with its ± in shop notation; for a feed also travel over time, for an alignment
 //! also a deviation over a length.
 
-use crate::quantity::{Kind, ReadFault, Reading, System, Unit, join, plain, read, units, usual};
+use crate::quantity::{
+    Kind, ReadFault, Reading, System, Unit, decimal, join, plain, read, units, usual,
+};
 
 /// A measured text, read.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -21,7 +23,7 @@ pub struct Measured {
 impl Measured {
     /// What was understood, in its own unit and the other system's: "2.05 in/min · 52.07 mm/min".
     pub fn reading(&self, kind: Kind) -> String {
-        let mut text = with_unit(self.value, self.unit);
+        let mut text = short(self.value, self.unit);
         let system = match self.unit.system {
             Some(System::Inch) => System::Metric,
             _ => System::Inch,
@@ -29,26 +31,39 @@ impl Measured {
         let other = usual(kind, system);
         if self.unit.system.is_some() && other != self.unit {
             text.push_str(" \u{b7} ");
-            text.push_str(&with_unit(self.value, other));
+            text.push_str(&short(self.value, other));
         }
         if self.minus > 0.0 || self.plus > 0.0 {
             text.push_str(&format!(
                 ", {} to {}",
-                plain(self.value - self.minus, self.unit),
-                plain(self.value + self.plus, self.unit)
+                digits(self.value - self.minus, self.unit),
+                digits(self.value + self.plus, self.unit)
             ));
         }
         if let Some(over) = self.over_mm {
             text.push_str(" in ");
             let unit = usual(Kind::Length, self.unit.system.unwrap_or(System::Metric));
-            text.push_str(&with_unit(over, unit));
+            text.push_str(&short(over, unit));
         }
         text
     }
 }
 
-fn with_unit(base: f64, unit: &'static Unit) -> String {
-    join(&plain(base, unit), unit)
+/// The number whole where it is short, else rounded and marked so.
+fn digits(base: f64, unit: &'static Unit) -> String {
+    let whole = plain(base, unit);
+    if whole.len() <= 9 {
+        return whole;
+    }
+    format!(
+        "about {}",
+        decimal(base, unit, unit.places.saturating_add(1))
+    )
+}
+
+/// As [`digits`], with the unit.
+pub(super) fn short(base: f64, unit: &'static Unit) -> String {
+    join(&digits(base, unit), unit)
 }
 
 /// Reads what was measured. A bare number takes the system's usual unit.
@@ -145,7 +160,7 @@ fn within(measured: &Measured, kind: Kind) -> Result<(), String> {
     if measured.value >= low && measured.value <= high {
         return Ok(());
     }
-    let end = |base: f64| with_unit(base, measured.unit);
+    let end = |base: f64| short(base, measured.unit);
     let places = |base: f64| crate::quantity::with_unit(base, measured.unit, measured.unit.places);
     let (low, high) = if measured.unit.system == Some(System::Inch) {
         (places(low), places(high))

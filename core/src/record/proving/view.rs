@@ -2,6 +2,7 @@
 
 use super::compare::{compare, difference_text};
 use super::items::{self, Asks, Item, Said};
+use super::measured::short;
 use super::{Finding, Mark, Measured, Test, read_measured};
 use crate::quantity::{Kind, System, join, plain, read, units, usual, with_unit};
 use crate::sheet::Caution;
@@ -291,10 +292,7 @@ fn wanted(
     } else {
         format!("{} of the plate's {text}", plain(part, &units::NUMBER))
     };
-    line.expected = format!(
-        "{}, {from}",
-        join(&plain(scaled.value, scaled.unit), scaled.unit)
-    );
+    line.expected = format!("{}, {from}", short(scaled.value, scaled.unit));
     Some(scaled)
 }
 

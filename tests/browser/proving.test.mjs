@@ -1,0 +1,84 @@
+// Does the proving record keep what is typed, compare it with the plate, and come back from its file and the kept list?
+// And is a shop that comes as a link taken over only on a tap?
+import { readFileSync } from 'node:fs';
+import { appUp, assert, test } from './harness.mjs';
+
+const begin = async (page, name) => {
+  await page.locator('#new-test').fill(name);
+  await page.getByRole('button', { name: 'Begin a test' }).click();
+  await page.locator('.prove').first().waitFor();
+};
+const part = (page, name) => page.locator('details', { has: page.locator('summary', { hasText: name }) });
+
+test('proving: a feed is compared with the plate, kept, taken back, saved and read again', async ({ open }) => {
+  const visit = await open({ link: '#/proving' });
+  const { page } = visit;
+  await appUp(page);
+  await begin(page, 'Old shaper');
+  await part(page, 'Longitudinal').locator('summary').click();
+  const feed = page.getByLabel('Measured: Feed 2 ipm, left');
+  await feed.fill('2.05 +-0.01');
+  await feed.blur();
+  await page.getByText('+0.050 in/min, +2.5% against the plate').waitFor();
+  await page.getByText('more than measuring explains').waitFor();
+  await feed.fill('brisk');
+  await feed.blur();
+  await page.locator('.prove .fault').waitFor();
+  assert.equal(await feed.inputValue(), 'brisk', 'what was typed stays');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await part(page, 'Longitudinal').locator('summary').click();
+  assert.equal(await page.getByLabel('Measured: Feed 2 ipm, left').inputValue(), '2.05 +-0.01');
+
+  await page.getByRole('button', { name: 'Put on the kept list' }).click();
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a file' }).click();
+  const file = readFileSync(await (await saving).path(), 'utf8');
+  assert.equal(JSON.parse(file).record, 'proving');
+  await begin(page, 'Another');
+  await page.goto(page.url().split('#')[0] + '#/kept');
+  await page.getByText('Proving: Old shaper').click();
+  await page.locator('#p-machine').waitFor();
+  assert.equal(await page.locator('#p-machine').inputValue(), 'Old shaper');
+
+  const put = (text) => page.locator('input[type=file]').setInputFiles({ name: 'p.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await put(file.replace('"version":1', '"version":9'));
+  await page.getByText('newer version (form 9)').waitFor();
+  await put(file.replace('Old shaper', 'From a file'));
+  await page.getByText('Taken in: 1').waitFor();
+  assert.equal(await page.locator('#p-machine').inputValue(), 'From a file');
+});
+
+test('proving: a customary limit gives no pass and no fail', async ({ open }) => {
+  const { page } = await open({ link: '#/proving' });
+  await appUp(page);
+  await begin(page, 'Old shaper');
+  await part(page, 'Alignment').locator('summary').click();
+  const line = page.locator('.prove', { hasText: 'Run-out of the taper, at the nose' });
+  await line.getByLabel(/^Measured/).fill('0.2 in');
+  await line.getByLabel(/^Measured/).blur();
+  await line.getByText('Read as 0.2 in').waitFor();
+  assert.match(await line.innerText(), /customary, unverified/);
+  assert.doesNotMatch(await line.innerText(), /pass|fail|against|explains/i);
+});
+
+test('shop: a link says what differs and is taken over only on a tap', async ({ site, open }) => {
+  const { page, context } = await open({ link: '#/v1/my-shop?rapid=40%20ipm&motor=2%20hp' });
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await appUp(page);
+  await page.getByRole('heading', { name: 'Take this shop over?' }).waitFor();
+  assert.match(await page.locator('table').innerText(), /Mill rapid traverse\s+60 ipm\s+40 ipm/);
+  const kept = () => page.evaluate(() => localStorage.getItem('benchslate.my-shop'));
+  assert.equal(await kept(), null, 'nothing is changed by opening');
+  await page.getByRole('button', { name: 'Take it over' }).click();
+  await page.getByRole('heading', { name: 'Taken over' }).waitFor();
+  assert.match(await kept(), /40 ipm/);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Take it over' }).click();
+  await page.getByRole('link', { name: 'My shop' }).last().click();
+  await page.getByRole('button', { name: 'Link', exact: true }).click();
+  await page.getByText('Link copied.').waitFor();
+  const link = await page.evaluate(() => navigator.clipboard.readText());
+  assert.equal(link, `${site.url}#/v1/my-shop?rapid=40%20ipm&motor=2%20hp`);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  assert.doesNotMatch(await kept(), /40 ipm/);
+});
