@@ -1182,7 +1182,7 @@ fn thread_dial_follows_the_usual_rule() {
 #[test]
 #[rustfmt::skip]
 fn the_added_cuts_keep_their_rules() {
-    // School shop formula list: counterboring at a quarter of the drilling speed
+    // the wiring of rules that the sheets name; their sources are beside the rules, and only the last figure is independent
     let drill = figured("speed-feed", &[("cut", "drill"), ("work", "mild-steel"), ("diameter", "1/2")]);
     let bored = figured("speed-feed", &[("cut", "counterbore"), ("work", "mild-steel"), ("diameter", "1/2")]);
     assert!(near(base(&bored, "aim") / base(&drill, "aim"), 0.25, 1e-9));

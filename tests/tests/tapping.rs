@@ -57,7 +57,7 @@ fn tapping_bands_hold_the_charts_figures() {
 
 #[test]
 fn percent_of_thread_stays_in_the_armys_band() {
-    // OD1621 Use and Care of Handtools, U.S. Army, p. 177: 75 % average, 83 % most, 50 to 53 % small or deep
+    // A second tap maker's guide to machine tapping, p. 70: 75 % for general work. The band itself is OD1621's, p. 177.
     let inch = Length::from_inches;
     assert!(near(
         thread_to_cut(Material::MildSteel, inch(0.5), inch(0.5)).percent(),
@@ -76,7 +76,7 @@ fn percent_of_thread_stays_in_the_armys_band() {
     assert!(thread_to_cut(Material::MildSteel, inch(0.112), inch(0.112)) < shallow);
 }
 
-/// Tap and chamfered threads, fewest and most. TM 9-254, par. 4-27.
+/// Tap and chamfered threads, fewest and most, as in our table (TM 9-254, par. 4-27): not a check, only the way through the sheet.
 const CHAMFERS: &[(&str, f64, f64)] = &[
     ("taper", 7.0, 10.0),
     ("plug", 3.0, 5.0),
@@ -126,5 +126,18 @@ fn the_schools_drill_is_77_percent() {
             ),
             "{thread}"
         );
+    }
+}
+
+#[test]
+fn chamfers_hold_the_handbooks() {
+    // Machinery's Handbook, 26th ed., chamfer length: taper 8 to 10 teeth, plug 3 to 5, bottoming 1 1/2
+    for (tap, fewest, most) in [
+        (TapChamfer::Taper, 8.0, 10.0),
+        (TapChamfer::Plug, 3.0, 5.0),
+        (TapChamfer::Bottoming, 1.5, 1.5),
+    ] {
+        let (low, high) = tap.threads();
+        assert!(f64::from(low) <= fewest && most <= f64::from(high));
     }
 }
