@@ -7,6 +7,7 @@ pub mod fastener;
 pub mod fit;
 pub mod link;
 pub mod machine;
+pub mod order;
 pub mod pin;
 pub mod powers;
 pub mod quantity;

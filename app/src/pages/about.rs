@@ -35,7 +35,7 @@ fn sources() -> Vec<String> {
             }
         }
     }
-    all.sort();
+    benchslate_core::order::sort(&mut all);
     all
 }
 

@@ -391,7 +391,7 @@ fn metric(rest: &str, typed: &str) -> Option<Result<ThreadCall, CallFault>> {
 
 fn nearest_metric(major: Length) -> Vec<String> {
     let mut sizes: Vec<_> = metric_threads::SIZES.iter().collect();
-    sizes.sort_by(|a, b| {
+    crate::order::sort_by(&mut sizes, |a, b| {
         let off = |size: &metric_threads::MetricSize| (size.major() - major).abs().mm();
         off(a).total_cmp(&off(b))
     });

@@ -103,7 +103,7 @@ pub fn look_at_plate(values: &[f64]) -> Option<Plate> {
 
 /// The middle value; of two middle ones their mean. None for an empty list.
 pub fn median(values: &mut [f64]) -> Option<f64> {
-    values.sort_by(f64::total_cmp);
+    crate::order::sort_by(values, f64::total_cmp);
     let half = values.len() / 2;
     let upper = *values.get(half)?;
     if values.len() % 2 == 1 {

@@ -73,7 +73,7 @@ pub fn ranked<T: Quantity>(steps: &[T], wanted: T, count: usize) -> Vec<RankedSt
         return Vec::new();
     }
     let mut all: Vec<T> = usable(steps).collect();
-    all.sort_by(|a, b| a.base().total_cmp(&b.base()));
+    crate::order::sort_by(&mut all, |a, b| a.base().total_cmp(&b.base()));
     all.dedup_by(|a, b| a.base() == b.base());
     let split = all.partition_point(|step| step.base() <= target * (1.0 + SAME));
     let mut low = all.iter().take(split).rev();

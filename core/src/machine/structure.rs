@@ -64,7 +64,7 @@ pub fn variants(factors: &[usize]) -> (usize, usize) {
     let factorial = |n: usize| (1..=n).product::<usize>();
     let all = factorial(factors.len().min(MOST_STAGES));
     let mut kinds = factors.to_vec();
-    kinds.sort_unstable();
+    crate::order::sort(&mut kinds);
     kinds.dedup();
     let same: usize = kinds
         .iter()
@@ -85,7 +85,7 @@ pub fn steps(groups: &[Group]) -> Vec<usize> {
             .take(1000)
             .collect();
     }
-    steps.sort_unstable();
+    crate::order::sort(&mut steps);
     steps
 }
 
@@ -121,7 +121,7 @@ pub fn structures(plate: &[f64]) -> Vec<Structure> {
         })
         .collect();
     // structures within 2.5 % fit alike; a cluster of more than four is a cone, and one stage alone explains nothing
-    all.sort_by_cached_key(|one| {
+    let key = |one: &Structure| {
         let size = one.groups.iter().map(|group| group.pairs).max();
         let widest = one
             .groups
@@ -135,8 +135,10 @@ pub fn structures(plate: &[f64]) -> Vec<Structure> {
             size > Some(4),
             widest,
             one.groups.len(),
-            one.groups.clone(),
         )
+    };
+    crate::order::sort_by(&mut all, |a, b| {
+        key(a).cmp(&key(b)).then_with(|| a.groups.cmp(&b.groups))
     });
     all.truncate(MOST_STRUCTURES);
     all

@@ -223,7 +223,7 @@ pub fn pairs_of_sum(sum: u32, wanted: f64, sense: Sense, least: u32) -> Vec<Near
             })
         })
         .collect();
-    found.sort_by(|a, b| a.off.abs().total_cmp(&b.off.abs()));
+    crate::order::sort_by(&mut found, |a, b| a.off.abs().total_cmp(&b.off.abs()));
     found
 }
 
@@ -282,7 +282,7 @@ pub fn sums_for(wanted: &[f64], sense: Sense, low: u32, high: u32, least: u32) -
             Some(SumSet { sum, pairs, worst })
         })
         .collect();
-    found.sort_by(|a, b| {
+    crate::order::sort_by(&mut found, |a, b| {
         let key = |set: &SumSet| libm::round(set.worst * 1e9) as i64;
         key(a).cmp(&key(b)).then(a.sum.cmp(&b.sum))
     });

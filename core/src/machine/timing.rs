@@ -93,7 +93,7 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         .iter()
         .map(|timing| timing.plate.mm_per_min())
         .collect();
-    plates.sort_by(f64::total_cmp);
+    crate::order::sort_by(&mut plates, f64::total_cmp);
     plates.dedup();
     let mut settings: Vec<Setting> = plates
         .iter()

@@ -137,7 +137,7 @@ pub fn find_trains(wheels: &[u32], wanted: f64) -> Option<Vec<Found>> {
         return None;
     }
     let mut sorted = wheels.to_vec();
-    sorted.sort_unstable();
+    crate::order::sort(&mut sorted);
     let mut best = Best {
         wanted,
         list: Vec::new(),
@@ -201,7 +201,7 @@ fn pairs(sorted: &[u32]) -> Vec<Pair> {
             });
         }
     }
-    out.sort_unstable();
+    crate::order::sort(&mut out);
     out.dedup();
     out
 }

@@ -52,6 +52,8 @@ pub fn for_shaft(shaft: Length, hub: Length, series: TaperSeries) -> Result<Vec<
             })
         })
         .collect();
-    choices.sort_by(|a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()));
+    crate::order::sort_by(&mut choices, |a, b| {
+        a.off.abs().mm().total_cmp(&b.off.abs().mm())
+    });
     Ok(choices)
 }

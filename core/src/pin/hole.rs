@@ -32,7 +32,7 @@ pub fn single_drills(large: Length, small: Length, drills: &[Drill]) -> Vec<Sing
         })
         .collect();
     let short = |row: &SingleDrill| row.left_small.mm() < LEAST_LEFT.mm() - 1e-9;
-    rows.sort_by(|a, b| {
+    crate::order::sort_by(&mut rows, |a, b| {
         short(a)
             .cmp(&short(b))
             .then(a.left_small.abs().mm().total_cmp(&b.left_small.abs().mm()))

@@ -66,7 +66,9 @@ pub fn identify(large: Length, small: Length, length: Length) -> Result<Measured
             })
         })
         .collect();
-    matches.sort_by(|a, b| a.worst().mm().total_cmp(&b.worst().mm()));
+    crate::order::sort_by(&mut matches, |a, b| {
+        a.worst().mm().total_cmp(&b.worst().mm())
+    });
     Ok(Measured {
         taper,
         nearer,

@@ -146,7 +146,7 @@ pub fn turn(inputs: &Inputs, field: &str, result: &str, wanted: f64) -> Option<T
     {
         push_root(&mut turned.roots, Root { x, gives }, high - low);
     }
-    turned.roots.sort_by(|a, b| a.x.total_cmp(&b.x));
+    crate::order::sort_by(&mut turned.roots, |a, b| a.x.total_cmp(&b.x));
     Some(turned)
 }
 
@@ -248,7 +248,7 @@ fn grid(low: f64, high: f64, own: Option<f64>, counts: bool) -> Vec<f64> {
             *x = libm::round(*x);
         }
     }
-    points.sort_by(f64::total_cmp);
+    crate::order::sort_by(&mut points, f64::total_cmp);
     points.dedup();
     points
 }

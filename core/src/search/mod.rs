@@ -83,7 +83,7 @@ impl Index {
                 ranked.push((best, at));
             }
         }
-        ranked.sort_unstable();
+        crate::order::sort(&mut ranked);
         let hit = |at: usize| {
             self.items.get(at).map(|item| Hit {
                 title: item.title.clone(),

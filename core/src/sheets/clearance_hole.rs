@@ -103,7 +103,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let table = a.table("drills", "Drills that serve, smallest first", &["drill", "size", "over the hole"]);
     let mut rows: Vec<Drill> = owned.into_iter().take(4).collect();
     rows.extend(all.into_iter().take(6));
-    rows.sort_by(|a, b| a.diameter.mm().total_cmp(&b.diameter.mm()).then(a.series.cmp(&b.series)));
+    crate::order::sort_by(&mut rows, |a, b| a.diameter.mm().total_cmp(&b.diameter.mm()).then(a.series.cmp(&b.series)));
     rows.dedup();
     for one in rows {
         table

@@ -101,7 +101,7 @@ fn taps(a: &mut Answer, drill: Drill) {
         return;
     }
     let off = |share: Share| (share.percent() - 75.0).abs();
-    found.sort_by(|a, b| off(a.1).total_cmp(&off(b.1)));
+    crate::order::sort_by(&mut found, |a, b| off(a.1).total_cmp(&off(b.1)));
     let table = a.table("taps", "Threads that it taps", &["thread", "thread left"]);
     for (thread, share) in found.into_iter().take(8) {
         table

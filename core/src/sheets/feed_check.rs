@@ -193,7 +193,7 @@ fn causes(a: &mut Answer, check: &FeedCheck) {
         return;
     }
     let mut near: Vec<(f64, f64, &str)> = CAUSES.iter().map(|(factor, words)| ((check.common / factor - 1.0).abs(), *factor, *words)).collect();
-    near.sort_by(|a, b| a.0.total_cmp(&b.0));
+    crate::order::sort_by(&mut near, |a, b| a.0.total_cmp(&b.0));
     let table = a.table("causes", "What gives such a factor", &["cause", "factor", "off the one found"]);
     for (_, factor, words) in near.into_iter().take(4) {
         let off = Value::of(Share::from_fraction(check.common / factor - 1.0)).places(1, 1).signed();

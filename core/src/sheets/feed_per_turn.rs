@@ -93,7 +93,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let teeth = inp.opt::<Count>("teeth").map(Count::get);
     let tooth = |turn: FeedPerRev, z: f64| FeedPerTooth::from_mm_per_tooth(turn.mm_per_rev() / z);
     let mut steps: Vec<RotationalSpeed> = inp.list("steps");
-    steps.sort_by(|a, b| a.rpm().total_cmp(&b.rpm()));
+    crate::order::sort_by(&mut steps, |a, b| a.rpm().total_cmp(&b.rpm()));
     steps.dedup();
     let mut a = inp.answer();
     a.line("per-turn", turn).says(if own {

@@ -120,7 +120,7 @@ fn bore_limits(thread: ThreadCall) -> Option<(Between, ThreadClass)> {
 fn table(a: &mut Answer, set: &str, pick: Option<TapDrill>, owned: &[TapDrill], all: &[TapDrill], bore: Option<Between>) {
     let mut rows: Vec<TapDrill> = owned.to_vec();
     rows.extend(all.iter().filter(|one| !owned.iter().any(|mine| mine.drill == one.drill)));
-    rows.sort_by(|a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()).then(a.drill.series.cmp(&b.drill.series)));
+    crate::order::sort_by(&mut rows, |a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()).then(a.drill.series.cmp(&b.drill.series)));
     rows.truncate(12);
     if rows.is_empty() {
         return;

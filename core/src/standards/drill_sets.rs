@@ -28,7 +28,9 @@ pub fn drills(id: &str) -> Vec<Drill> {
         .flat_map(|&one| series(one))
         .filter(in_set)
         .collect();
-    drills.sort_by(|a, b| a.diameter.mm().total_cmp(&b.diameter.mm()));
+    crate::order::sort_by(&mut drills, |a, b| {
+        a.diameter.mm().total_cmp(&b.diameter.mm())
+    });
     drills
 }
 

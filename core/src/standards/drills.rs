@@ -281,7 +281,9 @@ pub fn all() -> Vec<Drill> {
     .into_iter()
     .flat_map(series)
     .collect();
-    drills.sort_by(|a, b| a.diameter.mm().total_cmp(&b.diameter.mm()));
+    crate::order::sort_by(&mut drills, |a, b| {
+        a.diameter.mm().total_cmp(&b.diameter.mm())
+    });
     drills
 }
 
@@ -294,7 +296,7 @@ pub fn all() -> Vec<Drill> {
 /// ```
 pub fn nearest(size: Length, most: usize) -> Vec<Drill> {
     let mut drills = all();
-    drills.sort_by(|a, b| {
+    crate::order::sort_by(&mut drills, |a, b| {
         let off = |drill: &Drill| (drill.diameter - size).abs().mm();
         off(a).total_cmp(&off(b)).then(a.series.cmp(&b.series))
     });

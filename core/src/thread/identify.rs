@@ -111,7 +111,7 @@ pub fn identify(across: Across, measured: Length, pitch: Pitch, most: usize) -> 
         .map(|standard| candidate(standard, across, measured, pitch))
         .filter(|one| one.misfit < 12.0)
         .collect();
-    found.sort_by(|a, b| {
+    crate::order::sort_by(&mut found, |a, b| {
         a.misfit
             .total_cmp(&b.misfit)
             .then(a.standard.rarity().cmp(&b.standard.rarity()))

@@ -85,7 +85,7 @@ pub fn rank(
         })
         .filter(|one| one.share.fraction() > 0.0 && one.share.fraction() <= 1.0)
         .collect();
-    found.sort_by(|a, b| {
+    crate::order::sort_by(&mut found, |a, b| {
         let far = |one: &TapDrill| one.off.abs().mm();
         far(a)
             .total_cmp(&far(b))

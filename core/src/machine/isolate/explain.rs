@@ -139,7 +139,7 @@ fn smallest(pool: &Pool, bad: Settings, good: Settings) -> Vec<Explanation> {
     // what a pair alone explains needs no shift beside it
     let all = found.clone();
     found.retain(|one| !all.iter().any(|other| simpler(other, one)));
-    found.sort_by(|a, b| cost(a).total_cmp(&cost(b)));
+    crate::order::sort_by(&mut found, |a, b| cost(a).total_cmp(&cost(b)));
     found
 }
 
@@ -242,7 +242,7 @@ fn near(pool: &Pool, bad: Settings, good: Settings) -> Vec<Explanation> {
             against > 0 && against * 3 <= marks && (one.bad & bad).count_ones() >= 2
         })
         .collect();
-    found.sort_by(|a, b| {
+    crate::order::sort_by(&mut found, |a, b| {
         let key = |one: &Explanation| one.against.count_ones();
         key(a).cmp(&key(b)).then(cost(a).total_cmp(&cost(b)))
     });

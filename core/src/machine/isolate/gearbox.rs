@@ -83,7 +83,9 @@ impl Gearbox {
                 })
                 .collect();
         }
-        settings.sort_by(|a, b| key(a.0).cmp(&key(b.0)).then_with(|| a.1.cmp(&b.1)));
+        crate::order::sort_by(&mut settings, |a, b| {
+            key(a.0).cmp(&key(b.0)).then_with(|| a.1.cmp(&b.1))
+        });
         let (speeds, settings) = settings.into_iter().unzip();
         Ok(Self {
             stages,

@@ -64,7 +64,9 @@ pub fn next(gearbox: &Gearbox, marks: &[Mark], finding: &Finding) -> Vec<Trial> 
         .filter(|trial| trial.tells > 1e-9)
         .collect();
     // what differs only by the last digits of a sum is as telling
-    trials.sort_by_key(|trial| (-libm::round(trial.tells * 1e9) as i64, trial.setting));
+    crate::order::sort_by_key(&mut trials, |trial| {
+        (-libm::round(trial.tells * 1e9) as i64, trial.setting)
+    });
     trials
 }
 

@@ -25,7 +25,7 @@ fn classes(gearbox: &Gearbox) -> Vec<Settings> {
         .alternatives()
         .map(|(stage, at)| gearbox.using(stage, at))
         .collect();
-    classes.sort_unstable();
+    crate::order::sort(&mut classes);
     classes.dedup();
     classes
 }
@@ -109,7 +109,7 @@ fn greedy(classes: &[Settings], gearbox: &Gearbox) -> Settings {
     let apart = |set: Settings| {
         let mut seen: Vec<Settings> = classes.iter().map(|class| class & set).collect();
         seen.push(0);
-        seen.sort_unstable();
+        crate::order::sort(&mut seen);
         seen.dedup();
         seen.len()
     };

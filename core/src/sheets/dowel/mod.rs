@@ -224,7 +224,7 @@ fn which(inp: &Inputs) -> Result<Pin, Stop> {
                     .collect(),
             )
         };
-        sizes.sort_by(|a, b| {
+        crate::order::sort_by(&mut sizes, |a, b| {
             (a.1 - nominal)
                 .abs()
                 .mm()

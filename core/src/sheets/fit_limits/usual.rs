@@ -34,7 +34,7 @@ pub(super) fn table(
             rows.push((order, text.to_owned(), purpose, band));
         }
     }
-    rows.sort_by(|x, y| x.0.total_cmp(&y.0));
+    crate::order::sort_by(&mut rows, |x, y| x.0.total_cmp(&y.0));
     rows.truncate(12);
     let title = if measured.is_some() {
         "Usual fits, nearest to the measured clearance first"

@@ -19,7 +19,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 
 fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Result<Answer, Stop> {
     let mut plate: Vec<f64> = inp.list::<Q>(field).into_iter().map(Quantity::base).collect();
-    plate.sort_by(f64::total_cmp);
+    crate::order::sort_by(&mut plate, f64::total_cmp);
     if plate.len() > MOST_SETTINGS {
         let says = format!("the plate has {} values; the search takes {MOST_SETTINGS}", plate.len());
         return Err(Stop::fault(field, Reason::OutOfRange, says, "enter one range of the box alone"));

@@ -44,7 +44,7 @@ pub fn drills(wanted: Length) -> Vec<Near> {
         .flat_map(drills::series)
         .filter(|drill| is_near(drill.diameter, wanted))
         .collect();
-    near.sort_by(|a, b| off(a).total_cmp(&off(b)).then(a.series.cmp(&b.series)));
+    crate::order::sort_by(&mut near, |a, b| off(a).total_cmp(&off(b)).then(a.series.cmp(&b.series)));
     near.truncate(LISTED);
     let listed = near.into_iter().map(|drill| Near {
         name: drill.name(),
@@ -75,7 +75,7 @@ pub fn pins(wanted: Length) -> Vec<Near> {
         push(dowel.nominal(), &METRIC_DOWEL, &|| format!("dowel {} mm", dowel.size));
     }
     // Names are made for all near ones: there are few.
-    all.sort_by(|a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()));
+    crate::order::sort_by(&mut all, |a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()));
     all.truncate(LISTED);
     all
 }

@@ -81,7 +81,7 @@ fn candidates(
         }
     }
     let short = |row: &SingleDrill| row.left_small < pin::LEAST_LEFT;
-    rows.sort_by(|a, b| {
+    crate::order::sort_by(&mut rows, |a, b| {
         let near = a.left_small.abs().mm().total_cmp(&b.left_small.abs().mm());
         short(a).cmp(&short(b)).then(near)
     });

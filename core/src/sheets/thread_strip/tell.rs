@@ -26,7 +26,7 @@ pub(super) fn materials(inp: &Inputs, case: &Case, a: &mut Answer) {
         ],
     );
     let mut rows: Vec<Hole> = ROWS.iter().map(Hole::from_row).collect();
-    rows.sort_by(|x, y| y.tensile.mpa().total_cmp(&x.tensile.mpa()));
+    crate::order::sort_by(&mut rows, |x, y| y.tensile.mpa().total_cmp(&x.tensile.mpa()));
     for hole in rows {
         let Ok(needed) = case.needed(hole.tensile) else {
             continue;
@@ -68,7 +68,7 @@ pub(super) fn depths(inp: &Inputs, case: &Case, depth: Length, a: &mut Answer) {
         .collect();
     all.retain(|(d, _)| (*d - depth).abs().mm() > 1e-6);
     all.push((depth, true));
-    all.sort_by(|x, y| x.0.mm().total_cmp(&y.0.mm()));
+    crate::order::sort_by(&mut all, |x, y| x.0.mm().total_cmp(&y.0.mm()));
     for (d, is_entry) in all {
         let hole = case.hole;
         let (Ok(weak), Ok(usual)) = (

@@ -39,7 +39,7 @@ type Plate = (Vec<f64>, Vec<String>, &'static str, &'static str);
 fn plate(inp: &Inputs) -> Result<Plate, Stop> {
     fn of<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Plate, Stop> {
         let mut values: Vec<f64> = inp.list::<Q>(field).into_iter().map(Quantity::base).collect();
-        values.sort_by(f64::total_cmp);
+        crate::order::sort_by(&mut values, f64::total_cmp);
         let unit = inp.unit_of::<Q>();
         let print = |base: f64| inp.num_to(Q::from_base(base), if unit.places == 0 { 0 } else { 2 }, unit.places.min(1).max(u8::from(unit.id == "mm/min")));
         if let Some(twice) = values.windows(2).find_map(|two| match two {
@@ -160,7 +160,7 @@ fn ordered(stages: &[Stage], plate: &[f64]) -> Result<Gearbox, Stop> {
             (off <= MOST_OFF).then_some((off, spacing))
         })
         .collect();
-    ways.sort_by(|a, b| {
+    crate::order::sort_by(&mut ways, |a, b| {
         let key = |off: f64| libm::round(off * 1e6) as i64;
         key(a.0).cmp(&key(b.0)).then_with(|| a.1.cmp(&b.1))
     });
@@ -224,7 +224,7 @@ fn spacings(stages: &[Stage]) -> Vec<Vec<usize>> {
     }
     let mut found = Vec::new();
     grow(stages, 1, &mut vec![None; stages.len()], &mut found);
-    found.sort();
+    crate::order::sort(&mut found);
     found.dedup();
     found
 }
