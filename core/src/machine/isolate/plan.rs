@@ -96,7 +96,7 @@ impl Search<'_> {
     fn can(&self, set: Settings, more: usize) -> bool {
         let most = 1_usize << more.min(10);
         let mut seen: Vec<Settings> = self.classes.iter().map(|class| class & set).collect();
-        seen.sort_unstable();
+        crate::order::sort(&mut seen);
         let untried = seen.iter().take_while(|tried| **tried == 0).count();
         untried < most
             && untried <= more * self.stages
