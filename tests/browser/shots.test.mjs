@@ -8,7 +8,8 @@ const screens = [['phone', 390, 844, 2], ['tablet', 1024, 768, 1], ['upright', 7
 for (const [name, width, height, deviceScaleFactor] of all ? screens : screens.slice(0, 2)) {
   test(`shots: ${name}`, async ({ open }) => {
     const touch = name !== 'desktop';
-    const { page } = await open({ width, height, context: { deviceScaleFactor, hasTouch: touch, isMobile: touch } });
+    const { page } = await open({ width, height, context: { deviceScaleFactor, hasTouch: touch, isMobile: touch },
+      before: (p) => p.addInitScript((mode) => localStorage.setItem('benchslate.pad', mode), touch ? 'own' : 'system') });
     await appUp(page);
     const kept = all ? sheets : sheets.slice(0, 3);
     for (const scheme of ['light', 'dark']) {

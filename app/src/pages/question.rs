@@ -218,7 +218,7 @@ pub fn Question(props: &QuestionProps) -> Html {
         })
     };
     let rows: usize = form.tables.iter().map(|table| table.rows.len()).sum();
-    let dense = rows + answer.lines.len() + answer.steps.len() > 18;
+    let dense = rows + answer.lines.len() + answer.steps.len() > 14;
     let spoken = form.spoken_result();
     let keys = focused.and_then(|at| form.sheet.fields.get(at));
     let system = |system: System, words: &'static str| {

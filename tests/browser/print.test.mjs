@@ -1,0 +1,38 @@
+// Does an answer print on one page?
+import { appUp, assert, test } from './harness.mjs';
+import { exampleOf, go, sheets } from './pages.mjs';
+
+/** Pages of a PDF, counted by its page objects. */
+const pages = (pdf) => (pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
+// Lists of rows and long rankings may run on to another page, with their heads repeated.
+const LONG = 2;
+
+for (const format of ['A4', 'Letter']) {
+  test(`print: every example on one page of ${format}`, async ({ open }) => {
+    const { page } = await open();
+    await appUp(page);
+    const found = [];
+    for (const sheet of sheets) {
+      await go(page, exampleOf(sheet));
+      const many = await page.locator('.ranked tbody tr, .cells tbody tr').count() > 12;
+      const count = pages(await page.pdf({ format, printBackground: true, preferCSSPageSize: false }));
+      if (count > (many ? LONG : 1)) found.push(`${sheet.id}: ${count} pages`);
+      assert.ok(count > 0);
+    }
+    assert.deepEqual(found, []);
+  }, { timeout: 120_000 });
+}
+
+test('print: the page holds the working, the sources and the link, and no buttons', async ({ open }) => {
+  const { page } = await open();
+  await appUp(page);
+  await go(page, exampleOf(sheets[0]));
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await page.emulateMedia({ media: 'print' });
+  await page.locator('.paper .qr').waitFor();
+  assert.equal(await page.locator('button:visible').count(), 0);
+  assert.ok(await page.locator('.working').isVisible());
+  assert.match(await page.locator('.paper-link').innerText(), new RegExp(`#/v1/${sheets[0].id}`));
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await page.locator('.paper').waitFor({ state: 'detached' });
+});
