@@ -1144,10 +1144,15 @@ fn the_taper_pin_sheet_refuses_what_it_can_not_know() {
         fault(&[("from", "worn"), ("worn-large", "1.6"), ("length", "2")]).field,
         "worn-large"
     );
-    assert_eq!(
-        ask("taper-pin", &[("number", "3")]).answer.state,
-        State::Incomplete(vec!["length"])
-    );
+    // without a length: the named end (ASME B18.8.2 Table 1, No. 3: 0.2190 in, from memory) and no drill
+    let any_length = ask("taper-pin", &[("number", "3")]).answer;
+    assert_eq!(any_length.state, State::Complete);
+    let large = any_length
+        .get("large-end")
+        .and_then(|line| line.value.base())
+        .unwrap();
+    assert!(benchslate_tests::near(large / 25.4, 0.2190, 0.00005));
+    assert!(any_length.get("drill").is_none());
     // One print has the letter drill I as the digit 1: pin 5, 3/4 in long.
     let outcome = ask("taper-pin", &[("number", "5"), ("length", "3/4")]);
     assert!(

@@ -125,7 +125,12 @@ fn read_quantity(field: &'static Field, text: &str, system: System) -> Result<Re
     let mut reading = plain_with_unit(got.nominal, got.unit);
     if let Some(other) = other_unit(*kind, got.unit) {
         reading.push_str(" \u{b7} ");
-        reading.push_str(&plain_with_unit(got.nominal, other));
+        // lengths convert exactly; the rest is rounded to two decimals more than usual
+        let text = match kind {
+            crate::quantity::Kind::Length => plain_with_unit(got.nominal, other),
+            _ => with_unit(got.nominal, other, other.places.saturating_add(2)),
+        };
+        reading.push_str(&text);
     }
     if got.minus != 0.0 || got.plus != 0.0 {
         reading = format!(

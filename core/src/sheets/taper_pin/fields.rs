@@ -81,7 +81,8 @@ pub(super) static FIELDS: &[Field] = &[
         .when(WORN)
         .measured()
         .optional(),
-    Field::length("least-cut", "Least cut on the diameter").seldom()
+    Field::length("least-cut", "Least cut on the diameter")
+        .seldom()
         .example(".002 in")
         .hint("What the reamer should take everywhere, so that no old surface is left.")
         .preset("0.002 in")
@@ -118,7 +119,8 @@ pub(super) static FIELDS: &[Field] = &[
         .when(IN_A_HUB)
         .measured()
         .optional(),
-    Field::length("proud", "Stands proud by hand").seldom()
+    Field::length("proud", "Stands proud by hand")
+        .seldom()
         .example("1/16 in")
         .hint("How far the pin is still out when pushed in by hand.")
         .preset("1/16 in")
@@ -128,12 +130,15 @@ pub(super) static FIELDS: &[Field] = &[
         "Shear stress allowed",
         Kind::Stress,
         &[&PSI, &KSI, &MPA],
-    ).seldom()
+    )
+    .seldom()
     .example("6000 psi")
     .hint("For what the pin will carry. 6000 psi is the figure of the handbook's example.")
     .range(1.0, 1500.0, "pins of any steel shear below 1500 MPa")
     .optional(),
-    Field::choice("plan", "Drilling", PLANS).seldom().when(DRILLED),
+    Field::choice("plan", "Drilling", PLANS)
+        .seldom()
+        .when(DRILLED),
     Field::choice("drills", "Drills you have", DRILL_SETS)
         .when(DRILLED)
         .from_shop(ShopItem::DrillSets, "all-inch"),

@@ -76,7 +76,9 @@ pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
     let mut pins = StandardPin::all(series);
     pins.retain(|one| one.small_end(length).is_ok());
     let off = |one: &StandardPin| pin::sunk(*one, face, length);
-    crate::order::sort_by(&mut pins, |a, b| off(a).abs().mm().total_cmp(&off(b).abs().mm()));
+    crate::order::sort_by(&mut pins, |a, b| {
+        off(a).abs().mm().total_cmp(&off(b).abs().mm())
+    });
     let best = *pins.first().ok_or_else(|| {
         inp.out_of_range(
             "length",

@@ -1,6 +1,7 @@
 //! Which taper pin, how is its hole made, and what will it carry? From a number, a shaft, a measured pin, a gauge or a
 //! worn hole.
 
+mod any_length;
 mod draw;
 mod drilling;
 mod fields;

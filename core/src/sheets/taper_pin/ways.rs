@@ -1,7 +1,7 @@
 //! Which way in was chosen, and what do the ways have in common?
 
 use super::tail::{self, Found};
-use super::{gauge, measured, shaft, worn};
+use super::{any_length, gauge, measured, shaft, worn};
 use crate::calls;
 use crate::pin::{PinFault, StandardPin, TaperSeries};
 use crate::quantity::Length;
@@ -30,10 +30,9 @@ fn from_number(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
         "number"
     };
     let call = calls::pin::read(inp.call(id)?, series).map_err(|_| Stop::Missing(id))?;
-    let length = inp
-        .opt("length")
-        .or(call.length)
-        .ok_or(Stop::Missing("length"))?;
+    let Some(length) = inp.opt("length").or(call.length) else {
+        return Ok(any_length::tell(inp, call.pin));
+    };
     let mut a = inp.answer();
     tail::tell(
         inp,
