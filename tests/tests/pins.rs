@@ -1151,7 +1151,7 @@ fn the_taper_pin_sheet_refuses_what_it_can_not_know() {
         .get("large-end")
         .and_then(|line| line.value.base())
         .unwrap();
-    assert!(benchslate_tests::near(large / 25.4, 0.2190, 0.00005));
+    assert!(near(large / 25.4, 0.2190, 0.00005));
     assert!(any_length.get("drill").is_none());
     // One print has the letter drill I as the digit 1: pin 5, 3/4 in long.
     let outcome = ask("taper-pin", &[("number", "5"), ("length", "3/4")]);
