@@ -1,10 +1,10 @@
 //! Where is one, and what stands around every page? The route out of the fragment, the header, and the notices.
 
-use crate::components::{Notices, Top};
+use crate::components::{Notices, top};
 use crate::document::{Document, use_document};
 use crate::dom;
 use crate::hooks::use_window_event;
-use crate::pages::{About, Answer, Home, KeptPage, ProvingPage, ShopLink, ShopPage};
+use crate::pages::{About, Home, KeptPage, ProvingPage, ShopLink, ShopPage, answer};
 use crate::route::Route;
 use benchslate_core::record::{Kept, Proving, Shop};
 use std::cell::RefCell;
@@ -90,7 +90,7 @@ pub fn App() -> Html {
     });
     let page = match &place.route {
         Route::Home(text) => html! { <Home text={text.clone()} /> },
-        Route::Answer(link) => html! { <Answer link={link.clone()} /> },
+        Route::Answer(link) => answer(link),
         Route::Shop => html! { <ShopPage /> },
         Route::ShopLink(link) => html! { <ShopLink link={link.clone()} /> },
         Route::Proving(name) => html! { <ProvingPage name={name.clone()} /> },
@@ -106,7 +106,7 @@ pub fn App() -> Html {
         <ContextProvider<Records> context={records}>
             <div class="page">
                 <a class="skip" href="#main" onclick={Callback::from(|e: MouseEvent| { e.prevent_default(); dom::focus("main"); })}>{ "To the page" }</a>
-                <Top route={place.route.clone()} />
+                { top(&place.route) }
                 <Notices />
                 <div class="room" key={place.visit}>{ page }</div>
             </div>

@@ -1,7 +1,7 @@
 //! The answer: results, ranked tables, drawing, cautions, working and sources, or what is still missing.
 
 use super::field::sentence;
-use super::{Fold, Powers, ResultLine, TableView};
+use super::{Fold, Powers, ResultRow, TableView, result_line};
 use crate::drawing;
 use crate::state::{Act, Form};
 use benchslate_core::powers::{End, Spread, spread};
@@ -35,12 +35,21 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
     }
     let spread = spread(&form.outcome.inputs, answer);
     let row = |at: usize| {
-        let line = answer.lines.get(at).cloned();
-        line.map(|line| {
-            let own = spread.as_ref().and_then(|s| s.lines.iter().find(|l| l.id == line.id)).filter(|l| l.low < l.high).cloned();
-            let driver = own.as_ref().and_then(|l| sheet.field(l.driver)).map_or(AttrValue::Static(""), |f| f.label.into());
-            let key = line.id;
-            html! { <ResultLine {key} {line} system={form.system} main={at == 0} spread={own} {driver} /> }
+        answer.lines.get(at).map(|line| {
+            let own = spread
+                .as_ref()
+                .and_then(|s| s.lines.iter().find(|l| l.id == line.id))
+                .filter(|l| l.low < l.high);
+            let driver = own
+                .and_then(|l| sheet.field(l.driver))
+                .map_or("", |f| f.label);
+            result_line(&ResultRow {
+                line,
+                system: form.system,
+                main: at == 0,
+                spread: own,
+                driver,
+            })
         })
     };
     let (stops, notes): (Vec<&Caution>, Vec<&Caution>) =

@@ -14,8 +14,7 @@ pub enum Panel {
 }
 
 /// What the actions do.
-#[derive(Properties, PartialEq)]
-pub struct BarProps {
+pub struct Bar {
     /// Open panel.
     pub panel: Panel,
     /// Opens or closes the link panel.
@@ -31,8 +30,7 @@ pub struct BarProps {
 }
 
 /// The bar.
-#[component]
-pub fn Bar(props: &BarProps) -> Html {
+pub fn bar(props: &Bar) -> Html {
     html! {
         <section class="bar" aria-label="With this answer">
             <button type="button" onclick={props.onlink.clone()} aria-expanded={(props.panel == Panel::Link).to_string()}>{ "Link" }</button>

@@ -6,8 +6,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// A choice field.
-#[derive(Properties, PartialEq)]
-pub struct ChoiceRowProps {
+pub struct Choice {
     /// Names the group; unique on the page.
     pub id: AttrValue,
     /// What is chosen.
@@ -19,13 +18,11 @@ pub struct ChoiceRowProps {
     /// Told of the choice.
     pub onchoose: Callback<AttrValue>,
     /// Always as a list.
-    #[prop_or_default]
     pub as_list: bool,
 }
 
 /// The field.
-#[component]
-pub fn ChoiceRow(props: &ChoiceRowProps) -> Html {
+pub fn choice_row(props: &Choice) -> Html {
     let letters: usize = props
         .choices
         .iter()

@@ -1,6 +1,6 @@
 //! One field: its label, what is typed as it is typed, its unit, and below it what was understood or what is wrong.
 
-use super::{ChoiceRow, RowsEditor, Select};
+use super::{Choice, Rows, Select, choice_row, rows_editor};
 use crate::shared::Shared;
 use crate::state::{Act, Typed};
 use benchslate_core::quantity::{System, Unit};
@@ -55,14 +55,21 @@ pub fn FieldView(props: &FieldProps) -> Html {
             let (act, at) = (props.act.clone(), props.at);
             let onchoose =
                 Callback::from(move |id: AttrValue| act.emit(Act::Type(at, id.as_str().into())));
-            html! { <ChoiceRow id={id_of(field)} label={field.label} {choices} chosen={props.outcome.text.clone()} {onchoose} /> }
+            choice_row(&Choice {
+                id: id_of(field).into(),
+                label: field.label.into(),
+                choices,
+                chosen: props.outcome.text.clone().into(),
+                onchoose,
+                as_list: false,
+            })
         }
         FieldKind::Rows { columns, most, .. } if columns.len() > 1 => html! {
             <div class="field" role="group" aria-labelledby={format!("{}-label", id_of(field))}>
                 <span class="lab" id={format!("{}-label", id_of(field))}>{ field.label }</span>
-                <RowsEditor sheet={props.sheet} at={props.at} raw={props.typed.raw.clone()} most={*most}
-                    wrong={props.outcome.fault.as_ref().filter(|f| f.reason != Reason::Unfinished).and_then(|f| f.at)}
-                    own_pad={props.own_pad} act={props.act.clone()} />
+                { rows_editor(&Rows { sheet: props.sheet, at: props.at, raw: props.typed.raw.clone(), most: *most,
+                    wrong: props.outcome.fault.as_ref().filter(|f| f.reason != Reason::Unfinished).and_then(|f| f.at),
+                    own_pad: props.own_pad, act: props.act.clone() }) }
                 { reading(props, field) }
             </div>
         },

@@ -1,7 +1,7 @@
 //! What can be asked of every answer: turned round (which entry gives a wanted result) and plotted against an entry.
 
 use super::field::sentence;
-use super::{ChoiceRow, Fold};
+use super::{Choice, Fold, choice_row};
 use crate::plot;
 use crate::state::{Act, Form};
 use benchslate_core::link::Asked;
@@ -178,7 +178,7 @@ fn turn_part(props: &PowersProps) -> Html {
         .flatten();
     html! {
         <>
-            <ChoiceRow id="turn-result" label="Wanted" choices={results} chosen={result.clone()} onchoose={on_result} as_list=true />
+            { choice_row(&Choice { id: "turn-result".into(), label: "Wanted".into(), choices: results, chosen: result.clone().into(), onchoose: on_result, as_list: true }) }
             <div class="field">
                 <label for="turn-text">{ "at" }</label>
                 <div class="entry">
@@ -186,7 +186,7 @@ fn turn_part(props: &PowersProps) -> Html {
                     <span class="unit">{ unit }</span>
                 </div>
             </div>
-            <ChoiceRow id="turn-field" label="by changing" choices={fields} chosen={freed.clone()} onchoose={on_field} as_list=true />
+            { choice_row(&Choice { id: "turn-field".into(), label: "by changing".into(), choices: fields, chosen: freed.clone().into(), onchoose: on_field, as_list: true }) }
             { match found {
                 None => html! { <p class="soft">{ "Type the result that you want." }</p> },
                 Some(Err(fault)) => html! { <p class="fault">{ sentence(&fault.says, None) }</p> },
@@ -274,8 +274,8 @@ fn sweep_part(props: &PowersProps) -> Html {
     };
     html! {
         <>
-            <ChoiceRow id="sweep-result" label="Plot" choices={results} chosen={result.clone()} onchoose={on_result} as_list=true />
-            <ChoiceRow id="sweep-field" label="against" choices={fields} chosen={along.clone()} onchoose={on_field} as_list=true />
+            { choice_row(&Choice { id: "sweep-result".into(), label: "Plot".into(), choices: results, chosen: result.clone().into(), onchoose: on_result, as_list: true }) }
+            { choice_row(&Choice { id: "sweep-field".into(), label: "against".into(), choices: fields, chosen: along.clone().into(), onchoose: on_field, as_list: true }) }
             { drawn }
         </>
     }

@@ -7,19 +7,10 @@ use benchslate_core::record::Record;
 use serde::{Serialize, de::DeserializeOwned};
 use yew::prelude::*;
 
-/// The record.
-#[derive(Properties, PartialEq)]
-pub struct RecordNoticeProps<R: Record + Serialize + DeserializeOwned + 'static> {
-    /// The document.
-    pub document: UseReducerHandle<Document<R>>,
-}
-
 /// The notice; empty as a rule.
-#[component]
-pub fn RecordNotice<R: Record + Serialize + DeserializeOwned + 'static>(
-    props: &RecordNoticeProps<R>,
+pub fn record_notice<R: Record + Serialize + DeserializeOwned + 'static>(
+    document: &UseReducerHandle<Document<R>>,
 ) -> Html {
-    let document = &props.document;
     let words = document
         .found
         .words()

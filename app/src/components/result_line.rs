@@ -6,20 +6,17 @@ use benchslate_core::sheet::Line;
 use yew::prelude::*;
 
 /// A result.
-#[derive(Properties, PartialEq)]
-pub struct ResultLineProps {
+pub struct ResultRow<'a> {
     /// The result.
-    pub line: Line,
+    pub line: &'a Line,
     /// The system in use.
     pub system: System,
     /// The main one.
     pub main: bool,
     /// The range that ± leaves.
-    #[prop_or_default]
-    pub spread: Option<LineSpread>,
+    pub spread: Option<&'a LineSpread>,
     /// The name of the field that drives that range.
-    #[prop_or_default]
-    pub driver: AttrValue,
+    pub driver: &'a str,
 }
 
 /// The other system.
@@ -47,9 +44,8 @@ pub fn figure(line: &Line, system: System) -> (String, &'static str) {
 }
 
 /// The result.
-#[component]
-pub fn ResultLine(props: &ResultLineProps) -> Html {
-    let line = &props.line;
+pub fn result_line(props: &ResultRow<'_>) -> Html {
+    let line = props.line;
     let (figure, behind) = figure(line, props.system);
     let words = line.value.base().is_none() && figure.chars().count() > 12;
     let alt = match (behind, in_other(line, props.system)) {
@@ -65,7 +61,7 @@ pub fn ResultLine(props: &ResultLineProps) -> Html {
             line.value.with_base(high).text_with_unit(props.system)
         )
     };
-    let spread = props.spread.as_ref().map(|s| {
+    let spread = props.spread.map(|s| {
         let driver = if props.driver.is_empty() {
             String::new()
         } else {
@@ -82,7 +78,7 @@ pub fn ResultLine(props: &ResultLineProps) -> Html {
         format!("{}{says}{}", span(low, high), line.band_says)
     });
     html! {
-        <div class={classes!("result", (!props.main).then_some("small"))}>
+        <div key={line.id} class={classes!("result", (!props.main).then_some("small"))}>
             <span class="name">{ line.label.to_string() }if line.exact { <span class="soft">{ " exact" }</span> }</span>
             <span class={classes!("big", words.then_some("words"))}>{ figure }</span>
             if !alt.is_empty() { <span class="alt">{ alt }</span> }

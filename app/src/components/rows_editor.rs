@@ -10,8 +10,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// A list field.
-#[derive(Properties, PartialEq)]
-pub struct RowsProps {
+pub struct Rows {
     /// The sheet.
     pub sheet: SheetRef,
     /// Which of its fields.
@@ -32,8 +31,7 @@ pub struct RowsProps {
 type Edit = Rc<dyn Fn(&mut Vec<Vec<String>>, String)>;
 
 /// The list.
-#[component]
-pub fn RowsEditor(props: &RowsProps) -> Html {
+pub fn rows_editor(props: &Rows) -> Html {
     let Some(FieldKind::Rows { columns, .. }) =
         props.sheet.0.fields.get(props.at).map(|field| &field.kind)
     else {

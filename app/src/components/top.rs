@@ -3,18 +3,10 @@
 use crate::route::Route;
 use yew::prelude::*;
 
-/// Where one is.
-#[derive(Properties, PartialEq)]
-pub struct TopProps {
-    /// The page on screen.
-    pub route: Route,
-}
-
-/// The header.
-#[component]
-pub fn Top(props: &TopProps) -> Html {
+/// The header of the page on screen.
+pub fn top(page: &Route) -> Html {
     let link = |route: Route, text: &'static str| {
-        let here = (props.route == route).then_some("page");
+        let here = (*page == route).then_some("page");
         html! { <a href={route.fragment()} aria-current={here}>{ text }</a> }
     };
     html! {

@@ -1,11 +1,10 @@
 //! What stands behind the answers: sources, versions, licences, the state of the offline copy and storage, privacy.
 
 use crate::app::Records;
-use crate::components::{Fold, RecordNotice};
+use crate::components::{Fold, record_notice};
 use crate::hooks::use_window_event;
 use crate::licences::LICENCES;
 use crate::{dom, storage};
-use benchslate_core::record::{Kept, Proving, Shop};
 use benchslate_core::sheet::{Entry, evaluate};
 use benchslate_core::sheets;
 use yew::prelude::*;
@@ -64,9 +63,9 @@ pub fn About() -> Html {
             <h1>{ "About Benchslate" }</h1>
             <p>{ "Results are a starting point for a skilled person. Local codes, the machine\u{2019}s plate, rated gear and licensed practice come first." }</p>
             if let Some(records) = records {
-                <RecordNotice<Shop> document={records.shop} />
-                <RecordNotice<Kept> document={records.kept} />
-                <RecordNotice<Proving> document={records.proving} />
+                { record_notice(&records.shop) }
+                { record_notice(&records.kept) }
+                { record_notice(&records.proving) }
             }
             <dl class="facts">
                 <dt>{ "Version" }</dt><dd class="mono">{ format!("{}, build {build}", env!("CARGO_PKG_VERSION")) }</dd>

@@ -1,7 +1,7 @@
 //! What was kept: links with names and notes, in the user's order; export, import, undo.
 
 use crate::app::Records;
-use crate::components::RecordNotice;
+use crate::components::record_notice;
 use crate::document::{Do, read_file, write_file};
 use crate::dom;
 use benchslate_core::record::{Kept, KeptAction, KeptItem};
@@ -58,7 +58,7 @@ pub fn KeptPage() -> Html {
     html! {
         <main id="main" class="narrow" tabindex="-1">
             <h1>{ "Kept" }</h1>
-            <RecordNotice<Kept> document={kept.clone()} />
+            { record_notice(&kept) }
             if items.is_empty() {
                 <p class="soft">{ "Nothing kept yet. Keep, at the bottom of an answer, puts it here." }</p>
             }

@@ -12,7 +12,7 @@ mod shop;
 mod shop_link;
 
 pub use about::About;
-pub use answer::Answer;
+pub use answer::answer;
 pub use home::Home;
 pub use kept::KeptPage;
 pub use proving::ProvingPage;

@@ -3,20 +3,9 @@
 use crate::{dom, qr};
 use yew::prelude::*;
 
-/// The paper.
-#[derive(Properties, PartialEq)]
-pub struct PaperProps {
-    /// The link's fragment.
-    pub link: Option<String>,
-}
-
-/// The foot of the printed page.
-#[component]
-pub fn Paper(props: &PaperProps) -> Html {
-    let link = props
-        .link
-        .as_ref()
-        .map(|link| format!("{}{link}", dom::base()));
+/// The foot of the printed page, with the link's fragment.
+pub fn paper(link: Option<String>) -> Html {
+    let link = link.map(|link| format!("{}{link}", dom::base()));
     html! {
         <div class="paper">
             <div class="paper-lines">

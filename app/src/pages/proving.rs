@@ -2,7 +2,7 @@
 
 use super::proving_form::ProvingForm;
 use crate::app::Records;
-use crate::components::{ChoiceRow, RecordNotice};
+use crate::components::{Choice, choice_row, record_notice};
 use crate::document::{Do, read_file, write_file};
 use crate::dom;
 use crate::route::Route;
@@ -149,10 +149,10 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
     html! {
         <main id="main" class="proving" tabindex="-1">
             <h1>{ "Prove the machine" }</h1>
-            <RecordNotice<Proving> document={proving.clone()} />
+            { record_notice(&proving) }
             <p class="soft noprint">{ "Both ways on every axis: by hand, slow, fast, warm, then fine. It is a record: it compares with the plate, and passes and fails nothing." }</p>
             if names.len() > 1 {
-                <div class="noprint"><ChoiceRow id="test" label="Test" choices={names} chosen={proving.undo.now.open.to_string()} onchoose={choose} as_list=true /></div>
+                <div class="noprint">{ choice_row(&Choice { id: "test".into(), label: "Test".into(), choices: names, chosen: proving.undo.now.open.to_string().into(), onchoose: choose, as_list: true }) }</div>
             }
             if let Some(test) = now {
                 <ProvingForm key={format!("{}-{}-{}", proving.loads, tests.len(), proving.undo.now.open)} test={test} system={shop.undo.now.system} proving={proving.clone()} plate={Plate::of(&shop.undo.now)} />

@@ -1,6 +1,6 @@
 //! One test as it is filled in: its head, its axes, its parts with their lines, and what is left of lines taken out.
 
-use crate::components::{ChoiceRow, Fold, ProveAxes, ProveLine, Typing, caution_box};
+use crate::components::{Choice, Fold, ProveLine, Typing, caution_box, choice_row, prove_axes};
 use crate::document::{Do, Document};
 use crate::hooks::use_window_event;
 use benchslate_core::quantity::System;
@@ -69,7 +69,7 @@ pub fn ProvingForm(props: &ProvingFormProps) -> Html {
         };
     let axes = {
         let (axes, act) = (test.axes.clone(), act.clone());
-        Callback::from(move |()| html! { <ProveAxes axes={axes.clone()} act={act.clone()} /> })
+        Callback::from(move |()| prove_axes(&axes, &act))
     };
     html! {
         <>
@@ -81,8 +81,7 @@ pub fn ProvingForm(props: &ProvingFormProps) -> Html {
                 { head("p-remark", "Note", &test.note, TestAction::Remark) }
             </div>
             <div class="noprint">
-                <ChoiceRow id="ladder" label="Steps to try" choices={vec![("all".into(), "every step".into()), ("three".into(), "lowest, middle, highest".into())]}
-                    chosen={if test.ladder == Ladder::Three { "three" } else { "all" }} onchoose={ladder} />
+                { choice_row(&Choice { id: "ladder".into(), label: "Steps to try".into(), choices: vec![("all".into(), "every step".into()), ("three".into(), "lowest, middle, highest".into())], chosen: (if test.ladder == Ladder::Three { "three" } else { "all" }).into(), onchoose: ladder, as_list: false }) }
                 <Fold title="Axes" content={axes} />
                 if test.plate != props.plate {
                     <p class="note row"><span>{ "My shop has another plate than this test." }</span><button type="button" class="act" onclick={plate}>{ "Take it from my shop" }</button></p>

@@ -1,10 +1,10 @@
 //! A question and its answer: fields, key pad, live answer, bottom actions. All of it derived from the sheet.
 
-use super::paper::Paper;
+use super::paper::paper;
 use crate::app::{Records, write_address};
 use crate::components::{
     AnswerView, Bar, CallView, FieldView, Fold, Live, Pad, PadMode, Panel, SharePanel, SheetRef,
-    keys_for,
+    bar, keys_for, record_notice,
 };
 use crate::document::Do;
 use crate::dom;
@@ -281,7 +281,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                     <AnswerView form={(*form).clone()} printing={*printing} act={act.clone()} />
                 </div>
                 <Live text={spoken} />
-                if *printing { <Paper link={form.link()} /> }
+                if *printing { { paper(form.link()) } }
             </main>
             if *panel == Panel::Link {
                 <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={form.text()} onclose={close.clone()} />
@@ -289,10 +289,10 @@ pub fn Question(props: &QuestionProps) -> Html {
             if *panel == Panel::Kept {
                 <section class="panel" role="status">
                     <div class="head"><p>{ "Kept. " }<a href="#/kept">{ "To the kept list" }</a></p><button type="button" class="act plain" onclick={close}>{ "Close" }</button></div>
-                    if let Some(records) = &records { <crate::components::RecordNotice<benchslate_core::record::Kept> document={records.kept.clone()} /> }
+                    if let Some(records) = &records { { record_notice(&records.kept) } }
                 </section>
             }
-            <Bar panel={*panel} {onlink} {onprint} {onkeep} {oncall} has_result={answer.is_complete()} />
+            { bar(&Bar { panel: *panel, onlink, onprint, onkeep, oncall, has_result: answer.is_complete() }) }
         </>
     }
 }

@@ -1,7 +1,7 @@
 //! My shop: what is owned and preferred, as the form that the record declares; screen and units; export and import.
 
 use crate::app::Records;
-use crate::components::{ChoiceRow, FieldView, RecordNotice, SheetRef};
+use crate::components::{Choice, FieldView, SheetRef, choice_row, record_notice};
 use crate::document::{Do, read_file, write_file};
 use crate::dom;
 use crate::state::{Act, Form};
@@ -153,14 +153,14 @@ fn ShopForm() -> Html {
     html! {
         <main id="main" class="narrow" tabindex="-1">
             <h1>{ "My shop" }</h1>
-            <RecordNotice<Shop> document={records.shop.clone()} />
+            { record_notice(&records.shop) }
             <p class="soft">{ "What stands empty is taken from a general shop. Links carry what differs, so that an answer reads alike everywhere." }</p>
-            <ChoiceRow id="shop-units" label="Results in" choices={pairs(&[("in", "inch"), ("mm", "millimetre")])} chosen={system_id(form.system)} onchoose={units} />
+            { choice_row(&Choice { id: "shop-units".into(), label: "Results in".into(), choices: pairs(&[("in", "inch"), ("mm", "millimetre")]), chosen: system_id(form.system).into(), onchoose: units, as_list: false }) }
             { for form.fields.iter().zip(&form.typed).enumerate().filter(|(_, (outcome, _))| outcome.applies).map(|(at, (outcome, typed))| html! {
                 <FieldView key={outcome.id} sheet={SheetRef(&SHOP)} {at} typed={typed.clone()} unit={form.unit(at)} system={form.system} outcome={outcome.clone()} own_pad={false} act={act.clone()} />
             }) }
             <h2>{ "Screen" }</h2>
-            <ChoiceRow id="look" label="Light or dark" choices={pairs(&[("", "as the device"), ("light", "light"), ("dark", "dark")])} chosen={(*look).clone()} onchoose={set_look} />
+            { choice_row(&Choice { id: "look".into(), label: "Light or dark".into(), choices: pairs(&[("", "as the device"), ("light", "light"), ("dark", "dark")]), chosen: (*look).clone().into(), onchoose: set_look, as_list: false }) }
             <p class="row noprint">
                 <button type="button" class="act" onclick={undo} disabled={!records.shop.undo.can_undo()}>{ "Undo" }</button>
                 <button type="button" class="act" onclick={link}>{ "Link" }</button>
