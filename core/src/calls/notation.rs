@@ -84,7 +84,7 @@ pub(crate) fn decimal(text: &str) -> Option<f64> {
     {
         return None;
     }
-    text.replace(',', ".").parse().ok()
+    crate::quantity::number(&text.replace(',', "."))
 }
 
 /// A whole number of at most four digits.

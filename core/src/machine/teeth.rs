@@ -121,7 +121,7 @@ fn read_ways(part: &str) -> Result<Ways, TeethFault> {
     }
     if !part.contains(['/', 'x']) {
         let plain = part.chars().all(|c| c.is_ascii_digit() || c == '.');
-        let factor: f64 = part.parse().map_err(|_| fault())?;
+        let factor = crate::quantity::number(part).ok_or_else(fault)?;
         return if plain && (0.001..=1000.0).contains(&factor) {
             Ok(Ways::Factor(factor))
         } else {

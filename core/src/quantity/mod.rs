@@ -1,5 +1,6 @@
 //! Units as types, shop notation in, plain figures out. Uses nothing else of the core.
 
+mod digits;
 mod exact;
 mod fraction;
 mod kind;
@@ -11,6 +12,7 @@ mod typed;
 mod unit;
 mod usual;
 
+pub(crate) use digits::number;
 pub use exact::Exact;
 pub use fraction::{Fraction, nearest_fraction};
 pub use kind::*;
