@@ -190,7 +190,7 @@ impl Form {
                         .find(|c| c.id == now.text)
                         .map_or_else(String::new, |c| c.label.to_owned()),
                     FieldKind::Rows { .. } => {
-                        format!("{} {}", field.label.to_lowercase(), now.reading)
+                        format!("{} {}", field.label.to_ascii_lowercase(), now.reading)
                     }
                     FieldKind::Quantity { .. } if now.link_text.is_empty() => typed.text(),
                     FieldKind::Quantity { .. } | FieldKind::Call(_) => now.link_text.clone(),
@@ -223,7 +223,7 @@ impl Form {
         let name = |id: &str| {
             self.sheet
                 .field(id)
-                .map(|field| field.label.to_lowercase())
+                .map(|field| field.label.to_ascii_lowercase())
                 .unwrap_or_default()
         };
         match &self.answer().state {

@@ -130,7 +130,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
             let names: Vec<String> = needed
                 .iter()
                 .filter_map(|id| form.sheet.field(id))
-                .map(|f| f.label.to_lowercase())
+                .map(|f| f.label.to_ascii_lowercase())
                 .collect();
             html! {
                 <>
@@ -151,7 +151,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
                     .iter()
                     .filter(|f| f.fault.is_some())
                     .filter_map(|f| form.sheet.field(f.id))
-                    .map(|f| f.label.to_lowercase())
+                    .map(|f| f.label.to_ascii_lowercase())
                     .collect();
                 html! { <p class="need">{ format!("No answer yet: look at {}.", names.join(", ")) }</p> }
             }
@@ -164,7 +164,7 @@ fn limit(form: &Form, withheld: &Withheld) -> Html {
     let field = form
         .sheet
         .field(withheld.field)
-        .map(|field| field.label.to_lowercase());
+        .map(|field| field.label.to_ascii_lowercase());
     html! {
         <div class="withheld" role="note">
             <b>{ "No figure given" }</b>
@@ -196,13 +196,13 @@ fn at_the_ends(sheet: &'static Sheet, spread: &Spread) -> Html {
     let name = |id: &str| {
         sheet
             .field(id)
-            .map_or_else(|| id.to_owned(), |f| f.label.to_lowercase())
+            .map_or_else(|| id.to_owned(), |f| f.label.to_ascii_lowercase())
     };
     let end = |end: End| if end == End::Low { "low" } else { "high" };
     html! {
         <>
             if spread.added { <p class="soft">{ "More than six sizes carry \u{b1}: each was moved alone and the changes added." }</p> }
-            { for spread.picks.iter().map(|p| html! { <p class="span">{ format!("At the {} end of {}: {} becomes {}.", end(p.end), name(p.field), p.what.to_lowercase(), p.becomes) }</p> }) }
+            { for spread.picks.iter().map(|p| html! { <p class="span">{ format!("At the {} end of {}: {} becomes {}.", end(p.end), name(p.field), p.what.to_ascii_lowercase(), p.becomes) }</p> }) }
             { for spread.faults.iter().map(|f| html! { <p class="fault">{ format!("At the {} end of {}: {}.", end(f.end), name(f.field), f.says) }</p> }) }
         </>
     }

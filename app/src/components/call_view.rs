@@ -63,7 +63,7 @@ pub fn CallView(props: &CallProps) -> Html {
     let choices: Vec<_> = props.lines.iter().enumerate().map(name).collect();
     html! {
         <main class="call" id="main" tabindex="-1">
-            <h1 class="of">{ format!("{}, {}", line.label, props.title.to_lowercase()) }if !props.entry.is_empty() { <br />{ props.entry.clone() } }</h1>
+            <h1 class="of">{ format!("{}, {}", line.label, props.title.to_ascii_lowercase()) }if !props.entry.is_empty() { <br />{ props.entry.clone() } }</h1>
             <p class={classes!("huge", size)}>{ figure }</p>
             if !said.is_empty() { <p class="spoken">{ said }</p> }
             <p class="of">{ below }</p>

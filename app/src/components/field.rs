@@ -160,7 +160,7 @@ fn unit_place(props: &FieldProps, field: &'static Field) -> Html {
         .chain(units.iter().copied())
         .map(name)
         .collect();
-    let label = format!("Unit of {}", field.label.to_lowercase());
+    let label = format!("Unit of {}", field.label.to_ascii_lowercase());
     html! { <Select {label} {choices} chosen={now.id} {onchoose} /> }
 }
 
@@ -229,7 +229,12 @@ pub fn sentence(says: &str, at: Option<(usize, usize)>) -> String {
     });
     let mut letters = says.chars();
     if text.is_empty() {
-        text.extend(letters.next().into_iter().flat_map(char::to_uppercase));
+        text.extend(
+            letters
+                .next()
+                .into_iter()
+                .map(|letter| letter.to_ascii_uppercase()),
+        );
     }
     text.push_str(letters.as_str());
     if !text.is_empty() && !text.ends_with(['.', '?', ':']) {

@@ -228,7 +228,7 @@ fn turn_found(props: &PowersProps, freed: &str, result: &str, found: &Turned) ->
                 <p><b class="fig">{ format!("{} {}", field.label, field_text(form, field, root.x)) }</b>{ format!(" gives {} ", gives(root.gives)) }{ put(root.x) }</p>
             }) }
             { for found.jumps.iter().map(|jump| html! {
-                <p>{ format!("It jumps from {} to {} at {} {}.", gives(jump.from), gives(jump.to), field.label.to_lowercase(), field_text(form, field, jump.x)) }</p>
+                <p>{ format!("It jumps from {} to {} at {} {}.", gives(jump.from), gives(jump.to), field.label.to_ascii_lowercase(), field_text(form, field, jump.x)) }</p>
             }) }
             { for steps.into_iter().map(|side| html! {
                 <p><b class="fig">{ format!("{} {}", field.label, field_text(form, field, side.x)) }</b>{ format!(" gives {} ", gives(side.gives)) }{ put(side.x) }</p>
@@ -300,11 +300,15 @@ fn sweep_found(form: &Form, along: &str, result: &str, found: &Swept) -> Html {
     let gives = |base: f64| line.value.with_base(base).text_with_unit(form.system);
     let at = |x: f64| field_text(form, field, x);
     let axes = plot::Axes {
-        title: format!("{} against {}", line.label, field.label.to_lowercase()),
+        title: format!(
+            "{} against {}",
+            line.label,
+            field.label.to_ascii_lowercase()
+        ),
         x: (at(*x0), at(*x1)),
         y: (gives(y0), gives(y1)),
-        x_name: field.label.to_lowercase(),
-        y_name: line.label.to_lowercase(),
+        x_name: field.label.to_ascii_lowercase(),
+        y_name: line.label.to_ascii_lowercase(),
     };
     let svg = plot::svg(&found.points, found.own, ((*x0, *x1), (y0, y1)), &axes);
     html! {

@@ -65,7 +65,7 @@ pub fn result_line(props: &ResultRow<'_>) -> Html {
         let driver = if props.driver.is_empty() {
             String::new()
         } else {
-            format!(", driven most by {}", props.driver.to_lowercase())
+            format!(", driven most by {}", props.driver.to_ascii_lowercase())
         };
         format!("{} over the \u{b1}{driver}", span(s.low, s.high))
     });

@@ -121,7 +121,7 @@ fn prove_row() -> Html {
 
 /// The proving record is a page, not a question; it is found by the start of its own words.
 fn asks_to_prove(text: &str) -> bool {
-    let text = text.trim().to_lowercase();
+    let text = text.trim().to_ascii_lowercase();
     let words = [
         "prove",
         "proving",

@@ -303,7 +303,7 @@ fn more_words(form: &Form, seldom: &[usize]) -> AttrValue {
         .iter()
         .filter(|&&at| form.fields.get(at).is_some_and(|f| f.applies));
     let mut names: Vec<String> = here
-        .filter_map(|&at| Some(form.sheet.fields.get(at)?.label.to_lowercase()))
+        .filter_map(|&at| Some(form.sheet.fields.get(at)?.label.to_ascii_lowercase()))
         .collect();
     if names.len() > 3 {
         names.truncate(3);

@@ -145,7 +145,7 @@ fn by_mm(size: Length) -> Option<Drill> {
 fn one_of(call: &str, found: &[Drill], size: Length) -> Result<Drill, CallFault> {
     match found {
         [] => Err(CallFault::NotDefined {
-            says: format!("no drill series has {}", call.to_lowercase()),
+            says: format!("no drill series has {}", call.to_ascii_lowercase()),
             cure: format!(
                 "nearest: {}",
                 drills::nearest(size, 3)

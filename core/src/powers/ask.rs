@@ -38,7 +38,11 @@ fn turn_texts(inputs: &Inputs, field: &str, want: &str) -> Result<Turned, Fault>
         Fault::of(
             "",
             Reason::Unreadable,
-            format!("wanted {}: {}", declared.label.to_lowercase(), fault.text()),
+            format!(
+                "wanted {}: {}",
+                declared.label.to_ascii_lowercase(),
+                fault.text()
+            ),
             "",
         )
     })?;

@@ -237,7 +237,7 @@ fn read_rows(
                     link_cells.push(String::new());
                     continue;
                 }
-                let says = format!("{} is still needed", column.label.to_lowercase());
+                let says = format!("{} is still needed", column.label.to_ascii_lowercase());
                 let mut fault = Fault::of(field.id, Reason::Unfinished, says, "");
                 fault.at = Some((row_number, column_index.saturating_add(1)));
                 return Err(fault);

@@ -132,7 +132,7 @@ fn finds() -> Vec<Find> {
         .map(|drill| {
             let size = drill.diameter.mm();
             let inches = with_unit(size, &units::INCH, 4);
-            let mut keys = vec![drill.call().to_lowercase(), drill.name().to_lowercase()];
+            let mut keys = vec![drill.call().to_ascii_lowercase(), drill.name().to_ascii_lowercase()];
             if drill.series != DrillSeries::Metric {
                 let digits = crate::quantity::decimal(size, &units::INCH, 4);
                 let short = digits.trim_end_matches('0').trim_start_matches('0');

@@ -70,7 +70,7 @@ pub(super) static SHEET: Sheet = Sheet {
 fn finds() -> Vec<Find> {
     let named = |material: &Material| Find {
         keys: vec![
-            material.label().to_lowercase(),
+            material.label().to_ascii_lowercase(),
             format!("{} speed", material.id().replace('-', " ")),
         ],
         title: format!("Cutting speed: {}", material.label()),

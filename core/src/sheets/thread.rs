@@ -287,12 +287,12 @@ pub(super) fn finds() -> Vec<Find> {
 
 fn find(thread: ThreadCall) -> Find {
     let short = thread.short();
-    let mut keys = vec![short.to_lowercase(), thread.to_string().to_lowercase()];
+    let mut keys = vec![short.to_ascii_lowercase(), thread.to_string().to_ascii_lowercase()];
     if let Some(bare) = short.strip_prefix('#') {
         keys.push(bare.to_owned());
     }
     if thread.series == ThreadSeries::MetricCoarse {
-        keys.push(thread.size().to_lowercase());
+        keys.push(thread.size().to_ascii_lowercase());
     }
     let (unit, places) = if thread.series.is_metric() { (&units::MM, 3) } else { (&units::INCH, 4) };
     Find {

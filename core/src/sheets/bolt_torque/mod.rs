@@ -69,7 +69,7 @@ fn finds() -> Vec<Find> {
     GRADES
         .iter()
         .map(|g| Find {
-            keys: vec![g.key.replace('-', " "), g.name.to_lowercase()],
+            keys: vec![g.key.replace('-', " "), g.name.to_ascii_lowercase()],
             title: g.name.to_owned(),
             aside: g.mark.to_owned(),
             entry: vec![("grade", g.key.to_owned())],

@@ -80,9 +80,9 @@ pub(super) fn table(
 pub(super) fn finds() -> Vec<Find> {
     let usual = common::FITS.iter().map(|&(text, purpose)| Find {
         keys: vec![
-            text.to_lowercase(),
-            purpose.to_lowercase(),
-            text.replace('/', " ").to_lowercase(),
+            text.to_ascii_lowercase(),
+            purpose.to_ascii_lowercase(),
+            text.replace('/', " ").to_ascii_lowercase(),
         ],
         title: format!("Fit {text}"),
         aside: purpose.into(),
@@ -92,7 +92,7 @@ pub(super) fn finds() -> Vec<Find> {
         (1..=inch::highest(series))
             .filter_map(move |number| InchClass::of(series, number))
             .map(|class| Find {
-                keys: vec![class.to_string().to_lowercase()],
+                keys: vec![class.to_string().to_ascii_lowercase()],
                 title: format!("Inch fit {class}"),
                 aside: inch::purpose(class.series).into(),
                 entry: vec![("fit", class.to_string())],
@@ -101,7 +101,7 @@ pub(super) fn finds() -> Vec<Find> {
     let fresh = classes.filter(|find| {
         !common::FITS
             .iter()
-            .any(|(text, _)| find.keys.contains(&text.to_lowercase()))
+            .any(|(text, _)| find.keys.contains(&text.to_ascii_lowercase()))
     });
     usual.chain(fresh).collect()
 }

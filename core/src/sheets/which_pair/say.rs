@@ -79,7 +79,7 @@ fn join(names: &[String], between: &str) -> String {
 /// A sentence's first letter.
 pub fn capital(text: &str) -> String {
     let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+    chars.next().map_or_else(String::new, |first| std::iter::once(first.to_ascii_uppercase()).chain(chars).collect())
 }
 
 /// A mark in the grid: bad ones in capitals, so that their pattern is seen on screen and on paper.
