@@ -9,7 +9,11 @@ use crate::{
 };
 
 /// A first visit may cost this much, everything, brotli 11. Raise it with figures and a reason.
-const GATE: usize = 200_000;
+///
+/// 200,000 was set for a first few sheets. With all sheets of both issues in it is 471,592: the texts, tables and sources
+/// of some thirty sheets are 103 kB of it, their code 88 kB, and neither shrinks further. DEVELOPERS.md, "Figures", has
+/// what was taken out and what each part costs.
+const GATE: usize = 480_000;
 
 /// `cargo xtask size`
 pub fn command(args: &Args) -> Res<bool> {
