@@ -56,7 +56,7 @@ pub fn FieldView(props: &FieldProps) -> Html {
             let onchoose =
                 Callback::from(move |id: AttrValue| act.emit(Act::Type(at, id.as_str().into())));
             choice_row(&Choice {
-                id: id_of(field).into(),
+                id: id_of(field),
                 label: field.label.into(),
                 choices,
                 chosen: props.outcome.text.clone().into(),
