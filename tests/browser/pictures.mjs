@@ -8,7 +8,7 @@ const out = path.join(root, 'docs/pictures');
 const shots = [
   ['home-light-phone', '', 'light', 360, 740],
   ['answer-dark-phone', '#/v1/taper-pin?number=3&length=1-1/2%20in', 'dark', 360, 740],
-  ['answer-light-tablet', '#/v1/which-pair', 'light', 800, 600],
+  ['answer-light-tablet', '#/v1/which-pair?stages=5~2;2~1&marks=1~slow;2~slow;3~well;6~well', 'light', 800, 600],
 ];
 
 for (const [name, link, scheme, width, height] of shots) {
