@@ -82,6 +82,19 @@
     }, 30000);
   });
 
+  // Where the browser offers to put the app on the home screen, the offer waits for the user's tap on the about page.
+  var offer = null;
+  function offered(e) {
+    offer = e;
+    if (e) root.dataset.install = 'ready'; else delete root.dataset.install;
+    say('install');
+  }
+  addEventListener('beforeinstallprompt', function (e) { e.preventDefault(); offered(e); });
+  addEventListener('appinstalled', function () { offered(null); });
+  addEventListener('benchslate:install-now', function () {
+    if (offer) { offer.prompt(); offered(null); }
+  });
+
   // The offline copy. Nothing here may stop the app.
   function state(s) { root.dataset.offline = s; say('offline', s); }
 

@@ -51,6 +51,14 @@ pub fn About() -> Html {
             Callback::from(move |_| offline.set(dom::mark("offline"))),
         );
     }
+    let install = use_state_eq(|| dom::mark("install").is_some());
+    {
+        let install = install.clone();
+        use_window_event(
+            "benchslate:install",
+            Callback::from(move |_| install.set(dom::mark("install").is_some())),
+        );
+    }
     let kept = match storage::Store::get(&storage::Browser, "benchslate.look") {
         Ok(_) => "Works: my shop, the kept list and the proving records stay on this device.",
         Err(fault) => fault.words(),
@@ -71,6 +79,9 @@ pub fn About() -> Html {
                 <dt>{ "Version" }</dt><dd class="mono">{ format!("{}, build {build}", env!("CARGO_PKG_VERSION")) }</dd>
                 <dt>{ "Questions" }</dt><dd>{ sheets::ALL.len() }</dd>
                 <dt>{ "Offline copy" }</dt><dd>{ offline_words(offline.as_deref()) }</dd>
+                if *install {
+                    <dt>{ "Home screen" }</dt><dd><button type="button" class="act" onclick={Callback::from(|_| dom::tell("benchslate:install-now"))}>{ "Put it on the home screen" }</button></dd>
+                }
                 <dt>{ "Storage" }</dt><dd>{ kept }</dd>
                 <dt>{ "Privacy" }</dt><dd>{ "Nothing leaves this device. The page asks no other host for anything, ever." }</dd>
                 <dt>{ "Licence" }</dt><dd>{ "MIT or Apache-2.0, as you like." }</dd>
