@@ -63,7 +63,16 @@ pub fn keys_for(field: &'static Field) -> Vec<AttrValue> {
                 add(letter);
             }
         }
-        FieldKind::Rows { .. } => add(";"),
+        FieldKind::Rows { columns, .. } => {
+            for column in *columns {
+                if let FieldKind::Quantity { units, .. } = &column.kind
+                    && let Some(unit) = units.first()
+                {
+                    add(unit.id);
+                }
+            }
+            add(";");
+        }
         FieldKind::Choice(_) => {}
     }
     words.truncate(3);
