@@ -3,10 +3,14 @@
 use super::field::sentence;
 use super::{Fold, Powers, ResultRow, TableView, result_line};
 use crate::drawing;
+use crate::shared::Shared;
 use crate::state::{Act, Form};
 use benchslate_core::powers::{End, Spread, spread};
-use benchslate_core::sheet::{Answer, Caution, Sheet, State, Withheld};
+use benchslate_core::sheet::{Answer, Caution, Sheet, State, Table, Withheld};
 use yew::prelude::*;
+
+/// Tables that stand open on screen.
+const OPEN_TABLES: usize = 3;
 
 /// The form whose answer it is.
 #[derive(Properties, PartialEq)]
@@ -52,6 +56,15 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
             })
         })
     };
+    // the first tables are the answer; those after them are to look up, folded but on paper
+    let open = if props.printing {
+        form.tables.len()
+    } else {
+        OPEN_TABLES
+    };
+    let table = |one: &Shared<Table>| {
+        html! { <TableView key={one.id} table={one.clone()} system={form.system} sheet={sheet.id} act={props.act.clone()} /> }
+    };
     let (stops, notes): (Vec<&Caution>, Vec<&Caution>) =
         answer.cautions.iter().partition(|c| c.stop);
     html! {
@@ -59,12 +72,14 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
             <>{ for row(0) }</>
             if answer.lines.len() > 1 { <div class="smalls">{ for (1..answer.lines.len()).filter_map(row) }</div> }
             if let Some(spread) = &spread { { at_the_ends(sheet, spread) } }
-            <>{ for form.tables.iter().map(|table| html! {
-                <TableView key={table.id} table={table.clone()} system={form.system} sheet={sheet.id} act={props.act.clone()} />
-            }) }</>
+            <>{ for form.tables.iter().take(open).map(table) }</>
             { picture(answer) }
             <>{ for stops.into_iter().map(caution) }</>
             <>{ for notes.into_iter().map(caution) }</>
+            <>{ for form.tables.iter().skip(open).map(|one| {
+                let made = table(one);
+                html! { <Fold key={one.id} title={one.title.to_string()} content={Callback::from(move |()| made.clone())} /> }
+            }) }</>
             { working(props) }
             <Powers form={form.clone()} act={props.act.clone()} printing={props.printing} />
         </section>
