@@ -31,6 +31,8 @@ pub const SPINDLE: &str = "70;110;175;270;425;670;1050;1650";
 pub const FEEDS: &str = "0.5 ipm;0.75 ipm;1 ipm;1.5 ipm;2 ipm;3 ipm;4 ipm;6 ipm;8 ipm;12 ipm";
 /// The general drill press's steps.
 pub const DRILL_PRESS: &str = "250;390;610;1100;1650;2600";
+/// The general lathe's steps: every fourth of R20, from 50.
+pub const LATHE: &str = "50;80;125;200;315;500;800;1250";
 
 static FIELDS: &[Field] = &[
     Field::rows("spindle-steps", "Mill spindle steps", SPEED, 1, 48)
@@ -51,6 +53,10 @@ static FIELDS: &[Field] = &[
     .example("250;610;1100")
     .hint("Turns per minute as on the plate, one a row.")
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS),
+    Field::rows("lathe-steps", "Lathe spindle steps", SPEED, 1, 48)
+        .example("50;80;125")
+        .hint("Turns per minute as on the plate, one a row.")
+        .from_shop(ShopItem::LatheSteps, LATHE),
     Field::choice("feed-follows", "Mill feed follows the spindle", FOLLOWS)
         .from_shop(ShopItem::FeedFollows, "own"),
     Field::quantity(

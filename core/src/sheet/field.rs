@@ -63,6 +63,8 @@ pub enum ShopItem {
     FeedSteps,
     /// Drill spindle steps, rpm, as rows.
     DrillPressSteps,
+    /// Lathe spindle steps, rpm, as rows.
+    LatheSteps,
     /// Whether the table feed follows the spindle: choice.
     FeedFollows,
     /// Rapid traverse.

@@ -2,7 +2,7 @@
 
 use crate::quantity::Kind;
 use crate::quantity::units::*;
-use crate::record::{DRILL_PRESS, FEEDS, SPINDLE};
+use crate::record::{DRILL_PRESS, FEEDS, LATHE, SPINDLE};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Material;
 
@@ -273,9 +273,9 @@ pub(super) static FIELDS: &[Field] = &[
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
     .when(&[when("cut", HOLE)]),
     Field::rows("lathe-steps", "Lathe spindle steps", RPM_COLUMN, 1, 48)
-        .preset("50;80;125;200;315;500;800;1250")
         .example("50;80;125")
         .hint("As on the plate.")
+        .from_shop(ShopItem::LatheSteps, LATHE)
         .when(&[when("cut", LATHE_CUTS)]),
     Field::rows("feeds", "Table feed steps", FEED_COLUMN, 1, 48)
         .example("1 ipm;2 ipm;4 ipm")
