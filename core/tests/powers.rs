@@ -4,7 +4,7 @@
 mod common;
 
 use benchslate_core::powers::{End, spread, sweep, turn};
-use benchslate_core::quantity::{Kind, Length, Number};
+use benchslate_core::quantity::{Kind, Number};
 use benchslate_core::sheet::*;
 use benchslate_core::sheets;
 
@@ -204,7 +204,6 @@ fn every_sheet_takes_every_power() {
             }
         }
     }
-    let _ = Length::ZERO;
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use crate::machine::{OFF, Plate, look_at_plate};
 use crate::quantity::units::{IN_PER_MIN, MM_PER_MIN, RPM};
-use crate::quantity::{FeedRate, Kind, Number, Quantity, RotationalSpeed, Share, System};
+use crate::quantity::{FeedRate, Kind, Number, Quantity, RotationalSpeed, Share};
 use crate::record::{FEEDS, SPINDLE};
 use crate::sheet::*;
 
@@ -118,7 +118,6 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, steps: &[Q]) -> Result<A
     if unit.kind == Kind::RotationalSpeed {
         a.source(&SPEEDS);
     }
-    let _ = System::Inch;
     Ok(a)
 }
 
