@@ -12,6 +12,7 @@ mod args;
 mod bench;
 mod check;
 mod fail;
+mod format;
 mod generate;
 mod project;
 mod run;
@@ -30,6 +31,7 @@ cargo xtask test [--long]               every check; --long adds the long fuzz, 
 cargo xtask bench                       times, natively and in the browser, against the floor page
 cargo xtask size                        bytes of a first visit, and which crates they come from
 cargo xtask dist                        a ready archive for any static host
+cargo xtask fmt [--check]               format every Rust file, also those that a macro declares
 cargo xtask generate [--check]          write the generated pages, or say which are stale
 cargo xtask setup [--serve]             install what is missing for test (or for serve alone)
 
@@ -55,6 +57,7 @@ fn command(args: &Args) -> Res<bool> {
         "bench" => bench::command(args),
         "size" => size::command(args),
         "dist" => web::archive::command(args).map(|()| true),
+        "fmt" => format::command(args),
         "generate" => generate::command(args),
         "setup" => setup::command(args).map(|()| true),
         "" | "help" | "--help" | "-h" => {

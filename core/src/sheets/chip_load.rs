@@ -79,17 +79,20 @@ static FIELDS: &[Field] = &[
             choice("carbide", "carbide"),
         ],
     ),
-    Field::length("chip-want", "Thickest chip wanted").seldom()
+    Field::length("chip-want", "Thickest chip wanted")
+        .seldom()
         .example("0.002 in")
         .hint("For the feed that gives it.")
         .range_in(0.0001, 0.2, "what teeth bear")
         .optional(),
-    Field::length("axial", "Cut along the spindle").seldom()
+    Field::length("axial", "Cut along the spindle")
+        .seldom()
         .example("2 in")
         .hint("For the teeth at work at once.")
         .range_in(0.0005, 40.0, "less is no cut")
         .optional(),
-    Field::quantity("helix", "Helix angle", Kind::Angle, &[&DEGREE]).seldom()
+    Field::quantity("helix", "Helix angle", Kind::Angle, &[&DEGREE])
+        .seldom()
         .preset("0 deg")
         .example("25 deg")
         .range(0.0, 70.0, "helices of cutters"),

@@ -23,9 +23,14 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::choice(
             "fit",
             "Fit",
-            &[choice("normal", "normal"), choice("close", "close"), choice("loose", "loose")],
+            &[
+                choice("normal", "normal"),
+                choice("close", "close"),
+                choice("loose", "loose"),
+            ],
         ),
-        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "all-inch"),
+        Field::choice("drills", "Drills owned", DRILL_SETS)
+            .from_shop(ShopItem::DrillSets, "all-inch"),
     ],
     results: &[
         Res::stepped("hole", "Least hole", Kind::Length),
@@ -33,29 +38,51 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::stepped("drill-size", "Size of that drill", Kind::Length),
         Res::stepped("clearance", "Clearance on the diameter", Kind::Length),
     ],
-    examples: &[&[("screw", "1/4")], &[("screw", "M8"), ("fit", "close"), ("drills", "metric")]],
+    examples: &[
+        &[("screw", "1/4")],
+        &[("screw", "M8"), ("fit", "close"), ("drills", "metric")],
+    ],
     takes: &["screw"],
     finds: None,
     figure,
 };
 
-static INCH: Source = Source::from_memory("ASME B18.2.8-1999 (R2017), clearance holes", "table 1, least hole");
-static METRIC: Source = Source::from_memory("ISO 273:1979, clearance holes", "table: fine, medium, coarse");
+static INCH: Source = Source::from_memory(
+    "ASME B18.2.8-1999 (R2017), clearance holes",
+    "table 1, least hole",
+);
+static METRIC: Source = Source::from_memory(
+    "ISO 273:1979, clearance holes",
+    "table: fine, medium, coarse",
+);
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let text = inp.call("screw")?;
-    let screw = calls::thread::size(text)
-        .map_err(|_| Stop::fault("screw", Reason::Unreadable, "this is no screw size", "type #10, 3/8 or M8"))?;
+    let screw = calls::thread::size(text).map_err(|_| {
+        Stop::fault(
+            "screw",
+            Reason::Unreadable,
+            "this is no screw size",
+            "type #10, 3/8 or M8",
+        )
+    })?;
     let fit = match inp.choice("fit") {
         "close" => ClearanceFit::Close,
         "loose" => ClearanceFit::Loose,
         _ => ClearanceFit::Normal,
     };
     let set = inp.choice("drills");
-    let row = if screw.metric { clearance_holes::metric(screw.major) } else { clearance_holes::inch(screw.major) };
+    let row = if screw.metric {
+        clearance_holes::metric(screw.major)
+    } else {
+        clearance_holes::inch(screw.major)
+    };
     let Some(row) = row else {
-        let (standard, near) =
-            if screw.metric { ("ISO 273", "M1 to M68 of its own sizes") } else { ("ASME B18.2.8", "No. 0 to 1-1/2 in, without No. 12 and 9/16") };
+        let (standard, near) = if screw.metric {
+            ("ISO 273", "M1 to M68 of its own sizes")
+        } else {
+            ("ASME B18.2.8", "No. 0 to 1-1/2 in, without No. 12 and 9/16")
+        };
         return Err(Stop::fault(
             "screw",
             Reason::NotDefined,
@@ -74,23 +101,52 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         return Err(inp.out_of_range("screw", "no standard drill is that large", "bore the hole"));
     };
     let mut a = inp.answer();
-    a.line("hole", hole).places(3, 2).exact().says(if screw.metric {
-        "Least diameter of ISO 273; its tolerance goes upward."
-    } else {
-        "Least diameter of ASME B18.2.8; its tolerance goes upward."
-    });
+    a.line("hole", hole)
+        .places(3, 2)
+        .exact()
+        .says(if screw.metric {
+            "Least diameter of ISO 273; its tolerance goes upward."
+        } else {
+            "Least diameter of ASME B18.2.8; its tolerance goes upward."
+        });
     a.words("drill", pick.name()).says(if in_set.is_some() {
         "Smallest in your set that is not under the hole."
     } else {
         "None in your set comes near; this is the smallest standard drill that serves."
     });
     a.line("drill-size", pick.diameter).exact();
-    a.line("clearance", hole - screw.major).says("Hole less screw, on the diameter.");
-    let fits = a.table("fits", "The three fits", &["fit", "least hole", "clearance"]);
+    a.line("clearance", hole - screw.major)
+        .says("Hole less screw, on the diameter.");
+    let fits = a.table(
+        "fits",
+        "The three fits",
+        &["fit", "least hole", "clearance"],
+    );
     for (one, name) in [
-        (ClearanceFit::Close, if screw.metric { "close (fine)" } else { "close" }),
-        (ClearanceFit::Normal, if screw.metric { "normal (medium)" } else { "normal" }),
-        (ClearanceFit::Loose, if screw.metric { "loose (coarse)" } else { "loose" }),
+        (
+            ClearanceFit::Close,
+            if screw.metric {
+                "close (fine)"
+            } else {
+                "close"
+            },
+        ),
+        (
+            ClearanceFit::Normal,
+            if screw.metric {
+                "normal (medium)"
+            } else {
+                "normal"
+            },
+        ),
+        (
+            ClearanceFit::Loose,
+            if screw.metric {
+                "loose (coarse)"
+            } else {
+                "loose"
+            },
+        ),
     ] {
         let hole = size(one);
         fits.row(vec![
@@ -100,10 +156,19 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         ])
         .chosen(one == fit);
     }
-    let table = a.table("drills", "Drills that serve, smallest first", &["drill", "size", "over the hole"]);
+    let table = a.table(
+        "drills",
+        "Drills that serve, smallest first",
+        &["drill", "size", "over the hole"],
+    );
     let mut rows: Vec<Drill> = owned.into_iter().take(4).collect();
     rows.extend(all.into_iter().take(6));
-    crate::order::sort_by(&mut rows, |a, b| a.diameter.mm().total_cmp(&b.diameter.mm()).then(a.series.cmp(&b.series)));
+    crate::order::sort_by(&mut rows, |a, b| {
+        a.diameter
+            .mm()
+            .total_cmp(&b.diameter.mm())
+            .then(a.series.cmp(&b.series))
+    });
     rows.dedup();
     for one in rows {
         table
@@ -142,13 +207,21 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 }
 
 fn hole_of(row: &ClearanceHole, fit: ClearanceFit, metric: bool) -> Length {
-    if metric { Length::from_mm(row.of(fit)) } else { Length::from_inches(row.of(fit)) }
+    if metric {
+        Length::from_mm(row.of(fit))
+    } else {
+        Length::from_inches(row.of(fit))
+    }
 }
 
 /// The drills that are not under a hole, but for the rounding of the table to three places.
 fn at_least(hole: Length, drills: &[Drill]) -> Vec<Drill> {
     let least = hole - Length::from_inches(0.00051);
-    drills.iter().copied().filter(|drill| drill.diameter >= least).collect()
+    drills
+        .iter()
+        .copied()
+        .filter(|drill| drill.diameter >= least)
+        .collect()
 }
 
 /// How far over the hole a drill of the set may be and still serve.

@@ -14,28 +14,50 @@ pub(super) static SHEET: Sheet = Sheet {
     title: "Size of a drill",
     question: "What size is this drill, and what does it tap?",
     aside: "number, letter, fraction, metric",
-    words: &["twist drill", "drill size", "number drill", "letter drill", "decimal equivalent"],
+    words: &[
+        "twist drill",
+        "drill size",
+        "number drill",
+        "letter drill",
+        "decimal equivalent",
+    ],
     group: Group::Identify,
     fields: &[
         Field::call("drill", "Drill", &calls::drill::CALL)
             .example("#7")
             .hint("As #7, F, 13/64, 5.1 mm or .201."),
-        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "all-inch"),
+        Field::choice("drills", "Drills owned", DRILL_SETS)
+            .from_shop(ShopItem::DrillSets, "all-inch"),
     ],
-    results: &[Res::stepped("size", "Diameter", Kind::Length), Res::words("name", "Drill")],
-    examples: &[&[("drill", "#7")], &[("drill", "5.1 mm"), ("drills", "metric")]],
+    results: &[
+        Res::stepped("size", "Diameter", Kind::Length),
+        Res::words("name", "Drill"),
+    ],
+    examples: &[
+        &[("drill", "#7")],
+        &[("drill", "5.1 mm"), ("drills", "metric")],
+    ],
     takes: &["drill"],
     finds: Some(finds),
     figure,
 };
 
-static SIZES: Source = Source::read("American standard number and letter drill sizes", "ASME B94.11M; second list: GNU units 2.22");
+static SIZES: Source = Source::read(
+    "American standard number and letter drill sizes",
+    "ASME B94.11M; second list: GNU units 2.22",
+);
 static METRIC: Source = Source::from_memory("DIN 338 and DIN 345", "stock steps of metric drills");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let text = inp.call("drill")?;
-    let drill = calls::drill::read(text)
-        .map_err(|_| Stop::fault("drill", Reason::Unreadable, "this is no drill", calls::drill::EXPECTED))?;
+    let drill = calls::drill::read(text).map_err(|_| {
+        Stop::fault(
+            "drill",
+            Reason::Unreadable,
+            "this is no drill",
+            calls::drill::EXPECTED,
+        )
+    })?;
     let set = inp.choice("drills");
     let mut a = inp.answer();
     let line = a.line("size", drill.diameter);
@@ -65,7 +87,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             with_unit(size, &units::INCH, 6),
             with_unit(size, &units::MM, 4)
         );
-        w.step("Both units", &["1 in = 25.4 mm exactly".into(), step], source_of(drill));
+        w.step(
+            "Both units",
+            &["1 in = 25.4 mm exactly".into(), step],
+            source_of(drill),
+        );
     });
     a.draw(|| drawing(drill, &inp.show(drill.diameter)));
     a.note(
@@ -88,13 +114,21 @@ fn taps(a: &mut Answer, drill: Drill) {
     let usual = |thread: &ThreadCall| {
         matches!(
             thread.series,
-            ThreadSeries::Unc | ThreadSeries::Unf | ThreadSeries::MetricCoarse | ThreadSeries::MetricFine
+            ThreadSeries::Unc
+                | ThreadSeries::Unf
+                | ThreadSeries::MetricCoarse
+                | ThreadSeries::MetricFine
         )
     };
     let mut found: Vec<(ThreadCall, Share)> = ThreadCall::all()
         .into_iter()
         .filter(usual)
-        .map(|thread| (thread, percent_of_thread(thread, drill.diameter, TapKind::Cut)))
+        .map(|thread| {
+            (
+                thread,
+                percent_of_thread(thread, drill.diameter, TapKind::Cut),
+            )
+        })
         .filter(|(_, share)| (0.55..=0.85).contains(&share.fraction()))
         .collect();
     if found.is_empty() {
@@ -114,13 +148,26 @@ fn taps(a: &mut Answer, drill: Drill) {
 fn drawing(drill: Drill, size: &str) -> Drawing {
     let d = drill.diameter.mm();
     let (half, long, tip) = (d / 2.0, d * 3.0, d * 0.3);
-    let mut drawing = Drawing::new(format!("{} from the side, 118\u{b0} point", drill.name()), true);
+    let mut drawing = Drawing::new(
+        format!("{} from the side, 118\u{b0} point", drill.name()),
+        true,
+    );
     drawing.path(
         Pen::Object,
         true,
-        &[pt(0.0, half), pt(long, half), pt(long + tip, 0.0), pt(long, -half), pt(0.0, -half)],
+        &[
+            pt(0.0, half),
+            pt(long, half),
+            pt(long + tip, 0.0),
+            pt(long, -half),
+            pt(0.0, -half),
+        ],
     );
-    drawing.path(Pen::Centre, false, &[pt(-d * 0.2, 0.0), pt(long + tip + d * 0.2, 0.0)]);
+    drawing.path(
+        Pen::Centre,
+        false,
+        &[pt(-d * 0.2, 0.0), pt(long + tip + d * 0.2, 0.0)],
+    );
     drawing.dimension(pt(0.0, -half), pt(0.0, half), 2.0, size);
     drawing
 }
@@ -132,11 +179,18 @@ fn finds() -> Vec<Find> {
         .map(|drill| {
             let size = drill.diameter.mm();
             let inches = with_unit(size, &units::INCH, 4);
-            let mut keys = vec![drill.call().to_ascii_lowercase(), drill.name().to_ascii_lowercase()];
+            let mut keys = vec![
+                drill.call().to_ascii_lowercase(),
+                drill.name().to_ascii_lowercase(),
+            ];
             if drill.series != DrillSeries::Metric {
                 let digits = crate::quantity::decimal(size, &units::INCH, 4);
                 let short = digits.trim_end_matches('0').trim_start_matches('0');
-                keys.extend([digits.trim_start_matches('0').to_owned(), short.to_owned(), digits.clone()]);
+                keys.extend([
+                    digits.trim_start_matches('0').to_owned(),
+                    short.to_owned(),
+                    digits.clone(),
+                ]);
             }
             if drill.series == DrillSeries::Number {
                 keys.push(format!("no {}", drill.code));
@@ -144,7 +198,11 @@ fn finds() -> Vec<Find> {
             Find {
                 keys,
                 title: format!("Drill {}", drill.name()),
-                aside: if drill.series == DrillSeries::Metric { inches } else { format!("{inches} \u{b7} {}", with_unit(size, &units::MM, 3)) },
+                aside: if drill.series == DrillSeries::Metric {
+                    inches
+                } else {
+                    format!("{inches} \u{b7} {}", with_unit(size, &units::MM, 3))
+                },
                 entry: vec![("drill", drill.name())],
             }
         })

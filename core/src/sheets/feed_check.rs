@@ -1,6 +1,8 @@
 //! Does it feed what the plate says? Timed travel against the plate, with what the measuring itself can explain.
 
-use crate::machine::{FeedCheck, Fineness, Setting, Timing, check_feeds, look_at_plate, travel_for};
+use crate::machine::{
+    FeedCheck, Fineness, Setting, Timing, check_feeds, look_at_plate, travel_for,
+};
 use crate::quantity::units::{IN_PER_MIN, INCH, MM, MM_PER_MIN, SECOND};
 use crate::quantity::{Count, FeedRate, Kind, Length, Number, Share, Time};
 use crate::sheet::*;
@@ -56,47 +58,105 @@ pub(super) static SHEET: Sheet = Sheet {
 };
 
 static TIMING: &[Field] = &[
-                    Field::quantity("plate", "Plate", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
-                        .range(0.254, 20_000.0, "what a table feeds")
-                        .example("2 ipm"),
-                    Field::quantity("travel", "Travel, each turn or run", Kind::Length, &[&INCH, &MM])
-                        .range(0.1, 5000.0, "what a dial or rule shows")
-                        .example("1 in"),
-                    Field::quantity("time", "Seconds", Kind::Time, &[&SECOND]).range(1.0, 36_000.0, "under a second the thumb decides").example("30 s"),
-                    Field::count("turns", "Turns").range(1.0, 1000.0, "whole turns of the dial past one line").preset("1"),
-                ];
+    Field::quantity(
+        "plate",
+        "Plate",
+        Kind::FeedRate,
+        &[&IN_PER_MIN, &MM_PER_MIN],
+    )
+    .range(0.254, 20_000.0, "what a table feeds")
+    .example("2 ipm"),
+    Field::quantity(
+        "travel",
+        "Travel, each turn or run",
+        Kind::Length,
+        &[&INCH, &MM],
+    )
+    .range(0.1, 5000.0, "what a dial or rule shows")
+    .example("1 in"),
+    Field::quantity("time", "Seconds", Kind::Time, &[&SECOND])
+        .range(1.0, 36_000.0, "under a second the thumb decides")
+        .example("30 s"),
+    Field::count("turns", "Turns")
+        .range(1.0, 1000.0, "whole turns of the dial past one line")
+        .preset("1"),
+];
 
-static GUM: Source = Source::computed("JCGM 100:2008, Guide to the expression of uncertainty in measurement", "5.1.6 and 6.2");
-static WATCH: Source = Source::read("Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110", "abstract");
-static TEETH: Source = Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
+static GUM: Source = Source::computed(
+    "JCGM 100:2008, Guide to the expression of uncertainty in measurement",
+    "5.1.6 and 6.2",
+);
+static WATCH: Source = Source::read(
+    "Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110",
+    "abstract",
+);
+static TEETH: Source =
+    Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
 
 /// What gives a common factor, and what it would be.
 static CAUSES: &[(f64, &str)] = &[
     (50.0 / 60.0, "a motor for 60 Hz on 50 Hz"),
     (60.0 / 50.0, "a motor for 50 Hz on 60 Hz"),
-    (1.0435, "a motor with no load: near 1800 rpm instead of 1725"),
+    (
+        1.0435,
+        "a motor with no load: near 1800 rpm instead of 1725",
+    ),
     (0.97, "a belt that slips, or a motor under load"),
-    (0.5, "a two-speed motor on its low speed, or half the pulley"),
+    (
+        0.5,
+        "a two-speed motor on its low speed, or half the pulley",
+    ),
     (2.0, "a two-speed motor on its high speed"),
     (1.016, "a metric screw read as inches (25.4 to 25)"),
-    (1.0 / 1.016, "an inch screw read as millimetres (25 to 25.4)"),
+    (
+        1.0 / 1.016,
+        "an inch screw read as millimetres (25 to 25.4)",
+    ),
 ];
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
-    let fine = Fineness { travel: inp.get("fine")?, time: inp.get("watch")? };
+    let fine = Fineness {
+        travel: inp.get("fine")?,
+        time: inp.get("watch")?,
+    };
     let timings = timings(inp, slack)?;
     let check = check_feeds(&timings, fine).ok_or(Stop::Missing("timings"))?;
     let off = Share::from_fraction(check.common - 1.0);
     let mut a = inp.answer();
     let sure = Share::from_fraction(check.common_expanded);
-    a.line("factor", Number::of(check.common)).says(format!("Median of the settings, sure to \u{b1}{} (about 95 %).", share(sure)));
-    a.line("factor-off", off).places(1, 1).signed().says("Plus: it feeds faster than the plate says.");
-    a.words("verdict", verdict(&check)).says("Against twice the standard uncertainty of the measuring.");
-    let worst = check.settings.iter().map(|one| one.off_common).fold(0.0, |worst: f64, off| if off.abs() > worst.abs() { off } else { worst });
-    a.line("worst", Share::from_fraction(worst)).places(1, 1).signed().says("After the common factor is taken out. 2 to 5 % comes from whole tooth numbers alone.");
-    let fastest = check.settings.iter().map(|one| one.feed).fold(FeedRate::ZERO, FeedRate::max);
-    a.line("travel-wanted", travel_for(fastest, fine, 0.01)).says("So that the watch alone is worth 1 %.").places(2, 0);
+    a.line("factor", Number::of(check.common)).says(format!(
+        "Median of the settings, sure to \u{b1}{} (about 95 %).",
+        share(sure)
+    ));
+    a.line("factor-off", off)
+        .places(1, 1)
+        .signed()
+        .says("Plus: it feeds faster than the plate says.");
+    a.words("verdict", verdict(&check))
+        .says("Against twice the standard uncertainty of the measuring.");
+    let worst = check
+        .settings
+        .iter()
+        .map(|one| one.off_common)
+        .fold(
+            0.0,
+            |worst: f64, off| if off.abs() > worst.abs() { off } else { worst },
+        );
+    a.line("worst", Share::from_fraction(worst))
+        .places(1, 1)
+        .signed()
+        .says(
+            "After the common factor is taken out. 2 to 5 % comes from whole tooth numbers alone.",
+        );
+    let fastest = check
+        .settings
+        .iter()
+        .map(|one| one.feed)
+        .fold(FeedRate::ZERO, FeedRate::max);
+    a.line("travel-wanted", travel_for(fastest, fine, 0.01))
+        .says("So that the watch alone is worth 1 %.")
+        .places(2, 0);
     table(&mut a, &check);
     causes(&mut a, &check);
     a.work(|w| work(inp, w, &timings, &check, fine));
@@ -113,28 +173,47 @@ fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
     let mut timings = Vec::new();
     for (row, cells) in inp.rows("timings").iter().enumerate() {
         let needed = Stop::Missing("timings");
-        let (Some(plate), Some(travel), Some(time)) = (cells.get("plate"), cells.get::<Length>("travel"), cells.get("time")) else {
+        let (Some(plate), Some(travel), Some(time)) = (
+            cells.get("plate"),
+            cells.get::<Length>("travel"),
+            cells.get("time"),
+        ) else {
             return Err(needed);
         };
         let turns = cells.get::<Count>("turns").map_or(1.0, Count::get);
         let true_travel = travel * turns - slack;
         if true_travel <= Length::ZERO {
-            let mut fault = Fault::of("timings", Reason::Conflict, "the travel is shorter than the slack", "time a longer run, or take the slack up first");
+            let mut fault = Fault::of(
+                "timings",
+                Reason::Conflict,
+                "the travel is shorter than the slack",
+                "time a longer run, or take the slack up first",
+            );
             fault.at = Some((row.saturating_add(1), 2));
             return Err(fault.into());
         }
-        timings.push(Timing { plate, travel: true_travel, time });
+        timings.push(Timing {
+            plate,
+            travel: true_travel,
+            time,
+        });
     }
     Ok(timings)
 }
 
 fn share(share: Share) -> String {
-    Value::of(share).places(1, 1).text_with_unit(crate::quantity::System::Inch)
+    Value::of(share)
+        .places(1, 1)
+        .text_with_unit(crate::quantity::System::Inch)
 }
 
 fn verdict(check: &FeedCheck) -> String {
     let all_off = (check.common - 1.0).abs() > check.common_expanded;
-    let singles: Vec<&Setting> = check.settings.iter().filter(|one| is_single(one, check)).collect();
+    let singles: Vec<&Setting> = check
+        .settings
+        .iter()
+        .filter(|one| is_single(one, check))
+        .collect();
     let many = check.settings.len() > 1;
     match (all_off && many, singles.is_empty()) {
         (true, true) => "every setting is off by the same factor: look before the box, at motor and belt".into(),
@@ -151,13 +230,25 @@ fn verdict(check: &FeedCheck) -> String {
 
 /// Off by more than measuring and whole tooth numbers explain.
 fn is_single(one: &Setting, check: &FeedCheck) -> bool {
-    check.settings.len() > 1 && one.off_common.abs() > 0.05 + libm::hypot(one.expanded, check.common_expanded)
+    check.settings.len() > 1
+        && one.off_common.abs() > 0.05 + libm::hypot(one.expanded, check.common_expanded)
 }
 
 fn table(a: &mut Answer, check: &FeedCheck) {
-    let plates: Vec<f64> = check.settings.iter().map(|one| one.plate.in_per_min()).collect();
+    let plates: Vec<f64> = check
+        .settings
+        .iter()
+        .map(|one| one.plate.in_per_min())
+        .collect();
     let ratio = look_at_plate(&plates).map(|plate| plate.ratio);
-    let columns = &["plate", "true feed", "off the plate", "measuring explains", "left after the common factor", "reads as"];
+    let columns = &[
+        "plate",
+        "true feed",
+        "off the plate",
+        "measuring explains",
+        "left after the common factor",
+        "reads as",
+    ];
     let table = a.table("settings", "Setting by setting", columns);
     for one in &check.settings {
         let single = is_single(one, check);
@@ -171,7 +262,9 @@ fn table(a: &mut Answer, check: &FeedCheck) {
                 }
             }
             _ if single => "off".into(),
-            _ if one.off_common.abs() > libm::hypot(one.expanded, check.common_expanded) => "tooth numbers".into(),
+            _ if one.off_common.abs() > libm::hypot(one.expanded, check.common_expanded) => {
+                "tooth numbers".into()
+            }
             _ => "as the rest".into(),
         };
         let pct = |off: f64| Value::of(Share::from_fraction(off)).places(1, 1);
@@ -192,23 +285,46 @@ fn causes(a: &mut Answer, check: &FeedCheck) {
     if (check.common - 1.0).abs() <= check.common_expanded || check.settings.len() < 2 {
         return;
     }
-    let mut near: Vec<(f64, f64, &str)> = CAUSES.iter().map(|(factor, words)| ((check.common / factor - 1.0).abs(), *factor, *words)).collect();
+    let mut near: Vec<(f64, f64, &str)> = CAUSES
+        .iter()
+        .map(|(factor, words)| ((check.common / factor - 1.0).abs(), *factor, *words))
+        .collect();
     crate::order::sort_by(&mut near, |a, b| a.0.total_cmp(&b.0));
-    let table = a.table("causes", "What gives such a factor", &["cause", "factor", "off the one found"]);
+    let table = a.table(
+        "causes",
+        "What gives such a factor",
+        &["cause", "factor", "off the one found"],
+    );
     for (_, factor, words) in near.into_iter().take(4) {
-        let off = Value::of(Share::from_fraction(check.common / factor - 1.0)).places(1, 1).signed();
-        table.row(vec![Value::words(words), Value::of(Number::of(factor)), off]);
+        let off = Value::of(Share::from_fraction(check.common / factor - 1.0))
+            .places(1, 1)
+            .signed();
+        table.row(vec![
+            Value::words(words),
+            Value::of(Number::of(factor)),
+            off,
+        ]);
     }
     table.note("Nearest first. A factor near one of these is a place to look, not a proof.");
 }
 
 fn work(inp: &Inputs, w: &mut Work, timings: &[Timing], check: &FeedCheck, fine: Fineness) {
-    let (Some(first), Some(setting)) = (timings.first(), check.settings.first()) else { return };
+    let (Some(first), Some(setting)) = (timings.first(), check.settings.first()) else {
+        return;
+    };
     let feed = crate::machine::timed_feed(first.travel, first.time);
     let u = crate::machine::timing_uncertainty(first.travel, first.time, fine);
     w.step(
         "True feed, first timing",
-        &["F = 60 \u{d7} s \u{f7} t".into(), format!("F = 60 \u{d7} {} \u{f7} {} = {}", inp.show(first.travel), inp.show(first.time), inp.show_to(feed, 3, 1))],
+        &[
+            "F = 60 \u{d7} s \u{f7} t".into(),
+            format!(
+                "F = 60 \u{d7} {} \u{f7} {} = {}",
+                inp.show(first.travel),
+                inp.show(first.time),
+                inp.show_to(feed, 3, 1)
+            ),
+        ],
         &GUM,
     );
     w.step(
@@ -217,29 +333,62 @@ fn work(inp: &Inputs, w: &mut Work, timings: &[Timing], check: &FeedCheck, fine:
             "u = \u{221a}((u_s \u{f7} s)\u{b2} + (u_t \u{f7} t)\u{b2}), shown twice over".into(),
             format!(
                 "u = \u{221a}(({} \u{f7} {})\u{b2} + ({} \u{f7} {})\u{b2}) = {}",
-                inp.num(fine.travel), inp.num(first.travel), inp.num_to::<Time>(fine.time, 2, 2), inp.num(first.time), share(Share::from_fraction(u))
+                inp.num(fine.travel),
+                inp.num(first.travel),
+                inp.num_to::<Time>(fine.time, 2, 2),
+                inp.num(first.time),
+                share(Share::from_fraction(u))
             ),
         ],
         &GUM,
     );
     w.step(
         "Common factor",
-        &["median of measured \u{f7} plate".into(), format!("{} settings from {}: {}", check.settings.len(), inp.show(setting.plate), inp.num_to(Number::of(check.common), 4, 4))],
+        &[
+            "median of measured \u{f7} plate".into(),
+            format!(
+                "{} settings from {}: {}",
+                check.settings.len(),
+                inp.show(setting.plate),
+                inp.num_to(Number::of(check.common), 4, 4)
+            ),
+        ],
         &GUM,
     );
 }
 
 /// Plate against measured on scales of equal ratios.
 fn draw(inp: &Inputs, check: &FeedCheck) -> Drawing {
-    let mut d = Drawing::new("True feed against the plate: on the line where both are equal, above it where the feed is fast", true);
+    let mut d = Drawing::new(
+        "True feed against the plate: on the line where both are equal, above it where the feed is fast",
+        true,
+    );
     let place = |feed: FeedRate| 100.0 * libm::log10(feed.in_per_min());
-    let low = check.settings.iter().map(|one| place(one.plate).min(place(one.feed))).fold(f64::INFINITY, f64::min) - 15.0;
-    let high = check.settings.iter().map(|one| place(one.plate).max(place(one.feed))).fold(f64::NEG_INFINITY, f64::max) + 15.0;
-    d.path(Pen::Thin, true, &[pt(low, low), pt(high, low), pt(high, high), pt(low, high)]);
+    let low = check
+        .settings
+        .iter()
+        .map(|one| place(one.plate).min(place(one.feed)))
+        .fold(f64::INFINITY, f64::min)
+        - 15.0;
+    let high = check
+        .settings
+        .iter()
+        .map(|one| place(one.plate).max(place(one.feed)))
+        .fold(f64::NEG_INFINITY, f64::max)
+        + 15.0;
+    d.path(
+        Pen::Thin,
+        true,
+        &[pt(low, low), pt(high, low), pt(high, high), pt(low, high)],
+    );
     d.path(Pen::Centre, false, &[pt(low, low), pt(high, high)]);
     let size = (high - low) / 60.0;
     for one in &check.settings {
-        let pen = if is_single(one, check) { Pen::Mark } else { Pen::Object };
+        let pen = if is_single(one, check) {
+            Pen::Mark
+        } else {
+            Pen::Object
+        };
         d.circle(pen, pt(place(one.plate), place(one.feed)), size);
     }
     if let (Some(first), Some(last)) = (check.settings.first(), check.settings.last()) {

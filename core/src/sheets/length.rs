@@ -4,16 +4,22 @@ mod near;
 mod rule;
 
 use crate::quantity::{
-    Length, Kind, MM_PER_INCH, Quantity, System, nearest_fraction, plain, spoken, spoken_fraction,
+    Kind, Length, MM_PER_INCH, Quantity, System, nearest_fraction, plain, spoken, spoken_fraction,
     units::{INCH, MICRON, MM, TENTH, THOU},
     with_unit,
 };
 use crate::sheet::*;
 use near::{Near, drills, pins};
 
-static INCH_DEFINED: Source = Source::from_memory("International yard and pound agreement, 1959", "1 in = 25.4 mm exactly");
+static INCH_DEFINED: Source = Source::from_memory(
+    "International yard and pound agreement, 1959",
+    "1 in = 25.4 mm exactly",
+);
 static TENTHS: Source = Source::practice("A thou is 0.001 in, a tenth is 0.0001 in");
-static FRACTIONS: Source = Source::computed("International yard and pound agreement, 1959", "binary fractions of an inch");
+static FRACTIONS: Source = Source::computed(
+    "International yard and pound agreement, 1959",
+    "binary fractions of an inch",
+);
 
 /// Denominators of the usual rules and tables.
 const DENOMINATORS: [u32; 5] = [8, 16, 32, 64, 128];
@@ -26,16 +32,38 @@ pub static SHEET: Sheet = Sheet {
     question: "What is this size in inches, millimetres, fractions, thou and tenths, and which drill or pin is nearest?",
     aside: "any size",
     words: &[
-        "convert", "conversion", "inch", "millimetre", "millimeter", "mm", "fraction", "decimal", "decimal equivalent", "thou", "tenth", "mil",
-        "micron", "size", "measure", "nearest drill", "nearest pin", "64ths", "caliper",
+        "convert",
+        "conversion",
+        "inch",
+        "millimetre",
+        "millimeter",
+        "mm",
+        "fraction",
+        "decimal",
+        "decimal equivalent",
+        "thou",
+        "tenth",
+        "mil",
+        "micron",
+        "size",
+        "measure",
+        "nearest drill",
+        "nearest pin",
+        "64ths",
+        "caliper",
     ],
     group: Group::Identify,
-    fields: &[Field::quantity("length", "Length", Kind::Length, &[&INCH, &MM, &THOU, &TENTH, &MICRON])
-        .example("7/16 in")
-        .hint("7/16, 1-21/64, 0.1878, 4.77 mm, 14 thou 5 tenths")
-        .range_mm(0.0, 100_000.0, "from nothing to 100 m")
-        .measured()
-        .monotonic()],
+    fields: &[Field::quantity(
+        "length",
+        "Length",
+        Kind::Length,
+        &[&INCH, &MM, &THOU, &TENTH, &MICRON],
+    )
+    .example("7/16 in")
+    .hint("7/16, 1-21/64, 0.1878, 4.77 mm, 14 thou 5 tenths")
+    .range_mm(0.0, 100_000.0, "from nothing to 100 m")
+    .measured()
+    .monotonic()],
     results: &[
         Res::of("inch", "Inches", Kind::Length),
         Res::of("mm", "Millimetres", Kind::Length),
@@ -50,7 +78,12 @@ pub static SHEET: Sheet = Sheet {
         Res::stepped("pin-off", "Pin less this size", Kind::Length),
         Res::words("spoken", "On a call"),
     ],
-    examples: &[&[("length", "7/16 in")], &[("length", "4.769 mm")], &[("length", "1-21/64 in")], &[("length", "14 thou 5 tenths")]],
+    examples: &[
+        &[("length", "7/16 in")],
+        &[("length", "4.769 mm")],
+        &[("length", "1-21/64 in")],
+        &[("length", "14 thou 5 tenths")],
+    ],
     takes: &["length"],
     finds: None,
     figure,
@@ -63,9 +96,22 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     fractions(&mut a, length);
     let drills = drills(length);
     let pins = pins(length);
-    nearest(&mut a, "drill", "drill-off", drills.first(), "Of number, letter, fraction and metric drills. A drill cuts over its size.");
-    nearest(&mut a, "pin", "pin-off", pins.first(), "A taper pin by its named end: inch large, metric small. A dowel by its nominal.");
-    a.words("spoken", said(inp, length)).says("Thou are 0.001 in, tenths are 0.0001 in.");
+    nearest(
+        &mut a,
+        "drill",
+        "drill-off",
+        drills.first(),
+        "Of number, letter, fraction and metric drills. A drill cuts over its size.",
+    );
+    nearest(
+        &mut a,
+        "pin",
+        "pin-off",
+        pins.first(),
+        "A taper pin by its named end: inch large, metric small. A dowel by its nominal.",
+    );
+    a.words("spoken", said(inp, length))
+        .says("Thou are 0.001 in, tenths are 0.0001 in.");
     if !inp.quiet() {
         table(&mut a, "drills", "Nearest drills", &drills);
         table(&mut a, "pins", "Nearest pins", &pins);
@@ -88,7 +134,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 
 /// Digits after the point of the shortest exact decimal.
 fn decimals(length: Length, unit: &'static crate::quantity::Unit) -> u8 {
-    plain(length.base(), unit).split_once('.').map_or(0, |(_, part)| part.len()) as u8
+    plain(length.base(), unit)
+        .split_once('.')
+        .map_or(0, |(_, part)| part.len()) as u8
 }
 
 /// Decimals to print in a unit, and whether that is all of them. Inch decimals past seven and millimetre ones that come
@@ -98,27 +146,57 @@ fn places(length: Length) -> ((u8, bool), (u8, bool)) {
     let whole_inch = inch <= 7;
     let whole_mm = mm <= 6 || whole_inch;
     (
-        if whole_inch { (inch.max(4), true) } else { (5, false) },
-        if whole_mm { (mm.max(3), true) } else { (4, false) },
+        if whole_inch {
+            (inch.max(4), true)
+        } else {
+            (5, false)
+        },
+        if whole_mm {
+            (mm.max(3), true)
+        } else {
+            (4, false)
+        },
     )
 }
 
 fn sizes(a: &mut Answer, length: Length) {
     let ((inch, inch_exact), (mm, mm_exact)) = places(length);
-    let line = a.line("inch", length).units(&INCH, &INCH).places(inch, inch).says("1 in is 25.4 mm, by definition.");
+    let line = a
+        .line("inch", length)
+        .units(&INCH, &INCH)
+        .places(inch, inch)
+        .says("1 in is 25.4 mm, by definition.");
     line.exact = inch_exact;
-    let line = a.line("mm", length).units(&MM, &MM).places(mm, mm).says("1 in is 25.4 mm, by definition.");
+    let line = a
+        .line("mm", length)
+        .units(&MM, &MM)
+        .places(mm, mm)
+        .says("1 in is 25.4 mm, by definition.");
     line.exact = mm_exact;
-    let line = a.line("thou", length).units(&THOU, &THOU).places(1, 1).says("One decimal is a tenth: 0.0001 in.");
+    let line = a
+        .line("thou", length)
+        .units(&THOU, &THOU)
+        .places(1, 1)
+        .says("One decimal is a tenth: 0.0001 in.");
     line.exact = decimals(length, &THOU) <= 1;
 }
 
 fn fractions(a: &mut Answer, length: Length) {
-    for (id, off, denominator) in [("fraction-64", "fraction-64-off", 64), ("fraction-128", "fraction-128-off", 128)] {
+    for (id, off, denominator) in [
+        ("fraction-64", "fraction-64-off", 64),
+        ("fraction-128", "fraction-128-off", 128),
+    ] {
         let near = nearest_fraction(length, denominator);
         let same = near.difference == Length::ZERO;
-        a.words(id, inches(&near.text)).says(if same { "Exactly this size." } else { "Half way between two, the larger is taken." });
-        a.line(off, near.difference).signed().places(5, 4).says("Plus: the fraction is the larger.");
+        a.words(id, inches(&near.text)).says(if same {
+            "Exactly this size."
+        } else {
+            "Half way between two, the larger is taken."
+        });
+        a.line(off, near.difference)
+            .signed()
+            .places(5, 4)
+            .says("Plus: the fraction is the larger.");
     }
     let columns = ["Inch fraction", "Decimal", "Fraction less this size"];
     let table = a.table("fractions", "Nearest on the rule", &columns);
@@ -131,7 +209,13 @@ fn fractions(a: &mut Answer, length: Length) {
         name.push_str("ths");
         let name = name.replace("32ths", "32nds");
         let off = Value::of(near.difference).signed().places(5, 4);
-        table.row(vec![Value::words(name), Value::of(near.length).places(5, 4), off]).chosen(chosen);
+        table
+            .row(vec![
+                Value::words(name),
+                Value::of(near.length).places(5, 4),
+                off,
+            ])
+            .chosen(chosen);
         if chosen {
             break; // a finer rule says the same
         }
@@ -144,13 +228,23 @@ fn inches(fraction: &str) -> String {
     text
 }
 
-fn nearest(a: &mut Answer, name: &'static str, off: &'static str, near: Option<&Near>, says: &'static str) {
+fn nearest(
+    a: &mut Answer,
+    name: &'static str,
+    off: &'static str,
+    near: Option<&Near>,
+    says: &'static str,
+) {
     let Some(near) = near else {
-        a.words(name, "none near").says("This size lies outside the list.");
+        a.words(name, "none near")
+            .says("This size lies outside the list.");
         return;
     };
     a.words(name, near.name.clone()).says(says);
-    a.line(off, near.off).signed().places(4, 3).says("Plus: it is the larger.");
+    a.line(off, near.off)
+        .signed()
+        .places(4, 3)
+        .says("Plus: it is the larger.");
 }
 
 fn table(a: &mut Answer, id: &'static str, title: &'static str, near: &[Near]) {
@@ -159,7 +253,11 @@ fn table(a: &mut Answer, id: &'static str, title: &'static str, near: &[Near]) {
     }
     let table = a.table(id, title, &["Size", "Measures", "Less this size"]);
     for (i, one) in near.iter().enumerate() {
-        let cells = vec![Value::words(one.name.clone()), Value::of(one.size).places(4, 3), Value::of(one.off).signed().places(4, 3)];
+        let cells = vec![
+            Value::words(one.name.clone()),
+            Value::of(one.size).places(4, 3),
+            Value::of(one.off).signed().places(4, 3),
+        ];
         table.row(cells).chosen(i == 0);
     }
     table.note("Nearest first. Plus: it is larger than this size.");
@@ -187,24 +285,62 @@ fn said(inp: &Inputs, length: Length) -> String {
 fn working(a: &mut Answer, inp: &Inputs, length: Length) {
     a.work(|w| {
         let ((inch, _), (mm, _)) = places(length);
-        let (inches, metric) = (with_unit(length.base(), &INCH, inch), with_unit(length.base(), &MM, mm));
+        let (inches, metric) = (
+            with_unit(length.base(), &INCH, inch),
+            with_unit(length.base(), &MM, mm),
+        );
         let line = if inp.number("length").is_some() && inp.system() == System::Metric {
             format!("{metric} / {} = {inches}", plain(MM_PER_INCH, &MM))
         } else {
             format!("{inches} × {} = {metric}", plain(MM_PER_INCH, &MM))
         };
-        w.step("Inch and millimetre", &["1 in = 25.4 mm".into(), line], &INCH_DEFINED);
-        w.step("Thou", &["thou = inches × 1000".into(), format!("{} × 1000 = {}", plain(length.base(), &INCH), with_unit(length.base(), &THOU, 1))], &TENTHS);
+        w.step(
+            "Inch and millimetre",
+            &["1 in = 25.4 mm".into(), line],
+            &INCH_DEFINED,
+        );
+        w.step(
+            "Thou",
+            &[
+                "thou = inches × 1000".into(),
+                format!(
+                    "{} × 1000 = {}",
+                    plain(length.base(), &INCH),
+                    with_unit(length.base(), &THOU, 1)
+                ),
+            ],
+            &TENTHS,
+        );
         for denominator in [64_u32, 128] {
             let near = nearest_fraction(length, denominator);
             let parts = length.inches() * f64::from(denominator);
             let number = &crate::quantity::units::NUMBER;
             w.step(
-                if denominator == 64 { "Nearest 64th" } else { "Nearest 128th" },
+                if denominator == 64 {
+                    "Nearest 64th"
+                } else {
+                    "Nearest 128th"
+                },
                 &[
                     "n = inches × parts, to the nearest whole; half way goes to the larger".into(),
-                    format!("n = {} × {denominator} = {}", plain(length.base(), &INCH), crate::quantity::decimal(parts, number, 2)),
-                    format!("{} in = {}, {} from this size", near.text, with_unit(near.length.base(), &INCH, 7.min(decimals(near.length, &INCH).max(4))), crate::quantity::join(&crate::quantity::signed(near.difference.base(), &INCH, 5), &INCH)),
+                    format!(
+                        "n = {} × {denominator} = {}",
+                        plain(length.base(), &INCH),
+                        crate::quantity::decimal(parts, number, 2)
+                    ),
+                    format!(
+                        "{} in = {}, {} from this size",
+                        near.text,
+                        with_unit(
+                            near.length.base(),
+                            &INCH,
+                            7.min(decimals(near.length, &INCH).max(4))
+                        ),
+                        crate::quantity::join(
+                            &crate::quantity::signed(near.difference.base(), &INCH, 5),
+                            &INCH
+                        )
+                    ),
                 ],
                 &FRACTIONS,
             );

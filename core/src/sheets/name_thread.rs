@@ -13,16 +13,41 @@ pub(super) static SHEET: Sheet = Sheet {
     title: "Name a thread",
     question: "Which thread is this?",
     aside: "from a measured diameter and pitch",
-    words: &["identify", "unknown screw", "unknown bolt", "thread gauge", "whitworth", "BSW", "BSF", "BA", "BSP", "NPT"],
+    words: &[
+        "identify",
+        "unknown screw",
+        "unknown bolt",
+        "thread gauge",
+        "whitworth",
+        "BSW",
+        "BSF",
+        "BA",
+        "BSP",
+        "NPT",
+    ],
     group: Group::Identify,
     fields: &[
-        Field::choice("part", "Measured", &[choice("screw", "screw, over the crests"), choice("hole", "hole, the bore")]),
+        Field::choice(
+            "part",
+            "Measured",
+            &[
+                choice("screw", "screw, over the crests"),
+                choice("hole", "hole, the bore"),
+            ],
+        ),
         Field::length("diameter", "Measured diameter")
             .example(".247 in")
             .hint("Over clean crests, or the bore of the hole.")
             .range_in(0.03, 6.5, "the tables run from 0.03 to 6 in")
             .measured(),
-        Field::choice("by", "Pitch from", &[choice("gauge", "a gauge"), choice("count", "counting threads")]),
+        Field::choice(
+            "by",
+            "Pitch from",
+            &[
+                choice("gauge", "a gauge"),
+                choice("count", "counting threads"),
+            ],
+        ),
         Field::quantity("pitch", "Pitch", Kind::Pitch, &[&TPI, &PITCH_MM])
             .example("20 tpi")
             .hint("Threads per inch, or millimetres.")
@@ -48,8 +73,17 @@ pub(super) static SHEET: Sheet = Sheet {
     ],
     examples: &[
         &[("diameter", ".247 in"), ("pitch", "20 tpi")],
-        &[("diameter", "9.85 mm"), ("by", "count"), ("threads", "10"), ("over", "15 mm")],
-        &[("part", "hole"), ("diameter", ".201 in"), ("pitch", "20 tpi")],
+        &[
+            ("diameter", "9.85 mm"),
+            ("by", "count"),
+            ("threads", "10"),
+            ("over", "15 mm"),
+        ],
+        &[
+            ("part", "hole"),
+            ("diameter", ".201 in"),
+            ("pitch", "20 tpi"),
+        ],
     ],
     takes: &[],
     finds: None,
@@ -57,11 +91,18 @@ pub(super) static SHEET: Sheet = Sheet {
 };
 
 static SIZES: Source = Source::from_memory("ASME B1.1 and ISO 261", "standard series");
-static OLDER: Source = Source::from_memory("BS 84:1956, BS 93:1951, ISO 228-1, ASME B1.20.1", "basic sizes of look-alikes");
+static OLDER: Source = Source::from_memory(
+    "BS 84:1956, BS 93:1951, ISO 228-1, ASME B1.20.1",
+    "basic sizes of look-alikes",
+);
 static TRADE: Source = Source::practice("Ranking by fit to size and pitch");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    let across = if inp.choice("part") == "hole" { Across::Bore } else { Across::Screw };
+    let across = if inp.choice("part") == "hole" {
+        Across::Bore
+    } else {
+        Across::Screw
+    };
     let measured: Length = inp.get("diameter")?;
     let pitch = if inp.choice("by") == "count" {
         let threads: Count = inp.get("threads")?;
@@ -71,7 +112,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         inp.get("pitch")?
     };
     if pitch.mm() < 0.15 || pitch.mm() > 10.0 {
-        return Err(inp.out_of_range("over", "that is no pitch of a screw", "count again: gaps, not crests"));
+        return Err(inp.out_of_range(
+            "over",
+            "that is no pitch of a screw",
+            "count again: gaps, not crests",
+        ));
     }
     let found = identify(across, measured, pitch, 10);
     let Some(best) = found.first().copied() else {
@@ -83,19 +128,35 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         ));
     };
     let mut a = inp.answer();
-    a.words("name", best.standard.name()).says(fit_words(&best, found.get(1)));
-    a.line("off-diameter", best.off_diameter).signed().says(match across {
-        Across::Screw => "A screw is made a little under its basic size, and wears.",
-        Across::Bore => "A bore is made a little over its basic size.",
-    });
+    a.words("name", best.standard.name())
+        .says(fit_words(&best, found.get(1)));
+    a.line("off-diameter", best.off_diameter)
+        .signed()
+        .says(match across {
+            Across::Screw => "A screw is made a little under its basic size, and wears.",
+            Across::Bore => "A bore is made a little over its basic size.",
+        });
     let metric = is_metric(&best.standard);
     let unit = if metric { &PITCH_MM } else { &TPI };
-    a.line("pitch-measured", pitch).units(unit, unit).places(if metric { 3 } else { 2 }, if metric { 3 } else { 2 });
-    a.line("off-pitch", share_off(&best)).places(1, 1).signed().says("Measured less basic, of the basic pitch.");
+    a.line("pitch-measured", pitch)
+        .units(unit, unit)
+        .places(if metric { 3 } else { 2 }, if metric { 3 } else { 2 });
+    a.line("off-pitch", share_off(&best))
+        .places(1, 1)
+        .signed()
+        .says("Measured less basic, of the basic pitch.");
     let table = a.table(
         "candidates",
         "What it may be, best first",
-        &["thread", "basic size", "off", "pitch", "off", "angle", "standard"],
+        &[
+            "thread",
+            "basic size",
+            "off",
+            "pitch",
+            "off",
+            "angle",
+            "standard",
+        ],
     );
     for one in &found {
         let standard = &one.standard;
@@ -160,7 +221,10 @@ fn fit_words(best: &Candidate, second: Option<&Candidate>) -> String {
     }
     match second {
         Some(second) if second.misfit < best.misfit + 0.5 => {
-            format!("Hard to tell from {} by these two figures alone.", second.standard.name())
+            format!(
+                "Hard to tell from {} by these two figures alone.",
+                second.standard.name()
+            )
         }
         _ => "Fits both figures best.".to_owned(),
     }
@@ -170,7 +234,10 @@ fn cautions(a: &mut Answer, found: &[Candidate]) {
     let near = |one: &&Candidate| one.misfit < 2.5;
     let angle = |one: &Candidate| one.standard.angle().degrees();
     let angles: Vec<f64> = found.iter().filter(near).map(angle).collect();
-    if angles.windows(2).any(|pair| matches!(pair, [a, b] if (a - b).abs() > 1.0)) {
+    if angles
+        .windows(2)
+        .any(|pair| matches!(pair, [a, b] if (a - b).abs() > 1.0))
+    {
         a.stop(
             "Before you run a tap or die through it",
             "Threads of 60\u{b0} and 55\u{b0} with the same count start together and then bind or strip. Tell them apart with a gauge in the flanks first.",
@@ -178,12 +245,20 @@ fn cautions(a: &mut Answer, found: &[Candidate]) {
     }
     let taper = |one: &&Candidate| matches!(one.standard, Standard::LookAlike(other) if other.series == LookAlikeSeries::Npt);
     if found.iter().filter(near).any(|one| taper(&one)) {
-        a.note("Pipe thread", "NPT is tapered 1:16 on the diameter: measure at two places along it.");
+        a.note(
+            "Pipe thread",
+            "NPT is tapered 1:16 on the diameter: measure at two places along it.",
+        );
     }
     a.note("Before you trust it", "Screw a part of known thread in by hand: it should run all the way without rocking or binding.");
 }
 
-fn drawing(standard: &Standard, measured: Length, across: Across, show: &dyn Fn(Length) -> String) -> Drawing {
+fn drawing(
+    standard: &Standard,
+    measured: Length,
+    across: Across,
+    show: &dyn Fn(Length) -> String,
+) -> Drawing {
     let p = standard.pitch().mm();
     let half_angle = standard.angle().radians() / 2.0;
     let depth = p / 2.0 / libm::tan(half_angle) * 0.72;
@@ -192,7 +267,12 @@ fn drawing(standard: &Standard, measured: Length, across: Across, show: &dyn Fn(
     let mut top = Vec::new();
     for turn in 0..4_u32 {
         let x = p * f64::from(turn);
-        top.extend([pt(x, depth), pt(x + crest, depth), pt(x + crest + run, 0.0), pt(x + crest * 2.0 + run, 0.0)]);
+        top.extend([
+            pt(x, depth),
+            pt(x + crest, depth),
+            pt(x + crest + run, 0.0),
+            pt(x + crest * 2.0 + run, 0.0),
+        ]);
     }
     let end = p * 4.0;
     top.push(pt(end, depth));
@@ -202,12 +282,22 @@ fn drawing(standard: &Standard, measured: Length, across: Across, show: &dyn Fn(
         Across::Bore => "in the bore",
     };
     let mut drawing = Drawing::new(
-        format!("flanks of {}, {} measured {what}", standard.name(), show(measured)),
+        format!(
+            "flanks of {}, {} measured {what}",
+            standard.name(),
+            show(measured)
+        ),
         true,
     );
     drawing.path(Pen::Object, true, &top);
-    drawing.dimension(pt(0.0, depth), pt(p, depth), 1.5, show(standard.pitch().length()));
-    let degrees = crate::quantity::with_unit(standard.angle().base(), &crate::quantity::units::DEGREE, 1);
+    drawing.dimension(
+        pt(0.0, depth),
+        pt(p, depth),
+        1.5,
+        show(standard.pitch().length()),
+    );
+    let degrees =
+        crate::quantity::with_unit(standard.angle().base(), &crate::quantity::units::DEGREE, 1);
     drawing.text(pt(p * 1.5, -p * 0.5), format!("{degrees} included"));
     drawing
 }

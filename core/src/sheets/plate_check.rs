@@ -12,10 +12,23 @@ pub(super) static SHEET: Sheet = Sheet {
     title: "Read a worn plate",
     question: "Do the steps on the plate make one series?",
     aside: "steps, ratio",
-    words: &["plate", "speed plate", "feed plate", "geometric series", "preferred numbers", "r20", "r40", "ratio of steps"],
+    words: &[
+        "plate",
+        "speed plate",
+        "feed plate",
+        "geometric series",
+        "preferred numbers",
+        "r20",
+        "r40",
+        "ratio of steps",
+    ],
     group: Group::Run,
     fields: &[
-        Field::choice("of", "Steps of", &[choice("spindle", "the spindle"), choice("feed", "the feed")]),
+        Field::choice(
+            "of",
+            "Steps of",
+            &[choice("spindle", "the spindle"), choice("feed", "the feed")],
+        ),
         Field::rows("spindle-steps", "Spindle steps", SPEED, 3, 48)
             .example("70 rpm;110 rpm;175 rpm")
             .hint("As on the plate, slowest first.")
@@ -34,22 +47,46 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::words("suspect", "Look at"),
     ],
     examples: &[
-        &[("spindle-steps", "180 rpm;236 rpm;315 rpm;425 rpm;650 rpm;750 rpm;1000 rpm;1320 rpm;1800 rpm")],
-        &[("of", "feed"), ("feed-steps", "1 ipm;1.4 ipm;2 ipm;2.8 ipm;5.6 ipm;8 ipm")],
+        &[(
+            "spindle-steps",
+            "180 rpm;236 rpm;315 rpm;425 rpm;650 rpm;750 rpm;1000 rpm;1320 rpm;1800 rpm",
+        )],
+        &[
+            ("of", "feed"),
+            ("feed-steps", "1 ipm;1.4 ipm;2 ipm;2.8 ipm;5.6 ipm;8 ipm"),
+        ],
     ],
     takes: &[],
     finds: None,
     figure,
 };
 
-static SPEED: &[Field] =
-    &[Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(1.0, 100_000.0, "what a spindle turns")];
-static FEED: &[Field] = &[Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
-    .range(0.1, 20_000.0, "what a table feeds")];
+static SPEED: &[Field] = &[
+    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+        1.0,
+        100_000.0,
+        "what a spindle turns",
+    ),
+];
+static FEED: &[Field] =
+    &[
+        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
+            0.1,
+            20_000.0,
+            "what a table feeds",
+        ),
+    ];
 
-static SERIES: Source = Source::from_memory("ISO 3:1973, preferred numbers", "table of basic series, R40");
-static SPEEDS: Source = Source::read("DIN 804 (1977), on-load speeds for machine tools", "table; connected with ISO 229");
-static BOXES: Source = Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
+static SERIES: Source = Source::from_memory(
+    "ISO 3:1973, preferred numbers",
+    "table of basic series, R40",
+);
+static SPEEDS: Source = Source::read(
+    "DIN 804 (1977), on-load speeds for machine tools",
+    "table; connected with ISO 229",
+);
+static BOXES: Source =
+    Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if inp.choice("of") == "feed" {
@@ -64,39 +101,75 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 /// Steps in the unit in use: a preferred number belongs to the unit that the plate is cut in.
 fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, steps: &[Q]) -> Result<Answer, Stop> {
     let unit = inp.unit_of::<Q>();
-    let values: Vec<f64> = steps.iter().map(|step| unit.from_base(step.base())).collect();
-    if !values.windows(2).all(|pair| matches!(pair, [a, b] if a < b)) {
-        return Err(Stop::fault(field, Reason::Conflict, "the steps do not rise from row to row", "list them slowest first, each once"));
+    let values: Vec<f64> = steps
+        .iter()
+        .map(|step| unit.from_base(step.base()))
+        .collect();
+    if !values
+        .windows(2)
+        .all(|pair| matches!(pair, [a, b] if a < b))
+    {
+        return Err(Stop::fault(
+            field,
+            Reason::Conflict,
+            "the steps do not rise from row to row",
+            "list them slowest first, each once",
+        ));
     }
-    let plate = look_at_plate(&values)
-        .ok_or_else(|| Stop::fault(field, Reason::OutOfRange, "three steps or more are needed", "add steps from the plate"))?;
+    let plate = look_at_plate(&values).ok_or_else(|| {
+        Stop::fault(
+            field,
+            Reason::OutOfRange,
+            "three steps or more are needed",
+            "add steps from the plate",
+        )
+    })?;
     let show = |value: f64| Value::of(Q::from_base(unit.to_base(value)));
     let text = |value: f64| show(value).text_with_unit(inp.system());
     let mut a = inp.answer();
-    a.line("ratio", Number::of(plate.ratio)).says("Median of all pairs of steps, so that one bad step does not move it.");
-    a.line("ratio-ends", Number::of(plate.plain_ratio)).says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
-    a.words("series", series_words(&plate)).says("A step counts as off past 6 % of the series.");
-    a.words("suspect", suspect_words(&plate, &text)).says("Against the series of the other steps.");
-    let table = a.table("steps", "Step by step", &["plate", "series", "off", "preferred number"]);
+    a.line("ratio", Number::of(plate.ratio))
+        .says("Median of all pairs of steps, so that one bad step does not move it.");
+    a.line("ratio-ends", Number::of(plate.plain_ratio))
+        .says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
+    a.words("series", series_words(&plate))
+        .says("A step counts as off past 6 % of the series.");
+    a.words("suspect", suspect_words(&plate, &text))
+        .says("Against the series of the other steps.");
+    let table = a.table(
+        "steps",
+        "Step by step",
+        &["plate", "series", "off", "preferred number"],
+    );
     for step in &plate.steps {
         let off = step.off.abs() > OFF;
         let cells = vec![
             show(step.value),
             show(step.fitted),
-            Value::of(Share::from_fraction(step.off)).places(1, 1).signed(),
+            Value::of(Share::from_fraction(step.off))
+                .places(1, 1)
+                .signed(),
             show(step.preferred),
         ];
         table.row(cells).chosen(off);
     }
-    table.note("Preferred: what ISO 3 would put there, in the unit shown. Marked: off by more than 6 %.");
+    table.note(
+        "Preferred: what ISO 3 would put there, in the unit shown. Marked: off by more than 6 %.",
+    );
     a.work(|w| {
-        let (n, least, most) = (values.len(), text(*values.first().unwrap_or(&0.0)), text(*values.last().unwrap_or(&0.0)));
+        let (n, least, most) = (
+            values.len(),
+            text(*values.first().unwrap_or(&0.0)),
+            text(*values.last().unwrap_or(&0.0)),
+        );
         let last = n.saturating_sub(1);
         w.step(
             "Ratio from the ends",
             &[
                 "\u{3c6} = (most \u{f7} least)^(1/(n \u{2212} 1))".into(),
-                format!("\u{3c6} = ({most} \u{f7} {least})^(1/{last}) = {}", inp.num_to(Number::of(plate.plain_ratio), 4, 4)),
+                format!(
+                    "\u{3c6} = ({most} \u{f7} {least})^(1/{last}) = {}",
+                    inp.num_to(Number::of(plate.plain_ratio), 4, 4)
+                ),
             ],
             &SERIES,
         );
@@ -104,7 +177,12 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, steps: &[Q]) -> Result<A
             "Nearest ratio of preferred numbers",
             &[
                 "k = 40 \u{d7} log10 \u{3c6}".into(),
-                format!("k = {}: every {} number of R40, ratio {}", plate.r40_steps, ordinal(plate.r40_steps), inp.num_to(Number::of(r40_ratio(&plate)), 4, 4)),
+                format!(
+                    "k = {}: every {} number of R40, ratio {}",
+                    plate.r40_steps,
+                    ordinal(plate.r40_steps),
+                    inp.num_to(Number::of(r40_ratio(&plate)), 4, 4)
+                ),
             ],
             &SERIES,
         );
@@ -139,7 +217,11 @@ fn series_words(plate: &Plate) -> String {
     if plate.is_geometric() {
         return "one geometric series".into();
     }
-    let bad = plate.steps.iter().filter(|step| step.off.abs() > OFF).count();
+    let bad = plate
+        .steps
+        .iter()
+        .filter(|step| step.off.abs() > OFF)
+        .count();
     if bad.saturating_mul(3) > plate.steps.len() {
         return "not one geometric series: perhaps two ranges, or a cone with its own steps".into();
     }
@@ -152,32 +234,75 @@ fn suspect_words(plate: &Plate, text: &impl Fn(f64) -> String) -> String {
         .iter()
         .filter(|step| step.off.abs() > OFF)
         .take(3)
-        .map(|step| format!("{}, where the series has {}", text(step.value), text(step.fitted)))
+        .map(|step| {
+            format!(
+                "{}, where the series has {}",
+                text(step.value),
+                text(step.fitted)
+            )
+        })
         .collect();
     for (after, ratios) in plate.gaps.iter().take(2) {
-        if let (Some(low), Some(high)) = (plate.steps.get(*after), plate.steps.get(after.saturating_add(1))) {
+        if let (Some(low), Some(high)) = (
+            plate.steps.get(*after),
+            plate.steps.get(after.saturating_add(1)),
+        ) {
             let missing = libm::round(*ratios) as i32 - 1;
-            let steps = if missing == 1 { "a step seems" } else { "steps seem" };
-            words.push(format!("{steps} missing between {} and {}", text(low.value), text(high.value)));
+            let steps = if missing == 1 {
+                "a step seems"
+            } else {
+                "steps seem"
+            };
+            words.push(format!(
+                "{steps} missing between {} and {}",
+                text(low.value),
+                text(high.value)
+            ));
         }
     }
-    if words.is_empty() { "nothing: every step is within 6 % of the series".into() } else { words.join("; ") }
+    if words.is_empty() {
+        "nothing: every step is within 6 % of the series".into()
+    } else {
+        words.join("; ")
+    }
 }
 
 fn draw(plate: &Plate, text: &impl Fn(f64) -> String) -> Drawing {
-    let mut d = Drawing::new("Steps of the plate on a scale of equal ratios, the series under them", false);
-    let place = |value: f64| 40.0 * libm::log(value / plate.steps.first().map_or(1.0, |step| step.fitted)) / libm::log(plate.ratio);
+    let mut d = Drawing::new(
+        "Steps of the plate on a scale of equal ratios, the series under them",
+        false,
+    );
+    let place = |value: f64| {
+        40.0 * libm::log(value / plate.steps.first().map_or(1.0, |step| step.fitted))
+            / libm::log(plate.ratio)
+    };
     for step in &plate.steps {
-        let pen = if step.off.abs() > OFF { Pen::Mark } else { Pen::Object };
+        let pen = if step.off.abs() > OFF {
+            Pen::Mark
+        } else {
+            Pen::Object
+        };
         let (x, fitted) = (place(step.value), place(step.fitted));
         d.path(pen, false, &[pt(x, 0.0), pt(x, 30.0)]);
         d.path(Pen::Thin, false, &[pt(fitted, 0.0), pt(fitted, -15.0)]);
     }
     if let (Some(first), Some(last)) = (plate.steps.first(), plate.steps.last()) {
-        d.path(Pen::Centre, false, &[pt(place(first.value) - 10.0, 0.0), pt(place(last.value) + 10.0, 0.0)]);
+        d.path(
+            Pen::Centre,
+            false,
+            &[
+                pt(place(first.value) - 10.0, 0.0),
+                pt(place(last.value) + 10.0, 0.0),
+            ],
+        );
         d.text(pt(place(first.value), 42.0), text(first.value));
         d.text(pt(place(last.value), 42.0), text(last.value));
-        for step in plate.steps.iter().filter(|step| step.off.abs() > OFF).take(2) {
+        for step in plate
+            .steps
+            .iter()
+            .filter(|step| step.off.abs() > OFF)
+            .take(2)
+        {
             d.text(pt(place(step.value), 42.0), text(step.value));
         }
     }

@@ -141,7 +141,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     cautions(&mut a, &cut);
     // on screen the declared order holds: what to set first
-    crate::order::sort_by_key(&mut a.lines, |line| RESULTS.iter().position(|res| res.id == line.id));
+    crate::order::sort_by_key(&mut a.lines, |line| {
+        RESULTS.iter().position(|res| res.id == line.id)
+    });
     Ok(a)
 }
 

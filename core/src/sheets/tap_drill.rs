@@ -8,7 +8,8 @@ use crate::sheet::*;
 use crate::standards::drill_sets;
 use crate::standards::drills::{self, Drill, DrillSeries};
 use crate::thread::{
-    Between, Limits, TapDrill, TapKind, ThreadCall, ThreadClass, ThreadSeries, hole_for, limits, rank,
+    Between, Limits, TapDrill, TapKind, ThreadCall, ThreadClass, ThreadSeries, hole_for, limits,
+    rank,
 };
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -17,19 +18,35 @@ pub(super) static SHEET: Sheet = Sheet {
     title: "Pick a tap drill",
     question: "Which drill before this tap?",
     aside: "from the drills owned",
-    words: &["tap", "tapping", "tap drill", "tapped hole", "percent of thread", "form tap"],
+    words: &[
+        "tap",
+        "tapping",
+        "tap drill",
+        "tapped hole",
+        "percent of thread",
+        "form tap",
+    ],
     group: Group::Fit,
     fields: &[
         Field::call("thread", "Thread", &calls::thread::CALL)
             .example("1/4-20")
             .hint("As 1/4-20, #10-32, M10 or M10x1.25."),
-        Field::choice("tap", "Tap", &[choice("cut", "cuts"), choice("form", "forms, no chips")]),
+        Field::choice(
+            "tap",
+            "Tap",
+            &[choice("cut", "cuts"), choice("form", "forms, no chips")],
+        ),
         Field::percent("share", "Thread wanted")
             .example("75 pct")
             .preset("75 pct")
             .hint("Of the full depth, 1.299 P on the diameter.")
-            .range(0.3, 1.0, "under 30 % strips, over 100 % leaves no room for the tap"),
-        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "all-inch"),
+            .range(
+                0.3,
+                1.0,
+                "under 30 % strips, over 100 % leaves no room for the tap",
+            ),
+        Field::choice("drills", "Drills owned", DRILL_SETS)
+            .from_shop(ShopItem::DrillSets, "all-inch"),
     ],
     results: &[
         Res::words("drill", "Drill"),
@@ -49,25 +66,45 @@ pub(super) static SHEET: Sheet = Sheet {
     figure,
 };
 
-pub(super) static CUT: Source = Source::read("Machinery's Handbook, 31st ed. (2020)", "p. 2155, table 2: percentage of thread on 1.299 P");
-pub(super) static FORM: Source = Source::read("Tool catalogue, form taps, inch", "p. 783: hole = D \u{2212} 0.0068 \u{d7} % \u{f7} n");
+pub(super) static CUT: Source = Source::read(
+    "Machinery's Handbook, 31st ed. (2020)",
+    "p. 2155, table 2: percentage of thread on 1.299 P",
+);
+pub(super) static FORM: Source = Source::read(
+    "Tool catalogue, form taps, inch",
+    "p. 783: hole = D \u{2212} 0.0068 \u{d7} % \u{f7} n",
+);
 static TRADE: Source = Source::practice("Tapping in the home shop");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let thread = thread_of(inp, "thread")?;
-    let tap = if inp.choice("tap") == "form" { TapKind::Form } else { TapKind::Cut };
+    let tap = if inp.choice("tap") == "form" {
+        TapKind::Form
+    } else {
+        TapKind::Cut
+    };
     let wanted: Share = inp.get("share")?;
     let set = inp.choice("drills");
     let hole = hole_for(thread, wanted, tap);
     if hole <= Length::ZERO {
-        return Err(inp.out_of_range("share", "no hole leaves that much thread", "ask for less thread"));
+        return Err(inp.out_of_range(
+            "share",
+            "no hole leaves that much thread",
+            "ask for less thread",
+        ));
     }
     let owned = rank(thread, wanted, tap, &drill_sets::drills(set), 6);
     let all = rank(thread, wanted, tap, &drills::all(), 8);
     let close = |one: &&TapDrill| (one.share - wanted).abs() <= Share::from_percent(12.0);
     let in_set = owned.first().filter(close).copied();
-    let same_kind = |one: &&TapDrill| (one.drill.series == DrillSeries::Metric) == (set == "metric");
-    let fallback = all.iter().filter(close).find(same_kind).or(all.first()).copied();
+    let same_kind =
+        |one: &&TapDrill| (one.drill.series == DrillSeries::Metric) == (set == "metric");
+    let fallback = all
+        .iter()
+        .filter(close)
+        .find(same_kind)
+        .or(all.first())
+        .copied();
     let pick = in_set.or(fallback);
     let bore = bore_limits(thread);
     let mut a = inp.answer();
@@ -80,36 +117,60 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.line("drill-size", pick.drill.diameter).exact();
         a.line("thread-left", pick.share).says(basis(tap));
     } else {
-        a.words("drill", "none: bore the hole").says("No standard drill leaves a thread here.");
+        a.words("drill", "none: bore the hole")
+            .says("No standard drill leaves a thread here.");
     }
-    a.line("hole", hole).says(format!("For {} of thread. {}", inp.show(wanted), basis(tap)));
+    a.line("hole", hole).says(format!(
+        "For {} of thread. {}",
+        inp.show(wanted),
+        basis(tap)
+    ));
     if let Some((bore, class)) = bore {
         let says = format!("Minor diameter of class {}, after tapping.", class.mark());
         a.line("bore-least", bore.low).says(says.clone());
         a.line("bore-most", bore.high).says(says);
     }
-    table(&mut a, set, pick, &owned, &all, bore.filter(|_| tap == TapKind::Cut).map(|found| found.0));
+    table(
+        &mut a,
+        set,
+        pick,
+        &owned,
+        &all,
+        bore.filter(|_| tap == TapKind::Cut).map(|found| found.0),
+    );
     working(inp, &mut a, thread, tap, wanted, pick);
     a.draw(|| {
         let size = pick.map_or(hole, |pick| pick.drill.diameter);
-        let title = format!("{thread} in section: major diameter left, drilled hole right, pitch above");
+        let title =
+            format!("{thread} in section: major diameter left, drilled hole right, pitch above");
         drawing(title, thread, &[size], &|size| inp.num_to(size, 4, 3))
     });
     cautions(&mut a, tap, pick);
-    a.source(source_of(thread)).source(if tap == TapKind::Cut { &CUT } else { &FORM }).source(&TRADE);
+    a.source(source_of(thread))
+        .source(if tap == TapKind::Cut { &CUT } else { &FORM })
+        .source(&TRADE);
     Ok(a)
 }
 
 fn basis(tap: TapKind) -> &'static str {
     match tap {
-        TapKind::Cut => "100 % is 1.299 P off the diameter (depth 0.6495 P); on 1.0825 P the figure is 1.2 times larger.",
+        TapKind::Cut => {
+            "100 % is 1.299 P off the diameter (depth 0.6495 P); on 1.0825 P the figure is 1.2 times larger."
+        }
         TapKind::Form => "Form taps: 100 % is 0.68 P off the diameter.",
     }
 }
 
 fn bore_limits(thread: ThreadCall) -> Option<(Between, ThreadClass)> {
-    let usual = if thread.series.is_metric() { ThreadClass::H6 } else { ThreadClass::B2 };
-    let class = thread.class.filter(|class| class.is_internal()).unwrap_or(usual);
+    let usual = if thread.series.is_metric() {
+        ThreadClass::H6
+    } else {
+        ThreadClass::B2
+    };
+    let class = thread
+        .class
+        .filter(|class| class.is_internal())
+        .unwrap_or(usual);
     match limits(thread, class) {
         Ok(Limits::Internal { minor, .. }) => Some((minor, class)),
         _ => None,
@@ -117,15 +178,35 @@ fn bore_limits(thread: ThreadCall) -> Option<(Between, ThreadClass)> {
 }
 
 /// Owned and other drills in one list, nearest first; at least the best owned ones are in it.
-fn table(a: &mut Answer, set: &str, pick: Option<TapDrill>, owned: &[TapDrill], all: &[TapDrill], bore: Option<Between>) {
+fn table(
+    a: &mut Answer,
+    set: &str,
+    pick: Option<TapDrill>,
+    owned: &[TapDrill],
+    all: &[TapDrill],
+    bore: Option<Between>,
+) {
     let mut rows: Vec<TapDrill> = owned.to_vec();
-    rows.extend(all.iter().filter(|one| !owned.iter().any(|mine| mine.drill == one.drill)));
-    crate::order::sort_by(&mut rows, |a, b| a.off.abs().mm().total_cmp(&b.off.abs().mm()).then(a.drill.series.cmp(&b.drill.series)));
+    rows.extend(
+        all.iter()
+            .filter(|one| !owned.iter().any(|mine| mine.drill == one.drill)),
+    );
+    crate::order::sort_by(&mut rows, |a, b| {
+        a.off
+            .abs()
+            .mm()
+            .total_cmp(&b.off.abs().mm())
+            .then(a.drill.series.cmp(&b.drill.series))
+    });
     rows.truncate(12);
     if rows.is_empty() {
         return;
     }
-    let table = a.table("drills", "Drills, nearest first", &["drill", "size", "off the hole", "thread", "bore"]);
+    let table = a.table(
+        "drills",
+        "Drills, nearest first",
+        &["drill", "size", "off the hole", "thread", "bore"],
+    );
     for one in rows {
         let size = one.drill.diameter;
         let fits = match bore {
@@ -154,7 +235,14 @@ fn table(a: &mut Answer, set: &str, pick: Option<TapDrill>, owned: &[TapDrill], 
     });
 }
 
-fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall, tap: TapKind, wanted: Share, pick: Option<TapDrill>) {
+fn working(
+    inp: &Inputs,
+    a: &mut Answer,
+    thread: ThreadCall,
+    tap: TapKind,
+    wanted: Share,
+    pick: Option<TapDrill>,
+) {
     let (factor, source) = match tap {
         TapKind::Cut => ("1.299038", &CUT),
         TapKind::Form => ("0.68", &FORM),
@@ -208,11 +296,18 @@ fn finds() -> Vec<Find> {
     let all = drills::all();
     let mut finds = super::thread::finds();
     finds.retain_mut(|find| {
-        let thread = find.entry.first().and_then(|(_, call)| calls::thread::read(call).ok());
-        let Some(thread) = thread.filter(|thread| thread.series != ThreadSeries::Unef) else { return false };
+        let thread = find
+            .entry
+            .first()
+            .and_then(|(_, call)| calls::thread::read(call).ok());
+        let Some(thread) = thread.filter(|thread| thread.series != ThreadSeries::Unef) else {
+            return false;
+        };
         let hole = hole_for(thread, Share::from_percent(75.0), TapKind::Cut);
         let off = |drill: &&Drill| (drill.diameter - hole).abs().mm();
-        let Some(best) = all.iter().min_by(|a, b| off(a).total_cmp(&off(b))) else { return false };
+        let Some(best) = all.iter().min_by(|a, b| off(a).total_cmp(&off(b))) else {
+            return false;
+        };
         find.title = format!("Tap drill for {thread}");
         find.aside = format!("nearest to 75 %: {}", best.name());
         true

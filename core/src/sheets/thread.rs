@@ -5,8 +5,8 @@ use crate::quantity::{Kind, Length, Pitch, units, with_unit};
 use crate::sheet::*;
 use crate::standards::{metric_threads, unified};
 use crate::thread::{
-    Limits, ThreadCall, ThreadClass, ThreadSeries, engagement, external_minor_diameter, limits, minor_diameter,
-    pitch_diameter, stress_area, unified_factor, unified_tolerance_2a,
+    Limits, ThreadCall, ThreadClass, ThreadSeries, engagement, external_minor_diameter, limits,
+    minor_diameter, pitch_diameter, stress_area, unified_factor, unified_tolerance_2a,
 };
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -15,7 +15,20 @@ pub(super) static SHEET: Sheet = Sheet {
     title: "Sizes and limits of a thread",
     question: "What are the limits of this thread?",
     aside: "from its call",
-    words: &["screw thread", "pitch diameter", "minor diameter", "2A", "2B", "3A", "3B", "6g", "6H", "UNC", "UNF", "metric"],
+    words: &[
+        "screw thread",
+        "pitch diameter",
+        "minor diameter",
+        "2A",
+        "2B",
+        "3A",
+        "3B",
+        "6g",
+        "6H",
+        "UNC",
+        "UNF",
+        "metric",
+    ],
     group: Group::Fit,
     fields: &[Field::call("thread", "Thread", &calls::thread::CALL)
         .example("1/4-20")
@@ -23,32 +36,60 @@ pub(super) static SHEET: Sheet = Sheet {
     results: &[
         Res::stepped("pitch-diameter", "Basic pitch diameter", Kind::Length),
         Res::stepped("major-diameter", "Basic major diameter", Kind::Length),
-        Res::stepped("minor-diameter", "Basic minor diameter of the hole", Kind::Length),
-        Res::stepped("external-minor", "Minor diameter of the screw", Kind::Length),
+        Res::stepped(
+            "minor-diameter",
+            "Basic minor diameter of the hole",
+            Kind::Length,
+        ),
+        Res::stepped(
+            "external-minor",
+            "Minor diameter of the screw",
+            Kind::Length,
+        ),
         Res::stepped("pitch", "Pitch", Kind::Pitch),
         Res::stepped("stress-area", "Tensile stress area", Kind::Area),
     ],
-    examples: &[&[("thread", "1/4-20")], &[("thread", "M10x1.25-6H")], &[("thread", "#10-32 UNF-2B")]],
+    examples: &[
+        &[("thread", "1/4-20")],
+        &[("thread", "M10x1.25-6H")],
+        &[("thread", "#10-32 UNF-2B")],
+    ],
     takes: &["thread"],
     finds: Some(finds),
     figure,
 };
 
-pub(super) static UNIFIED: Source = Source::computed("ASME B1.1-2003, Unified inch screw threads", "basic dimensions and tolerance formulas");
-pub(super) static METRIC: Source = Source::from_memory("ISO 724 and ISO 965-1:2013, ISO metric threads", "basic dimensions, tables of tolerances");
+pub(super) static UNIFIED: Source = Source::computed(
+    "ASME B1.1-2003, Unified inch screw threads",
+    "basic dimensions and tolerance formulas",
+);
+pub(super) static METRIC: Source = Source::from_memory(
+    "ISO 724 and ISO 965-1:2013, ISO metric threads",
+    "basic dimensions, tables of tolerances",
+);
 static AREA_INCH: Source = Source::computed("ASME B1.1-2003", "appendix B, tensile stress area");
 static AREA_METRIC: Source = Source::computed("ISO 898-1:2013", "9.1.6, stress area");
 
 /// The thread of a field of this kind.
 pub(super) fn thread_of(inp: &Inputs, field: &'static str) -> Result<ThreadCall, Stop> {
     let text = inp.call(field)?;
-    calls::thread::read(text)
-        .map_err(|_| Stop::fault(field, Reason::Unreadable, "this is no thread", calls::thread::EXPECTED))
+    calls::thread::read(text).map_err(|_| {
+        Stop::fault(
+            field,
+            Reason::Unreadable,
+            "this is no thread",
+            calls::thread::EXPECTED,
+        )
+    })
 }
 
 /// The source of a thread's sizes.
 pub(super) fn source_of(thread: ThreadCall) -> &'static Source {
-    if thread.series.is_metric() { &METRIC } else { &UNIFIED }
+    if thread.series.is_metric() {
+        &METRIC
+    } else {
+        &UNIFIED
+    }
 }
 
 /// A length of a thread, with the digits that its standard has.
@@ -62,13 +103,24 @@ const fn inch_places(thread: ThreadCall) -> u8 {
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let thread = thread_of(inp, "thread")?;
-    let (d2, d1, d3) = (pitch_diameter(thread), minor_diameter(thread), external_minor_diameter(thread));
+    let (d2, d1, d3) = (
+        pitch_diameter(thread),
+        minor_diameter(thread),
+        external_minor_diameter(thread),
+    );
     let places = inch_places(thread);
     let metric = thread.series.is_metric();
     let mut a = inp.answer();
-    a.line("pitch-diameter", d2).places(places, 3).says(format!("Of the basic form, 60\u{b0} included. {}.", thread.series.label()));
-    a.line("major-diameter", thread.major).places(places, 3).says("Over the crests; the nominal size.");
-    a.line("minor-diameter", d1).places(places, 3).says("The bore before the tolerance: D \u{2212} 1.0825 P.");
+    a.line("pitch-diameter", d2).places(places, 3).says(format!(
+        "Of the basic form, 60\u{b0} included. {}.",
+        thread.series.label()
+    ));
+    a.line("major-diameter", thread.major)
+        .places(places, 3)
+        .says("Over the crests; the nominal size.");
+    a.line("minor-diameter", d1)
+        .places(places, 3)
+        .says("The bore before the tolerance: D \u{2212} 1.0825 P.");
     a.line("external-minor", d3).places(places, 3).says(if metric {
         "Root of the screw, D \u{2212} 1.2269 P."
     } else {
@@ -83,16 +135,20 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let area = stress_area(thread);
     // Small screws are printed to the same three figures as in the standard.
     let (inch, mm) = if area.in2() < 0.01 { (5, 3) } else { (4, 2) };
-    a.line("stress-area", area).places(inch, mm).says(if metric {
-        "\u{3c0}/4 (d \u{2212} 0.9382 P)\u{b2}."
-    } else {
-        "\u{3c0}/4 (D \u{2212} 0.9743 P)\u{b2}, for screws up to 100 ksi."
-    });
+    a.line("stress-area", area)
+        .places(inch, mm)
+        .says(if metric {
+            "\u{3c0}/4 (d \u{2212} 0.9382 P)\u{b2}."
+        } else {
+            "\u{3c0}/4 (D \u{2212} 0.9743 P)\u{b2}, for screws up to 100 ksi."
+        });
     screws(&mut a, thread);
     holes(&mut a, thread);
     working(inp, &mut a, thread);
     a.draw(|| {
-        let title = format!("{thread} in section: major diameter left, minor and pitch diameter right, pitch above");
+        let title = format!(
+            "{thread} in section: major diameter left, minor and pitch diameter right, pitch above"
+        );
         drawing(title, thread, &[d1, d2], &|size| inp.num_to(size, 4, 3))
     });
     a.source(source_of(thread));
@@ -108,7 +164,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 }
 
 fn classes(thread: ThreadCall) -> impl Iterator<Item = ThreadClass> {
-    ThreadClass::ALL.into_iter().filter(move |class| class.is_metric() == thread.series.is_metric())
+    ThreadClass::ALL
+        .into_iter()
+        .filter(move |class| class.is_metric() == thread.series.is_metric())
 }
 
 fn screws(a: &mut Answer, thread: ThreadCall) {
@@ -116,10 +174,23 @@ fn screws(a: &mut Answer, thread: ThreadCall) {
     let table = a.table(
         "screw-limits",
         "Limits of the screw",
-        &["class", "major most", "major least", "pitch most", "pitch least", "minor most"],
+        &[
+            "class",
+            "major most",
+            "major least",
+            "pitch most",
+            "pitch least",
+            "minor most",
+        ],
     );
     for class in classes(thread) {
-        if let Ok(Limits::External { major, pitch, minor_most, .. }) = limits(thread, class) {
+        if let Ok(Limits::External {
+            major,
+            pitch,
+            minor_most,
+            ..
+        }) = limits(thread, class)
+        {
             let cells = [major.high, major.low, pitch.high, pitch.low, minor_most].map(value);
             let mut row = vec![Value::words(class.mark())];
             row.extend(cells);
@@ -134,7 +205,13 @@ fn holes(a: &mut Answer, thread: ThreadCall) {
     let table = a.table(
         "hole-limits",
         "Limits of the tapped hole",
-        &["class", "bore least", "bore most", "pitch least", "pitch most"],
+        &[
+            "class",
+            "bore least",
+            "bore most",
+            "pitch least",
+            "pitch most",
+        ],
     );
     for class in classes(thread) {
         if let Ok(Limits::Internal { minor, pitch, .. }) = limits(thread, class) {
@@ -157,7 +234,14 @@ fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall) {
     a.work(|w| {
         let source = source_of(thread);
         if !thread.series.is_metric() {
-            w.step("Pitch", &["P = 1 \u{f7} threads per inch".into(), format!("P = {}", inp.show_to(p, 5, 4))], source);
+            w.step(
+                "Pitch",
+                &[
+                    "P = 1 \u{f7} threads per inch".into(),
+                    format!("P = {}", inp.show_to(p, 5, 4)),
+                ],
+                source,
+            );
         }
         w.step(
             "Basic pitch diameter",
@@ -185,8 +269,11 @@ fn working(inp: &Inputs, a: &mut Answer, thread: ThreadCall) {
             ],
             source,
         );
-        let (factor, source) =
-            if thread.series.is_metric() { ("0.9382", &AREA_METRIC) } else { ("0.9743", &AREA_INCH) };
+        let (factor, source) = if thread.series.is_metric() {
+            ("0.9382", &AREA_METRIC)
+        } else {
+            ("0.9743", &AREA_INCH)
+        };
         w.step(
             "Tensile stress area",
             &[
@@ -220,7 +307,8 @@ fn tolerance(w: &mut Work, thread: ThreadCall, class: ThreadClass) {
     w.step(
         format!("Tolerance of the pitch diameter, class {}", class.mark()),
         &[
-            "T(2A) = 0.0015 \u{221b}D + 0.0015 \u{221a}Le + 0.015 \u{221b}P\u{b2}, in inches".into(),
+            "T(2A) = 0.0015 \u{221b}D + 0.0015 \u{221a}Le + 0.015 \u{221b}P\u{b2}, in inches"
+                .into(),
             format!("{rule}: Le = {}", inches(le, 4)),
             format!("T(2A) = {}", inches(base, 6)),
             format!(
@@ -254,20 +342,38 @@ pub(super) fn drawing(
     for turn in 0..count {
         let x = p * f64::from(turn);
         // Basic form (ISO 68-1): crest P/8, root P/4, flanks 5/16 P along the axis.
-        for (along, across) in [(0.0, d), (p / 8.0, d), (p * 7.0 / 16.0, d1), (p * 11.0 / 16.0, d1)] {
+        for (along, across) in [
+            (0.0, d),
+            (p / 8.0, d),
+            (p * 7.0 / 16.0, d1),
+            (p * 11.0 / 16.0, d1),
+        ] {
             upper.push(pt(x + along, across / 2.0));
         }
     }
     upper.push(pt(length, d / 2.0));
-    let lower: Vec<Point> = upper.iter().rev().map(|point| pt(point.x, -point.y)).collect();
+    let lower: Vec<Point> = upper
+        .iter()
+        .rev()
+        .map(|point| pt(point.x, -point.y))
+        .collect();
     let outline: Vec<Point> = upper.into_iter().chain(lower).collect();
     let mut drawing = Drawing::new(title, to_scale);
     drawing.path(Pen::Object, true, &outline);
     drawing.path(Pen::Centre, false, &[pt(-p, 0.0), pt(length + p, 0.0)]);
     for side in [0.5, -0.5] {
-        drawing.path(Pen::Thin, false, &[pt(0.0, d2 * side), pt(length, d2 * side)]);
+        drawing.path(
+            Pen::Thin,
+            false,
+            &[pt(0.0, d2 * side), pt(length, d2 * side)],
+        );
     }
-    drawing.dimension(pt(p / 16.0, d / 2.0), pt(p * 17.0 / 16.0, d / 2.0), 1.5, show(thread.pitch.length()));
+    drawing.dimension(
+        pt(p / 16.0, d / 2.0),
+        pt(p * 17.0 / 16.0, d / 2.0),
+        1.5,
+        show(thread.pitch.length()),
+    );
     // Figures stand beside their lines: the major diameter to the left, the other two to the right.
     drawing.dimension(pt(0.0, -d / 2.0), pt(0.0, d / 2.0), 2.0, show(thread.major));
     for (size, steps) in others.iter().zip([1.5, 6.5]) {
@@ -279,26 +385,40 @@ pub(super) fn drawing(
 
 /// The usual threads, for the search box.
 pub(super) fn finds() -> Vec<Find> {
-    let usual = |thread: &ThreadCall| !matches!(thread.series, ThreadSeries::Un | ThreadSeries::Uns);
+    let usual =
+        |thread: &ThreadCall| !matches!(thread.series, ThreadSeries::Un | ThreadSeries::Uns);
     let inch = unified::SIZES.iter().flat_map(ThreadCall::all_of_unified);
-    let metric = metric_threads::SIZES.iter().filter(|size| size.choice < 3).flat_map(ThreadCall::all_of_metric);
+    let metric = metric_threads::SIZES
+        .iter()
+        .filter(|size| size.choice < 3)
+        .flat_map(ThreadCall::all_of_metric);
     inch.chain(metric).filter(usual).map(find).collect()
 }
 
 fn find(thread: ThreadCall) -> Find {
     let short = thread.short();
-    let mut keys = vec![short.to_ascii_lowercase(), thread.to_string().to_ascii_lowercase()];
+    let mut keys = vec![
+        short.to_ascii_lowercase(),
+        thread.to_string().to_ascii_lowercase(),
+    ];
     if let Some(bare) = short.strip_prefix('#') {
         keys.push(bare.to_owned());
     }
     if thread.series == ThreadSeries::MetricCoarse {
         keys.push(thread.size().to_ascii_lowercase());
     }
-    let (unit, places) = if thread.series.is_metric() { (&units::MM, 3) } else { (&units::INCH, 4) };
+    let (unit, places) = if thread.series.is_metric() {
+        (&units::MM, 3)
+    } else {
+        (&units::INCH, 4)
+    };
     Find {
         keys,
         title: format!("Thread {thread}"),
-        aside: format!("pitch diameter {}", with_unit(pitch_diameter(thread).mm(), unit, places)),
+        aside: format!(
+            "pitch diameter {}",
+            with_unit(pitch_diameter(thread).mm(), unit, places)
+        ),
         entry: vec![("thread", thread.to_string())],
     }
 }

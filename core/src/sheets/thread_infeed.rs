@@ -101,16 +101,19 @@ static FIELDS: &[Field] = &[
         .preset("8")
         .example("8")
         .range(1.0, 60.0, "what patience bears"),
-    Field::count("starts", "Starts").seldom()
+    Field::count("starts", "Starts")
+        .seldom()
         .preset("1")
         .example("2")
         .range(1.0, 12.0, "what thread dials divide"),
-    Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM]).seldom()
+    Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
+        .seldom()
         .example("80")
         .hint("For the time that is left before the shoulder.")
         .range(1.0, 10_000.0, "what a lathe turns")
         .optional(),
-    Field::length("length", "Length of the thread").seldom()
+    Field::length("length", "Length of the thread")
+        .seldom()
         .example("1 in")
         .range_in(0.01, 100.0, "what a bed bears")
         .optional(),
@@ -119,16 +122,19 @@ static FIELDS: &[Field] = &[
         "Leadscrew",
         Kind::Pitch,
         &[&TPI, &PITCH_MM, &PITCH_INCH],
-    ).seldom()
+    )
+    .seldom()
     .example("8 tpi")
     .hint("For the thread dial.")
     .range(0.5, 26.0, "leadscrews of lathes")
     .optional(),
-    Field::count("wheel", "Teeth of the dial's wheel").seldom()
+    Field::count("wheel", "Teeth of the dial's wheel")
+        .seldom()
         .preset("32")
         .example("32")
         .range(4.0, 120.0, "wheels of thread dials"),
-    Field::count("lines", "Lines on the dial").seldom()
+    Field::count("lines", "Lines on the dial")
+        .seldom()
         .preset("8")
         .example("8")
         .hint("Numbered and plain ones together.")

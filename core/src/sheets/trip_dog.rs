@@ -11,7 +11,14 @@ pub(super) static SHEET: Sheet = Sheet {
     title: "Set a trip dog",
     question: "Where must the trip dog stand, and how well does the stop repeat?",
     aside: "feed, delay, trial stops",
-    words: &["trip", "trip dog", "overrun", "stop", "feed trip", "repeatability"],
+    words: &[
+        "trip",
+        "trip dog",
+        "overrun",
+        "stop",
+        "feed trip",
+        "repeatability",
+    ],
     group: Group::Run,
     fields: &[
         Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
@@ -26,7 +33,8 @@ pub(super) static SHEET: Sheet = Sheet {
             .hint("Taken from two stops at two feeds, or 0.2 s to begin with.")
             .measured()
             .monotonic(),
-        Field::quantity("coast", "Coasts on", Kind::Length, &[&INCH, &MM]).seldom()
+        Field::quantity("coast", "Coasts on", Kind::Length, &[&INCH, &MM])
+            .seldom()
             .example("0.005 in")
             .preset("0 in")
             .range(0.0, 50.0, "what a table coasts")
@@ -37,16 +45,10 @@ pub(super) static SHEET: Sheet = Sheet {
             .range(-5000.0, 5000.0, "what a table travels")
             .hint("On the scale that you read; feeding toward larger figures.")
             .optional(),
-        Field::rows(
-            "trials",
-            "Trial stops",
-            STOPS,
-            2,
-            60,
-        )
-        .example("6.248 in;6.251 in;6.250 in;6.253 in")
-        .hint("Same dog, same feed, same direction, two or more.")
-        .optional(),
+        Field::rows("trials", "Trial stops", STOPS, 2, 60)
+            .example("6.248 in;6.251 in;6.250 in;6.253 in")
+            .hint("Same dog, same feed, same direction, two or more.")
+            .optional(),
     ],
     results: &[
         Res::of("overrun", "Runs on past the trip", Kind::Length),
@@ -59,7 +61,11 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::of("move-dog", "Move the dog by", Kind::Length),
     ],
     examples: &[
-        &[("feed", "6 ipm"), ("wanted", "6.250 in"), ("trials", "6.248 in;6.251 in;6.250 in;6.253 in")],
+        &[
+            ("feed", "6 ipm"),
+            ("wanted", "6.250 in"),
+            ("trials", "6.248 in;6.251 in;6.250 in;6.253 in"),
+        ],
         &[("feed", "100 ipm"), ("delay", "0.3 s")],
     ],
     takes: &[],
@@ -67,26 +73,38 @@ pub(super) static SHEET: Sheet = Sheet {
     figure,
 };
 
-static STOPS: &[Field] = &[Field::quantity("stop", "Stopped at", Kind::Length, &[&INCH, &MM]).range(-5000.0, 5000.0, "what a table travels").example("6.251 in")];
+static STOPS: &[Field] = &[
+    Field::quantity("stop", "Stopped at", Kind::Length, &[&INCH, &MM])
+        .range(-5000.0, 5000.0, "what a table travels")
+        .example("6.251 in"),
+];
 
 static MOTION: Source = Source::computed("Uniform motion, s = v t", "worked out");
-static NEXT: Source = Source::from_memory("NIST/SEMATECH e-Handbook of Statistical Methods", "1.3.6.7.2, Student's t; prediction interval of one further value");
+static NEXT: Source = Source::from_memory(
+    "NIST/SEMATECH e-Handbook of Statistical Methods",
+    "1.3.6.7.2, Student's t; prediction interval of one further value",
+);
 static TRADE: Source = Source::practice("Setting trip dogs");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    let (feed, delay, coast): (FeedRate, Time, Length) = (inp.get("feed")?, inp.get("delay")?, inp.get("coast")?);
+    let (feed, delay, coast): (FeedRate, Time, Length) =
+        (inp.get("feed")?, inp.get("delay")?, inp.get("coast")?);
     let wanted: Option<Length> = inp.opt("wanted");
     let past = overrun(feed, delay, coast);
     let found = trials(&inp.list("trials"));
     let mut a = inp.answer();
-    a.line("overrun", past).says("Feed \u{d7} time to let go, and what it coasts. It grows with the feed.");
+    a.line("overrun", past)
+        .says("Feed \u{d7} time to let go, and what it coasts. It grows with the feed.");
     if let Some(wanted) = wanted {
-        a.line("trip-at", wanted - past).says("The stop wanted less the overrun, feeding toward larger figures.");
+        a.line("trip-at", wanted - past)
+            .says("The stop wanted less the overrun, feeding toward larger figures.");
     }
     if let Some(found) = found {
         tell(&mut a, found);
         if let Some(wanted) = wanted {
-            a.line("move-dog", wanted - found.mean).signed().says("Plus: toward larger figures. From the mean of the trials.");
+            a.line("move-dog", wanted - found.mean)
+                .signed()
+                .says("Plus: toward larger figures. From the mean of the trials.");
         }
     }
     a.work(|w| work(inp, w, (feed, delay, coast), past, found));
@@ -99,17 +117,36 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 
 fn tell(a: &mut Answer, found: Trials) {
     a.line("mean", found.mean).says("Of the trials.");
-    a.line("spread", found.spread).says("Largest less smallest.");
-    a.line("deviation", found.deviation).says("With n \u{2212} 1.");
-    a.line("next-low", found.mean - found.next).says("95 times in 100, if the trials scatter evenly.");
-    a.line("next-high", found.mean + found.next).says("95 times in 100, if the trials scatter evenly.");
+    a.line("spread", found.spread)
+        .says("Largest less smallest.");
+    a.line("deviation", found.deviation)
+        .says("With n \u{2212} 1.");
+    a.line("next-low", found.mean - found.next)
+        .says("95 times in 100, if the trials scatter evenly.");
+    a.line("next-high", found.mean + found.next)
+        .says("95 times in 100, if the trials scatter evenly.");
 }
 
-fn work(inp: &Inputs, w: &mut Work, entry: (FeedRate, Time, Length), past: Length, found: Option<Trials>) {
+fn work(
+    inp: &Inputs,
+    w: &mut Work,
+    entry: (FeedRate, Time, Length),
+    past: Length,
+    found: Option<Trials>,
+) {
     let (feed, delay, coast) = entry;
     w.step(
         "Overrun",
-        &["s = F \u{d7} t \u{f7} 60 + coast".into(), format!("s = {} \u{d7} {} \u{f7} 60 + {} = {}", inp.show(feed), inp.show_to(delay, 2, 2), inp.show(coast), inp.show(past))],
+        &[
+            "s = F \u{d7} t \u{f7} 60 + coast".into(),
+            format!(
+                "s = {} \u{d7} {} \u{f7} 60 + {} = {}",
+                inp.show(feed),
+                inp.show_to(delay, 2, 2),
+                inp.show(coast),
+                inp.show(past)
+            ),
+        ],
         &MOTION,
     );
     if let Some(found) = found {
@@ -117,7 +154,13 @@ fn work(inp: &Inputs, w: &mut Work, entry: (FeedRate, Time, Length), past: Lengt
             "Range for the next stop",
             &[
                 "mean \u{b1} t \u{d7} s \u{d7} \u{221a}(1 + 1/n)".into(),
-                format!("{} \u{b1} {}, n = {}, s = {}", inp.show(found.mean), inp.show(found.next), found.count, inp.show_to(found.deviation, 5, 4)),
+                format!(
+                    "{} \u{b1} {}, n = {}, s = {}",
+                    inp.show(found.mean),
+                    inp.show(found.next),
+                    found.count,
+                    inp.show_to(found.deviation, 5, 4)
+                ),
             ],
             &NEXT,
         );
@@ -126,12 +169,39 @@ fn work(inp: &Inputs, w: &mut Work, entry: (FeedRate, Time, Length), past: Lengt
 
 fn draw(inp: &Inputs, past: Length, wanted: Option<Length>, found: Option<Trials>) -> Drawing {
     let mut d = Drawing::new("Table stop: the dog trips, the table runs on", false);
-    d.path(Pen::Object, true, &[pt(0.0, 0.0), pt(120.0, 0.0), pt(120.0, 16.0), pt(0.0, 16.0)]);
-    d.path(Pen::Object, true, &[pt(40.0, 0.0), pt(50.0, 0.0), pt(45.0, -12.0)]);
-    d.path(Pen::Hidden, true, &[pt(80.0, 0.0), pt(90.0, 0.0), pt(85.0, -12.0)]);
+    d.path(
+        Pen::Object,
+        true,
+        &[pt(0.0, 0.0), pt(120.0, 0.0), pt(120.0, 16.0), pt(0.0, 16.0)],
+    );
+    d.path(
+        Pen::Object,
+        true,
+        &[pt(40.0, 0.0), pt(50.0, 0.0), pt(45.0, -12.0)],
+    );
+    d.path(
+        Pen::Hidden,
+        true,
+        &[pt(80.0, 0.0), pt(90.0, 0.0), pt(85.0, -12.0)],
+    );
     d.dimension(pt(45.0, -12.0), pt(85.0, -12.0), -2.0, inp.show(past));
-    d.text(pt(45.0, 26.0), wanted.map_or_else(|| "trips".into(), |wanted| format!("trips at {}", inp.num(wanted - past))));
-    let stops = found.map_or_else(|| "stops".into(), |found| format!("stops at {} \u{b1} {}", inp.num(found.mean), inp.num(found.next)));
+    d.text(
+        pt(45.0, 26.0),
+        wanted.map_or_else(
+            || "trips".into(),
+            |wanted| format!("trips at {}", inp.num(wanted - past)),
+        ),
+    );
+    let stops = found.map_or_else(
+        || "stops".into(),
+        |found| {
+            format!(
+                "stops at {} \u{b1} {}",
+                inp.num(found.mean),
+                inp.num(found.next)
+            )
+        },
+    );
     d.text(pt(95.0, -48.0), stops);
     d
 }

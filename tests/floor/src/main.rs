@@ -6,7 +6,10 @@ use yew::prelude::*;
 #[component]
 fn Floor() -> Html {
     let texts = use_state(|| vec![String::new(); 6]);
-    let sum: f64 = texts.iter().filter_map(|t| t.trim().parse::<f64>().ok()).sum();
+    let sum: f64 = texts
+        .iter()
+        .filter_map(|t| t.trim().parse::<f64>().ok())
+        .sum();
     let fields = (0..6).map(|at| {
         let texts = texts.clone();
         let value = texts.get(at).cloned().unwrap_or_default();

@@ -2,7 +2,7 @@
 use super::{Bench, Count, Stage};
 use crate::{
     fail::Res,
-    generate, project, run, size,
+    format, generate, project, run, size,
     web::{Page, site},
 };
 use std::process::Command;
@@ -29,7 +29,7 @@ pub const ALL: &[Stage] = &[
 ];
 
 fn fmt(bench: &Bench) -> Res<Count> {
-    let (ok, _) = bench.logged("fmt", run::cargo().args(["fmt", "--all", "--check"]))?;
+    let (ok, _) = bench.logged("fmt", &mut format::rustfmt(true)?)?;
     Ok(Count::one(ok))
 }
 

@@ -88,14 +88,16 @@ pub(super) static FIELDS: &[Field] = &[
             choice("short", "a nut factor"),
             choice("long", "friction of thread and head apart"),
         ],
-    ).seldom(),
+    )
+    .seldom(),
     Field::number("factor", "Nut factor K")
         .example("0.2")
         .range(0.02, 1.0, "nut factors in print run from 0.08 to 0.5")
         .when(&[when("state", &["own"]), when("form", &["short"])])
         .measured()
         .monotonic(),
-    Field::number("thread-friction", "Friction in the thread").seldom()
+    Field::number("thread-friction", "Friction in the thread")
+        .seldom()
         .example("0.15")
         .hint("Empty: the middle of the friction class that belongs to the state.")
         .range(0.01, 1.0, "friction of metal on metal")
@@ -103,7 +105,8 @@ pub(super) static FIELDS: &[Field] = &[
         .measured()
         .monotonic()
         .optional(),
-    Field::number("head-friction", "Friction under the head").seldom()
+    Field::number("head-friction", "Friction under the head")
+        .seldom()
         .example("0.15")
         .range(0.01, 1.0, "friction of metal on metal")
         .when(&[when("form", &["long"])])
@@ -118,7 +121,8 @@ pub(super) static FIELDS: &[Field] = &[
             choice("hex", "a hexagon head, usual hole"),
             choice("socket", "a socket head, usual hole"),
         ],
-    ).seldom()
+    )
+    .seldom()
     .when(&[when("form", &["long"])]),
     Field::choice(
         "by",
@@ -142,20 +146,24 @@ pub(super) static FIELDS: &[Field] = &[
             choice("across", "across, at a right angle"),
             choice("back", "back along the wrench"),
         ],
-    ).seldom(),
-    Field::length("lever", "Wrench, middle of the grip to the drive").seldom()
+    )
+    .seldom(),
+    Field::length("lever", "Wrench, middle of the grip to the drive")
+        .seldom()
         .example("12 in")
         .range_mm(20.0, 3000.0, "torque wrenches")
         .when(&[when("adapter", &["straight", "across", "back"])])
         .measured()
         .monotonic(),
-    Field::length("extension", "Adapter, drive to the middle of the screw").seldom()
+    Field::length("extension", "Adapter, drive to the middle of the screw")
+        .seldom()
         .example("2 in")
         .range_mm(1.0, 2000.0, "adapters")
         .when(&[when("adapter", &["straight", "across", "back"])])
         .measured()
         .monotonic(),
-    Field::length("grip", "Grip: thickness that is clamped").seldom()
+    Field::length("grip", "Grip: thickness that is clamped")
+        .seldom()
         .example("1 1/2 in")
         .hint("For the stretch and the drawing.")
         .range_mm(0.5, 2000.0, "grips of shop joints")

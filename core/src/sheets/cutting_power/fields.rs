@@ -170,18 +170,21 @@ pub(super) static FIELDS: &[Field] = &[
         "Entering angle of the edge",
         Kind::Angle,
         &[&DEGREE],
-    ).seldom()
+    )
+    .seldom()
     .preset("90 deg")
     .example("75 deg")
     .hint("Between the edge and the feed; 90 is square to the work.")
     .range(10.0, 90.0, "edges of lathe tools")
     .when(&[when("cut", &["turn"])]),
-    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE]).seldom()
+    Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
+        .seldom()
         .preset("118 deg")
         .example("118 deg")
         .range(60.0, 170.0, "drill points")
         .when(&[when("cut", &["drill"])]),
-    Field::number("kd", "Kd of the work, for thrust").seldom()
+    Field::number("kd", "Kd of the work, for thrust")
+        .seldom()
         .example("24000")
         .hint("Inch constant; 24,000 for steel of 200 HB. Empty: no thrust.")
         .range(500.0, 100_000.0, "material factors of the drilling table")
@@ -194,7 +197,8 @@ pub(super) static FIELDS: &[Field] = &[
             choice("plain", "ordinary, chisel edge 0.18 D"),
             choice("split", "split, 0.03 D"),
         ],
-    ).seldom()
+    )
+    .seldom()
     .when(&[when("cut", &["drill"]), when("by", &["unit"])]),
     Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
         .example("1 hp")

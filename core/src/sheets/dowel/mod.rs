@@ -88,7 +88,8 @@ static FIELDS: &[Field] = &[
     Field::choice("metal", "Plate that holds", METALS).when(INCH),
     Field::choice("press", "Class of the holding hole", PRESS).when(METRIC),
     Field::choice("slip", "Class of the slip hole", SLIP).when(METRIC),
-    Field::length("hole", "Hole measured").seldom()
+    Field::length("hole", "Hole measured")
+        .seldom()
         .example("0.2496 in")
         .hint("To see how this pin will sit in a hole that is there.")
         .range_mm(0.4, 61.0, "dowels run from 0.6 to 50 mm")
@@ -99,7 +100,8 @@ static FIELDS: &[Field] = &[
         "Shear stress allowed",
         Kind::Stress,
         &[&PSI, &KSI, &MPA],
-    ).seldom()
+    )
+    .seldom()
     .example("300 MPa")
     .hint("For metric pins: the standards list no load.")
     .range(1.0, 1500.0, "pins of any steel shear below 1500 MPa")

@@ -1,7 +1,7 @@
 //! What is entered: a plate whose stages are wanted, or ratios whose gears are wanted.
 
 use crate::quantity::Kind;
-use crate::quantity::units::{INCH, IN_PER_MIN, MM, MM_PER_MIN, RPM};
+use crate::quantity::units::{IN_PER_MIN, INCH, MM, MM_PER_MIN, RPM};
 use crate::record::{FEEDS, SPINDLE};
 use crate::sheet::*;
 
@@ -9,8 +9,19 @@ const SERIES: When = when("find", &["stages"]);
 const GEARS: When = when("find", &["gears"]);
 
 pub static FIELDS: &[Field] = &[
-    Field::choice("find", "Find", &[choice("stages", "stages for a plate"), choice("gears", "gears for ratios")]),
-    Field::choice("box", "Box for", &[choice("feeds", "feeds"), choice("speeds", "spindle speeds")]),
+    Field::choice(
+        "find",
+        "Find",
+        &[
+            choice("stages", "stages for a plate"),
+            choice("gears", "gears for ratios"),
+        ],
+    ),
+    Field::choice(
+        "box",
+        "Box for",
+        &[choice("feeds", "feeds"), choice("speeds", "spindle speeds")],
+    ),
     Field::rows("feed-steps", "Feeds on the plate", FEED, 2, 48)
         .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
         .hint("All of them, in any order.")
@@ -25,7 +36,15 @@ pub static FIELDS: &[Field] = &[
         .example("0.5;0.7071;1")
         .hint("Of one stage, one a row.")
         .when(&[GEARS]),
-    Field::choice("sense", "Ratio is", &[choice("driver", "driver over driven"), choice("driven", "driven over driver")]).when(&[GEARS]),
+    Field::choice(
+        "sense",
+        "Ratio is",
+        &[
+            choice("driver", "driver over driven"),
+            choice("driven", "driven over driver"),
+        ],
+    )
+    .when(&[GEARS]),
     Field::count("sum-low", "Smallest tooth sum")
         .preset("50")
         .range(10.0, 300.0, "two gears that fit in a box")
@@ -47,8 +66,23 @@ pub static FIELDS: &[Field] = &[
         .when(&[GEARS]),
 ];
 
-static FEED: &[Field] = &[Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
-    .range(0.1, 20_000.0, "what a table feeds")];
-static SPEED: &[Field] =
-    &[Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(1.0, 100_000.0, "what a spindle turns")];
-static RATIO: &[Field] = &[Field::number("ratio", "Ratio").example("0.5").range(0.02, 50.0, "what one pair of gears does")];
+static FEED: &[Field] =
+    &[
+        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
+            0.1,
+            20_000.0,
+            "what a table feeds",
+        ),
+    ];
+static SPEED: &[Field] = &[
+    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+        1.0,
+        100_000.0,
+        "what a spindle turns",
+    ),
+];
+static RATIO: &[Field] = &[Field::number("ratio", "Ratio").example("0.5").range(
+    0.02,
+    50.0,
+    "what one pair of gears does",
+)];

@@ -6,13 +6,26 @@ use crate::quantity::{Count, Length, Number, Share};
 use crate::sheet::*;
 
 pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    let ratios: Vec<f64> = inp.list::<Number>("ratios").into_iter().map(Number::get).collect();
-    let sense = if inp.choice("sense") == "driven" { Sense::DrivenOverDriver } else { Sense::DriverOverDriven };
+    let ratios: Vec<f64> = inp
+        .list::<Number>("ratios")
+        .into_iter()
+        .map(Number::get)
+        .collect();
+    let sense = if inp.choice("sense") == "driven" {
+        Sense::DrivenOverDriver
+    } else {
+        Sense::DriverOverDriven
+    };
     let count = |id: &'static str| Ok::<u32, Stop>(inp.get::<Count>(id)?.get() as u32);
     let (low, high, least) = (count("sum-low")?, count("sum-high")?, count("least")?);
     if low > high {
         let says = format!("the sums run from {low} to {high}");
-        return Err(Stop::fault("sum-high", Reason::Conflict, says, "give the larger sum here"));
+        return Err(Stop::fault(
+            "sum-high",
+            Reason::Conflict,
+            says,
+            "give the larger sum here",
+        ));
     }
     let found = sums_for(&ratios, sense, low, high, least);
     let Some(best) = found.first() else {
@@ -23,11 +36,16 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let module: Option<Length> = inp.opt("module");
     let centre = |sum: u32| module.map(|module| module * (f64::from(sum) / 2.0));
     let mut a = inp.answer();
-    a.words("gears", names(best)).says("Driver/driven, one module, so that every pair has the same tooth sum.");
-    a.line("worst", Share::from_fraction(best.worst)).places(2, 2).says("Ratio of the gears over the wanted one, less 1.");
-    a.line("sum", Count::of(f64::from(best.sum))).says("Driver and driven together, the same for each pair.");
+    a.words("gears", names(best))
+        .says("Driver/driven, one module, so that every pair has the same tooth sum.");
+    a.line("worst", Share::from_fraction(best.worst))
+        .places(2, 2)
+        .says("Ratio of the gears over the wanted one, less 1.");
+    a.line("sum", Count::of(f64::from(best.sum)))
+        .says("Driver and driven together, the same for each pair.");
     if let Some(centre) = centre(best.sum) {
-        a.line("centre", centre).says("Module \u{d7} tooth sum \u{f7} 2, without profile shift.");
+        a.line("centre", centre)
+            .says("Module \u{d7} tooth sum \u{f7} 2, without profile shift.");
     }
     if !inp.quiet() {
         pairs(inp, &mut a, &ratios, sense, best);
@@ -50,8 +68,23 @@ fn names(set: &SumSet) -> String {
 
 fn pairs(inp: &Inputs, a: &mut Answer, ratios: &[f64], sense: Sense, best: &SumSet) {
     // as speed factors: 1/5 to 2.8 for feeds, 1/4 to 2 for speeds
-    let (slow, fast, says) = if inp.choice("box") == "speeds" { (0.25, 2.0, "1/4 to 2") } else { (0.2, 2.8, "1/5 to 2.8") };
-    let table = a.table("pairs", "Pair by pair", &["gears", "wanted", "gives", "off", "step off", "as a feed or speed gear"]);
+    let (slow, fast, says) = if inp.choice("box") == "speeds" {
+        (0.25, 2.0, "1/4 to 2")
+    } else {
+        (0.2, 2.8, "1/5 to 2.8")
+    };
+    let table = a.table(
+        "pairs",
+        "Pair by pair",
+        &[
+            "gears",
+            "wanted",
+            "gives",
+            "off",
+            "step off",
+            "as a feed or speed gear",
+        ],
+    );
     let got = |near: &NearPair| sense.of(near.pair).unwrap_or(1.0);
     let mut last: Option<(f64, f64)> = None;
     for (near, &wanted) in best.pairs.iter().zip(ratios) {
@@ -64,8 +97,12 @@ fn pairs(inp: &Inputs, a: &mut Answer, ratios: &[f64], sense: Sense, best: &SumS
             Value::words(near.pair.to_string()),
             Value::of(Number::of(wanted)).places(4, 4),
             Value::of(Number::of(now)).places(4, 4),
-            Value::of(Share::from_fraction(near.off)).places(2, 2).signed(),
-            step.map_or(Value::words("\u{2013}"), |step| Value::of(Share::from_fraction(step)).places(2, 2).signed()),
+            Value::of(Share::from_fraction(near.off))
+                .places(2, 2)
+                .signed(),
+            step.map_or(Value::words("\u{2013}"), |step| {
+                Value::of(Share::from_fraction(step)).places(2, 2).signed()
+            }),
             Value::words(if inside { "within" } else { "outside" }),
         ]);
     }
@@ -73,7 +110,11 @@ fn pairs(inp: &Inputs, a: &mut Answer, ratios: &[f64], sense: Sense, best: &SumS
 }
 
 fn sums(a: &mut Answer, found: &[SumSet], centre: &dyn Fn(u32) -> Option<Length>) {
-    let table = a.table("sums", "Tooth sums, nearest first", &["sum", "gears", "farthest off", "centre distance"]);
+    let table = a.table(
+        "sums",
+        "Tooth sums, nearest first",
+        &["sum", "gears", "farthest off", "centre distance"],
+    );
     for (index, set) in found.iter().enumerate() {
         let cells = vec![
             Value::of(Count::of(f64::from(set.sum))),
@@ -85,8 +126,17 @@ fn sums(a: &mut Answer, found: &[SumSet], centre: &dyn Fn(u32) -> Option<Length>
     }
 }
 
-fn working(inp: &Inputs, a: &mut Answer, ratios: &[f64], sense: Sense, best: &SumSet, centre: Option<Length>) {
-    let Some((near, wanted)) = best.pairs.first().zip(ratios.first()) else { return };
+fn working(
+    inp: &Inputs,
+    a: &mut Answer,
+    ratios: &[f64],
+    sense: Sense,
+    best: &SumSet,
+    centre: Option<Length>,
+) {
+    let Some((near, wanted)) = best.pairs.first().zip(ratios.first()) else {
+        return;
+    };
     a.work(|w| {
         let (formula, sum) = match sense {
             Sense::DriverOverDriven => ("z1 = s i \u{f7} (1 + i), z2 = s \u{2212} z1", best.sum),
@@ -101,15 +151,30 @@ fn working(inp: &Inputs, a: &mut Answer, ratios: &[f64], sense: Sense, best: &Su
             "Teeth of the first pair",
             &[
                 format!("{formula}; whole teeth, nearest by the ratio"),
-                format!("s = {sum}, i = {i}: z1 = {}, taken {}", inp.num_to(Number::of(exact), 2, 2), near.pair),
-                format!("off = {} \u{f7} {i} \u{2212} 1 = {}", inp.num_to(Number::of(sense.of(near.pair).unwrap_or(1.0)), 4, 4), inp.show_to(Share::from_fraction(near.off), 2, 2)),
+                format!(
+                    "s = {sum}, i = {i}: z1 = {}, taken {}",
+                    inp.num_to(Number::of(exact), 2, 2),
+                    near.pair
+                ),
+                format!(
+                    "off = {} \u{f7} {i} \u{2212} 1 = {}",
+                    inp.num_to(Number::of(sense.of(near.pair).unwrap_or(1.0)), 4, 4),
+                    inp.show_to(Share::from_fraction(near.off), 2, 2)
+                ),
             ],
             &SUM,
         );
         if let Some(centre) = centre {
             w.step(
                 "Centre distance",
-                &["a = m s \u{f7} 2".into(), format!("a = {} \u{d7} {sum} \u{f7} 2 = {}", inp.num(inp.opt::<Length>("module").unwrap_or(Length::ZERO)), inp.show(centre))],
+                &[
+                    "a = m s \u{f7} 2".into(),
+                    format!(
+                        "a = {} \u{d7} {sum} \u{f7} 2 = {}",
+                        inp.num(inp.opt::<Length>("module").unwrap_or(Length::ZERO)),
+                        inp.show(centre)
+                    ),
+                ],
                 &SUM,
             );
         }
@@ -118,9 +183,20 @@ fn working(inp: &Inputs, a: &mut Answer, ratios: &[f64], sense: Sense, best: &Su
 
 /// The pairs as pitch circles on two shafts, side by side.
 fn draw(best: &SumSet) -> Drawing {
-    let mut d = Drawing::new(format!("Pitch circles of {} between the same two shafts", names(best)), true);
+    let mut d = Drawing::new(
+        format!(
+            "Pitch circles of {} between the same two shafts",
+            names(best)
+        ),
+        true,
+    );
     let sum = f64::from(best.sum);
-    let widest = best.pairs.iter().map(|near| near.pair.driver.max(near.pair.driven)).max().unwrap_or(0);
+    let widest = best
+        .pairs
+        .iter()
+        .map(|near| near.pair.driver.max(near.pair.driven))
+        .max()
+        .unwrap_or(0);
     let pitch = f64::from(widest) + sum * 0.15;
     let half = sum / 2.0;
     for (at, near) in best.pairs.iter().take(6).enumerate() {
@@ -132,7 +208,14 @@ fn draw(best: &SumSet) -> Drawing {
     }
     let end = best.pairs.len().min(6).saturating_sub(1) as f64 * pitch;
     for y in [0.0, half] {
-        d.path(Pen::Centre, false, &[pt(-f64::from(widest) / 2.0 - 4.0, y), pt(end + f64::from(widest) / 2.0 + 4.0, y)]);
+        d.path(
+            Pen::Centre,
+            false,
+            &[
+                pt(-f64::from(widest) / 2.0 - 4.0, y),
+                pt(end + f64::from(widest) / 2.0 + 4.0, y),
+            ],
+        );
     }
     d
 }

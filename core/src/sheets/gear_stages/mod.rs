@@ -15,8 +15,19 @@ pub static SHEET: Sheet = Sheet {
     question: "Which stages give this plate, and which gears give these ratios?",
     aside: "plate, or ratios",
     words: &[
-        "gearbox", "structure", "structural formula", "speed chart", "ray diagram", "tooth counts", "number of teeth", "gear pair",
-        "centre distance", "center distance", "tooth sum", "cluster", "gear ratio",
+        "gearbox",
+        "structure",
+        "structural formula",
+        "speed chart",
+        "ray diagram",
+        "tooth counts",
+        "number of teeth",
+        "gear pair",
+        "centre distance",
+        "center distance",
+        "tooth sum",
+        "cluster",
+        "gear ratio",
     ],
     group: Group::Run,
     fields: fields::FIELDS,
@@ -35,7 +46,13 @@ pub static SHEET: Sheet = Sheet {
         &[],
         &[("box", "speeds")],
         &[("find", "gears"), ("ratios", "0.5;0.7071;1")],
-        &[("find", "gears"), ("ratios", "2;1.5;1"), ("sense", "driven"), ("module", "2 mm"), ("box", "speeds")],
+        &[
+            ("find", "gears"),
+            ("ratios", "2;1.5;1"),
+            ("sense", "driven"),
+            ("module", "2 mm"),
+            ("box", "speeds"),
+        ],
     ],
     takes: &[],
     finds: None,
@@ -48,8 +65,16 @@ pub static SHEET: Sheet = Sheet {
     },
 };
 
-static STRUCTURE: Source = Source::from_memory("Acherkan, Machine Tool Design", "structural formula z = p1(1) p2(p1) p3(p1 p2)");
-static LIMITS: Source =
-    Source::from_memory("Machine tool design texts", "gear ratios 1/4 to 2 for speeds, 1/5 to 2.8 for feeds; stage range 8 and 14");
-static SUM: Source = Source::from_memory("Machine tool design texts", "tooth sum constant on fixed shafts of one module");
+static STRUCTURE: Source = Source::from_memory(
+    "Acherkan, Machine Tool Design",
+    "structural formula z = p1(1) p2(p1) p3(p1 p2)",
+);
+static LIMITS: Source = Source::from_memory(
+    "Machine tool design texts",
+    "gear ratios 1/4 to 2 for speeds, 1/5 to 2.8 for feeds; stage range 8 and 14",
+);
+static SUM: Source = Source::from_memory(
+    "Machine tool design texts",
+    "tooth sum constant on fixed shafts of one module",
+);
 static TRADE: Source = Source::practice("Whole tooth numbers move a step by 2 to 5 %");

@@ -18,38 +18,79 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 }
 
 fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Result<Answer, Stop> {
-    let mut plate: Vec<f64> = inp.list::<Q>(field).into_iter().map(Quantity::base).collect();
+    let mut plate: Vec<f64> = inp
+        .list::<Q>(field)
+        .into_iter()
+        .map(Quantity::base)
+        .collect();
     crate::order::sort_by(&mut plate, f64::total_cmp);
     if plate.len() > MOST_SETTINGS {
-        let says = format!("the plate has {} values; the search takes {MOST_SETTINGS}", plate.len());
-        return Err(Stop::fault(field, Reason::OutOfRange, says, "enter one range of the box alone"));
+        let says = format!(
+            "the plate has {} values; the search takes {MOST_SETTINGS}",
+            plate.len()
+        );
+        return Err(Stop::fault(
+            field,
+            Reason::OutOfRange,
+            says,
+            "enter one range of the box alone",
+        ));
     }
     if plate.windows(2).any(|two| matches!(two, [a, b] if a >= b)) {
-        return Err(Stop::fault(field, Reason::Conflict, "a value is on the plate twice", "enter each value once"));
+        return Err(Stop::fault(
+            field,
+            Reason::Conflict,
+            "a value is on the plate twice",
+            "enter each value once",
+        ));
     }
     let found = structures(&plate);
     let fitting = found.iter().filter(|one| one.off <= MOST_OFF).count();
     let Some(best) = found.first().filter(|one| one.off <= MOST_OFF) else {
-        let miss = found.iter().map(|one| one.off).fold(f64::INFINITY, f64::min);
+        let miss = found
+            .iter()
+            .map(|one| one.off)
+            .fold(f64::INFINITY, f64::min);
         let says = if miss.is_finite() {
-            format!("no stages in series give these values: the nearest miss one by {} %", libm::round(miss * 100.0))
+            format!(
+                "no stages in series give these values: the nearest miss one by {} %",
+                libm::round(miss * 100.0)
+            )
         } else {
-            format!("no stages of up to 12 places and {MOST_SETTINGS} settings give {} values", plate.len())
+            format!(
+                "no stages of up to 12 places and {MOST_SETTINGS} settings give {} values",
+                plate.len()
+            )
         };
         let cure = "look for a misread, missing or doubled value; a worn plate is read with \u{201c}Read a worn plate\u{201d}";
         return Err(Stop::fault(field, Reason::Conflict, says, cure));
     };
     let ratio = common_ratio(&plate).unwrap_or(1.0);
-    let widest = |one: &Structure| one.groups.iter().map(|&group| group_range(group, ratio)).fold(1.0, f64::max);
+    let widest = |one: &Structure| {
+        one.groups
+            .iter()
+            .map(|&group| group_range(group, ratio))
+            .fold(1.0, f64::max)
+    };
     let mut a = inp.answer();
     a.words("structure", name(&best.groups)).says("Places of each stage, in brackets how many steps of the plate one place moves. They may stand in any order on the shafts.");
-    a.line("plate-off", Share::from_fraction(best.off)).places(1, 1).says("Of a plate value from the best products. Whole teeth explain 2 to 5 %.");
-    a.line("found", Count::of(fitting as f64)).says("Within 8 % of each plate value, a dozen at most.");
-    a.line("ratio", Number::of(ratio)).says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
-    let inside = if widest(best) <= most_range + 1e-9 { "within" } else { "over" };
+    a.line("plate-off", Share::from_fraction(best.off))
+        .places(1, 1)
+        .says("Of a plate value from the best products. Whole teeth explain 2 to 5 %.");
+    a.line("found", Count::of(fitting as f64))
+        .says("Within 8 % of each plate value, a dozen at most.");
+    a.line("ratio", Number::of(ratio))
+        .says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
+    let inside = if widest(best) <= most_range + 1e-9 {
+        "within"
+    } else {
+        "over"
+    };
     a.line("range", Number::of(widest(best)))
         .places(1, 1)
-        .says(format!("Fastest over slowest place: {inside} the customary {most_range}."));
+        .says(format!(
+            "Fastest over slowest place: {inside} the customary {most_range}."
+        ));
     if !inp.quiet() {
         table(inp, &mut a, field, &found, &widest);
     }
@@ -64,14 +105,37 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
 }
 
 fn name(groups: &[Group]) -> String {
-    let names: Vec<String> = groups.iter().map(|group| format!("{}({})", group.pairs, group.spacing)).collect();
+    let names: Vec<String> = groups
+        .iter()
+        .map(|group| format!("{}({})", group.pairs, group.spacing))
+        .collect();
     names.join(" \u{d7} ")
 }
 
-fn table(inp: &Inputs, a: &mut Answer, field: &'static str, found: &[Structure], widest: &dyn Fn(&Structure) -> f64) {
-    let table = a.table("structures", "Stages that give this plate", &["stages", "settings", "repeat", "off the plate", "widest stage"]);
+fn table(
+    inp: &Inputs,
+    a: &mut Answer,
+    field: &'static str,
+    found: &[Structure],
+    widest: &dyn Fn(&Structure) -> f64,
+) {
+    let table = a.table(
+        "structures",
+        "Stages that give this plate",
+        &[
+            "stages",
+            "settings",
+            "repeat",
+            "off the plate",
+            "widest stage",
+        ],
+    );
     for (index, one) in found.iter().filter(|one| one.off <= MOST_OFF).enumerate() {
-        let stages: Vec<String> = one.groups.iter().map(|group| format!("{}~{}", group.pairs, group.spacing)).collect();
+        let stages: Vec<String> = one
+            .groups
+            .iter()
+            .map(|group| format!("{}~{}", group.pairs, group.spacing))
+            .collect();
         let cells = vec![
             Value::words(name(&one.groups)),
             Value::of(Count::of(one.settings as f64)),
@@ -81,7 +145,11 @@ fn table(inp: &Inputs, a: &mut Answer, field: &'static str, found: &[Structure],
         ];
         table.row(cells).chosen(index == 0).opens(
             "which-pair",
-            vec![("plate", inp.choice("box").into()), (field, inp.typed(field).into()), ("stages", stages.join(";"))],
+            vec![
+                ("plate", inp.choice("box").into()),
+                (field, inp.typed(field).into()),
+                ("stages", stages.join(";")),
+            ],
         );
     }
     table.note("Best fit first; within 2.5 % all count alike, then fewest repeats. Tap one to mark how its settings run.");
@@ -124,7 +192,13 @@ fn working(inp: &Inputs, a: &mut Answer, best: &Structure, ratio: f64, count: us
 
 /// The speed chart: a line a shaft, a ray a place of a lever, steps of the plate upward.
 fn chart(best: &Structure) -> Drawing {
-    let mut d = Drawing::new(format!("Speed chart of {}: a line a shaft, a ray a gear pair", name(&best.groups)), false);
+    let mut d = Drawing::new(
+        format!(
+            "Speed chart of {}: a line a shaft, a ray a gear pair",
+            name(&best.groups)
+        ),
+        false,
+    );
     let high = steps(&best.groups).last().copied().unwrap_or(0) as f64;
     let (dx, dy) = (30.0, 80.0 / high.max(1.0));
     for shaft in 0..=best.groups.len() {
@@ -142,7 +216,10 @@ fn chart(best: &Structure) -> Drawing {
                 d.path(Pen::Object, false, &[pt(x, y), pt(x + dx, up)]);
             }
         }
-        d.text(pt(x + dx / 2.0, -9.0), format!("{}({})", group.pairs, group.spacing));
+        d.text(
+            pt(x + dx / 2.0, -9.0),
+            format!("{}({})", group.pairs, group.spacing),
+        );
     }
     d
 }

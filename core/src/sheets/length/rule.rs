@@ -18,8 +18,26 @@ struct Piece {
     lines: &'static [(u32, f64)],
 }
 
-const INCH: Piece = Piece { span: MM_PER_INCH, parts: 64, units: 1.0, lines: &[(64, 6.0), (32, 5.0), (16, 4.2), (8, 3.4), (4, 2.6), (2, 1.8), (1, 1.1)] };
-const METRIC: Piece = Piece { span: 20.0, parts: 40, units: 20.0, lines: &[(20, 6.0), (10, 4.6), (2, 3.2), (1, 1.8)] };
+const INCH: Piece = Piece {
+    span: MM_PER_INCH,
+    parts: 64,
+    units: 1.0,
+    lines: &[
+        (64, 6.0),
+        (32, 5.0),
+        (16, 4.2),
+        (8, 3.4),
+        (4, 2.6),
+        (2, 1.8),
+        (1, 1.1),
+    ],
+};
+const METRIC: Piece = Piece {
+    span: 20.0,
+    parts: 40,
+    units: 20.0,
+    lines: &[(20, 6.0), (10, 4.6), (2, 3.2), (1, 1.8)],
+};
 
 /// The piece of rule that holds the length.
 pub fn drawing(inp: &Inputs, length: Length) -> Drawing {
@@ -31,11 +49,27 @@ pub fn drawing(inp: &Inputs, length: Length) -> Drawing {
     let start = first * piece.span;
     let at = length.mm() - start;
     let size = inp.show(length);
-    let mut d = Drawing::new(format!("A piece of rule in {name} with {size} marked on it"), true);
-    d.path(Pen::Object, true, &[pt(0.0, 0.0), pt(piece.span, 0.0), pt(piece.span, HIGH), pt(0.0, HIGH)]);
+    let mut d = Drawing::new(
+        format!("A piece of rule in {name} with {size} marked on it"),
+        true,
+    );
+    d.path(
+        Pen::Object,
+        true,
+        &[
+            pt(0.0, 0.0),
+            pt(piece.span, 0.0),
+            pt(piece.span, HIGH),
+            pt(0.0, HIGH),
+        ],
+    );
     for n in 0..=piece.parts {
         let x = piece.span * f64::from(n) / f64::from(piece.parts);
-        let long = piece.lines.iter().find(|(step, _)| n.is_multiple_of(*step)).map_or(0.0, |(_, long)| *long);
+        let long = piece
+            .lines
+            .iter()
+            .find(|(step, _)| n.is_multiple_of(*step))
+            .map_or(0.0, |(_, long)| *long);
         d.path(Pen::Thin, false, &[pt(x, HIGH), pt(x, HIGH - long)]);
     }
     for (x, label) in [(0.0, first), (piece.span, first + 1.0)] {

@@ -9,7 +9,9 @@ fn answer(text: &str, system: System) -> Answer {
 }
 
 fn text(a: &Answer, id: &str) -> String {
-    a.get(id).map(|line| line.value.text_with_unit(System::Inch)).unwrap_or_default()
+    a.get(id)
+        .map(|line| line.value.text_with_unit(System::Inch))
+        .unwrap_or_default()
 }
 
 #[test]
@@ -25,7 +27,10 @@ fn seven_sixteenths_every_way() {
         ("drill", "7/16 in"),
         ("drill-off", "0.0000 in"),
         ("pin", "dowel 7/16 in"),
-        ("spoken", "four hundred thirty-seven thou and five tenths, or seven sixteenths of an inch"),
+        (
+            "spoken",
+            "four hundred thirty-seven thou and five tenths, or seven sixteenths of an inch",
+        ),
     ] {
         assert_eq!(text(&a, id), want, "{id}");
     }
@@ -41,8 +46,15 @@ fn sizes_are_exact_where_they_can_be() {
         ("100 m", "3937.00787 in", "100000.000 mm", (false, true)),
     ] {
         let a = answer(typed, System::Inch);
-        assert_eq!((text(&a, "inch").as_str(), text(&a, "mm").as_str()), (inch, mm));
-        assert_eq!((a.get("inch").unwrap().exact, a.get("mm").unwrap().exact), exact, "{typed}");
+        assert_eq!(
+            (text(&a, "inch").as_str(), text(&a, "mm").as_str()),
+            (inch, mm)
+        );
+        assert_eq!(
+            (a.get("inch").unwrap().exact, a.get("mm").unwrap().exact),
+            exact,
+            "{typed}"
+        );
     }
 }
 

@@ -140,12 +140,14 @@ pub(super) static FIELDS: &[Field] = &[
             choice("none", "leave it out"),
             choice("din-7190", "by DIN 7190"),
         ],
-    ).seldom(),
+    )
+    .seldom(),
     rz("rz-hole", "Roughness Rz of the hole"),
     rz("rz-shaft", "Roughness Rz of the shaft"),
     strength("hub-strength", "Yield strength of the hub"),
     strength("shaft-strength", "Yield strength of the shaft"),
-    Field::length("room", "Room for putting together hot").seldom()
+    Field::length("room", "Room for putting together hot")
+        .seldom()
         .preset("0.001 in")
         .example("0.001 in")
         .hint("On the diameter, more than none, or it seizes half way.")

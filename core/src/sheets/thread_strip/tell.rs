@@ -26,7 +26,9 @@ pub(super) fn materials(inp: &Inputs, case: &Case, a: &mut Answer) {
         ],
     );
     let mut rows: Vec<Hole> = ROWS.iter().map(Hole::from_row).collect();
-    crate::order::sort_by(&mut rows, |x, y| y.tensile.mpa().total_cmp(&x.tensile.mpa()));
+    crate::order::sort_by(&mut rows, |x, y| {
+        y.tensile.mpa().total_cmp(&x.tensile.mpa())
+    });
     for hole in rows {
         let Ok(needed) = case.needed(hole.tensile) else {
             continue;

@@ -38,16 +38,31 @@ type Plate = (Vec<f64>, Vec<String>, &'static str, &'static str);
 
 fn plate(inp: &Inputs) -> Result<Plate, Stop> {
     fn of<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Plate, Stop> {
-        let mut values: Vec<f64> = inp.list::<Q>(field).into_iter().map(Quantity::base).collect();
+        let mut values: Vec<f64> = inp
+            .list::<Q>(field)
+            .into_iter()
+            .map(Quantity::base)
+            .collect();
         crate::order::sort_by(&mut values, f64::total_cmp);
         let unit = inp.unit_of::<Q>();
-        let print = |base: f64| inp.num_to(Q::from_base(base), if unit.places == 0 { 0 } else { 2 }, unit.places.min(1).max(u8::from(unit.id == "mm/min")));
+        let print = |base: f64| {
+            inp.num_to(
+                Q::from_base(base),
+                if unit.places == 0 { 0 } else { 2 },
+                unit.places.min(1).max(u8::from(unit.id == "mm/min")),
+            )
+        };
         if let Some(twice) = values.windows(2).find_map(|two| match two {
             [a, b] if a == b => Some(*a),
             _ => None,
         }) {
             let says = format!("{} is on the plate twice", plain(twice, unit));
-            return Err(Stop::fault(field, Reason::Conflict, says, "enter each value once"));
+            return Err(Stop::fault(
+                field,
+                Reason::Conflict,
+                says,
+                "enter each value once",
+            ));
         }
         let texts = values.iter().map(|&value| print(value)).collect();
         Ok((values, texts, unit.symbol, field))
@@ -66,38 +81,73 @@ fn plate(inp: &Inputs) -> Result<Plate, Stop> {
 pub fn read(inp: &Inputs) -> Result<Boxed, Stop> {
     let (values, texts, unit, plate_field) = plate(inp)?;
     if values.len() > MOST_SETTINGS {
-        let says = format!("the plate has {} values; the search takes {MOST_SETTINGS}", values.len());
-        return Err(Stop::fault(plate_field, Reason::OutOfRange, says, "enter one range of the box alone"));
+        let says = format!(
+            "the plate has {} values; the search takes {MOST_SETTINGS}",
+            values.len()
+        );
+        return Err(Stop::fault(
+            plate_field,
+            Reason::OutOfRange,
+            says,
+            "enter one range of the box alone",
+        ));
     }
     let stages = stages(inp)?;
     let settings: usize = stages.iter().map(|stage| stage.places).product();
     let by = shape(&stages);
     if settings > MOST_SETTINGS {
         let says = format!("{by} makes {settings} settings; the search takes {MOST_SETTINGS}");
-        return Err(Stop::fault("stages", Reason::OutOfRange, says, "leave out the stage that stands still, and enter one range"));
+        return Err(Stop::fault(
+            "stages",
+            Reason::OutOfRange,
+            says,
+            "leave out the stage that stands still, and enter one range",
+        ));
     }
     if settings < 2 {
-        return Err(Stop::fault("stages", Reason::OutOfRange, "a box of one setting has nothing to tell apart", "give the places of each lever"));
+        return Err(Stop::fault(
+            "stages",
+            Reason::OutOfRange,
+            "a box of one setting has nothing to tell apart",
+            "give the places of each lever",
+        ));
     }
     let gearbox = ordered(&stages, &values)?;
     let counts = [gearbox.distinct(), gearbox.len()];
     if !values.is_empty() && !counts.contains(&values.len()) {
-        let doubled = if counts == [settings; 2] { String::new() } else { format!(" with {} speeds", gearbox.distinct()) };
-        let says = format!("{by} makes {settings} settings{doubled}, the plate has {}", values.len());
+        let doubled = if counts == [settings; 2] {
+            String::new()
+        } else {
+            format!(" with {} speeds", gearbox.distinct())
+        };
+        let says = format!(
+            "{by} makes {settings} settings{doubled}, the plate has {}",
+            values.len()
+        );
         let cure = "correct the places or the plate, or find the stages that give this plate";
         return Err(Stop::fault("stages", Reason::Conflict, says, cure));
     }
     let place = |setting: usize| {
-        if values.len() == gearbox.len() { Some(setting) } else { gearbox.ranks().get(setting).copied() }
+        if values.len() == gearbox.len() {
+            Some(setting)
+        } else {
+            gearbox.ranks().get(setting).copied()
+        }
     };
     let places: Vec<usize> = (0..gearbox.len()).filter_map(place).collect();
     let off = misfit(&gearbox, &stages, &values, &places);
     if let Some(off) = off.filter(|off| *off > MOST_OFF) {
-        let says = format!("these stages miss a value of the plate by {} %, and whole teeth explain 2 to 5 %", libm::round(off * 100.0));
+        let says = format!(
+            "these stages miss a value of the plate by {} %, and whole teeth explain 2 to 5 %",
+            libm::round(off * 100.0)
+        );
         let cure = "check the steps apart, the gears and the plate, or find the stages that give this plate";
         return Err(Stop::fault("stages", Reason::Conflict, says, cure));
     }
-    let plate = places.iter().filter_map(|&at| texts.get(at).cloned()).collect();
+    let plate = places
+        .iter()
+        .filter_map(|&at| texts.get(at).cloned())
+        .collect();
     Ok(Boxed {
         gearbox,
         stages,
@@ -108,39 +158,79 @@ pub fn read(inp: &Inputs) -> Result<Boxed, Stop> {
 }
 
 fn shape(stages: &[Stage]) -> String {
-    stages.iter().map(|stage| stage.places.to_string()).collect::<Vec<_>>().join(" \u{d7} ")
+    stages
+        .iter()
+        .map(|stage| stage.places.to_string())
+        .collect::<Vec<_>>()
+        .join(" \u{d7} ")
 }
 
 fn stages(inp: &Inputs) -> Result<Vec<Stage>, Stop> {
     let mut stages = Vec::new();
     for (row, cells) in inp.rows("stages").iter().enumerate() {
-        let places = cells.get::<crate::quantity::Count>("places").map_or(0, |n| n.get() as usize);
+        let places = cells
+            .get::<crate::quantity::Count>("places")
+            .map_or(0, |n| n.get() as usize);
         let gears = cells.call("gears").and_then(|text| read_stage(text).ok());
         if let Some(own) = gears.as_ref().filter(|own| own.len() != places) {
-            let says = format!("stage {} has {places} places, and gears for {}", letter(row), own.len());
-            let mut fault = Fault::of("stages", Reason::Conflict, says, "give the gears of each place, with a space between places");
+            let says = format!(
+                "stage {} has {places} places, and gears for {}",
+                letter(row),
+                own.len()
+            );
+            let mut fault = Fault::of(
+                "stages",
+                Reason::Conflict,
+                says,
+                "give the gears of each place, with a space between places",
+            );
             fault.at = Some((row + 1, 3));
             return Err(fault.into());
         }
-        let spacing = cells.get::<crate::quantity::Count>("spacing").map(|n| n.get() as usize);
-        stages.push(Stage { places, spacing, gears });
+        let spacing = cells
+            .get::<crate::quantity::Count>("spacing")
+            .map(|n| n.get() as usize);
+        stages.push(Stage {
+            places,
+            spacing,
+            gears,
+        });
     }
     Ok(stages)
 }
 
 /// The box with its settings in order: by its gears where all are known, else by the steps apart.
 fn ordered(stages: &[Stage], plate: &[f64]) -> Result<Gearbox, Stop> {
-    let refuse = |fault: crate::machine::isolate::BoxFault| Stop::fault("stages", Reason::OutOfRange, fault.to_string(), "enter one range of the box alone");
+    let refuse = |fault: crate::machine::isolate::BoxFault| {
+        Stop::fault(
+            "stages",
+            Reason::OutOfRange,
+            fault.to_string(),
+            "enter one range of the box alone",
+        )
+    };
     let moving = || stages.iter().filter(|stage| stage.places > 1);
     if moving().all(|stage| stage.gears.is_some()) {
         let factors: Vec<Vec<f64>> = stages
             .iter()
-            .map(|stage| stage.gears.as_ref().map_or_else(|| vec![1.0], |gears| gears.iter().map(Ways::factor).collect()))
+            .map(|stage| {
+                stage.gears.as_ref().map_or_else(
+                    || vec![1.0],
+                    |gears| gears.iter().map(Ways::factor).collect(),
+                )
+            })
             .collect();
         return Gearbox::new(&factors).map_err(refuse);
     }
     if moving().all(|stage| stage.spacing.is_some()) {
-        return by_steps(stages, &stages.iter().map(|stage| stage.spacing.unwrap_or(1)).collect::<Vec<_>>()).map_err(refuse);
+        return by_steps(
+            stages,
+            &stages
+                .iter()
+                .map(|stage| stage.spacing.unwrap_or(1))
+                .collect::<Vec<_>>(),
+        )
+        .map_err(refuse);
     }
     if moving().any(|stage| stage.gears.is_some()) {
         return Err(Stop::fault(
@@ -179,20 +269,39 @@ fn ordered(stages: &[Stage], plate: &[f64]) -> Result<Gearbox, Stop> {
                 "which lever moves the fewest steps is not known",
                 "choose one: shift each lever by one place and see how far the plate goes",
             );
-            fault.ways = ways.iter().take(6).map(|(_, spacing)| way(stages, spacing)).collect();
+            fault.ways = ways
+                .iter()
+                .take(6)
+                .map(|(_, spacing)| way(stages, spacing))
+                .collect();
             Err(fault.into())
         }
     }
 }
 
-fn by_steps(stages: &[Stage], spacing: &[usize]) -> Result<Gearbox, crate::machine::isolate::BoxFault> {
-    let both: Vec<(usize, usize)> = stages.iter().map(|stage| stage.places).zip(spacing.iter().copied()).collect();
+fn by_steps(
+    stages: &[Stage],
+    spacing: &[usize],
+) -> Result<Gearbox, crate::machine::isolate::BoxFault> {
+    let both: Vec<(usize, usize)> = stages
+        .iter()
+        .map(|stage| stage.places)
+        .zip(spacing.iter().copied())
+        .collect();
     Gearbox::by_steps(&both)
 }
 
 fn way(stages: &[Stage], spacing: &[usize]) -> Way {
-    let rows: Vec<String> = stages.iter().zip(spacing).map(|(stage, steps)| format!("{}~{steps}", stage.places)).collect();
-    let said: Vec<String> = spacing.iter().enumerate().map(|(at, steps)| format!("{} moves {steps}", letter(at))).collect();
+    let rows: Vec<String> = stages
+        .iter()
+        .zip(spacing)
+        .map(|(stage, steps)| format!("{}~{steps}", stage.places))
+        .collect();
+    let said: Vec<String> = spacing
+        .iter()
+        .enumerate()
+        .map(|(at, steps)| format!("{} moves {steps}", letter(at)))
+        .collect();
     Way {
         text: rows.join(";"),
         label: said.join(", "),
@@ -201,7 +310,12 @@ fn way(stages: &[Stage], spacing: &[usize]) -> Way {
 
 /// Steps apart in every order in which one stage runs through inside the next; those entered are kept.
 fn spacings(stages: &[Stage]) -> Vec<Vec<usize>> {
-    fn grow(stages: &[Stage], reach: usize, have: &mut Vec<Option<usize>>, found: &mut Vec<Vec<usize>>) {
+    fn grow(
+        stages: &[Stage],
+        reach: usize,
+        have: &mut Vec<Option<usize>>,
+        found: &mut Vec<Vec<usize>>,
+    ) {
         if have.iter().all(Option::is_some) {
             found.push(have.iter().flatten().copied().collect());
             return;
@@ -231,21 +345,33 @@ fn spacings(stages: &[Stage]) -> Vec<Vec<usize>> {
 
 /// How far the plate lies off the products: of the gears where known, else of the best factors.
 fn misfit(gearbox: &Gearbox, stages: &[Stage], plate: &[f64], places: &[usize]) -> Option<f64> {
-    let logs: Vec<f64> = places.iter().map(|&at| plate.get(at).map(|value| libm::log(*value))).collect::<Option<_>>()?;
+    let logs: Vec<f64> = places
+        .iter()
+        .map(|&at| plate.get(at).map(|value| libm::log(*value)))
+        .collect::<Option<_>>()?;
     if logs.is_empty() {
         return None;
     }
-    if !stages.is_empty() && stages.iter().all(|stage| stage.gears.is_some() || stage.places == 1) {
+    if !stages.is_empty()
+        && stages
+            .iter()
+            .all(|stage| stage.gears.is_some() || stage.places == 1)
+    {
         let differences: Vec<f64> = logs
             .iter()
             .enumerate()
             .map(|(setting, log)| gearbox.speed(setting).map(|speed| log - libm::log(speed)))
             .collect::<Option<_>>()?;
         let mean = differences.iter().sum::<f64>() / differences.len() as f64;
-        return Some(differences.iter().fold(0.0, |worst, one| f64::max(worst, libm::fabs(libm::expm1(one - mean)))));
+        return Some(differences.iter().fold(0.0, |worst, one| {
+            f64::max(worst, libm::fabs(libm::expm1(one - mean)))
+        }));
     }
-    let rows: Vec<(f64, Vec<usize>)> =
-        logs.into_iter().enumerate().map(|(setting, log)| (log, gearbox.levers(setting).to_vec())).collect();
+    let rows: Vec<(f64, Vec<usize>)> = logs
+        .into_iter()
+        .enumerate()
+        .map(|(setting, log)| (log, gearbox.levers(setting).to_vec()))
+        .collect();
     fit(&rows, gearbox.stages())
 }
 
@@ -256,11 +382,24 @@ fn misfit(gearbox: &Gearbox, stages: &[Stage], plate: &[f64], places: &[usize]) 
 pub fn marks(inp: &Inputs, gearbox: &Gearbox) -> Result<Vec<Mark>, Stop> {
     let mut marks = vec![Mark::Untested; gearbox.len()];
     for (row, cells) in inp.rows("marks").iter().enumerate() {
-        let number = cells.get::<crate::quantity::Count>("setting").map_or(0, |n| n.get() as usize);
-        let mark = cells.choice("mark").and_then(Mark::by_id).unwrap_or_default();
+        let number = cells
+            .get::<crate::quantity::Count>("setting")
+            .map_or(0, |n| n.get() as usize);
+        let mark = cells
+            .choice("mark")
+            .and_then(Mark::by_id)
+            .unwrap_or_default();
         let Some(own) = number.checked_sub(1).and_then(|at| marks.get_mut(at)) else {
-            let says = format!("the box has {} settings, and this is setting {number}", gearbox.len());
-            let mut fault = Fault::of("marks", Reason::OutOfRange, says, "count settings from the slowest, 1");
+            let says = format!(
+                "the box has {} settings, and this is setting {number}",
+                gearbox.len()
+            );
+            let mut fault = Fault::of(
+                "marks",
+                Reason::OutOfRange,
+                says,
+                "count settings from the slowest, 1",
+            );
             fault.at = Some((row + 1, 1));
             return Err(fault.into());
         };
@@ -268,8 +407,13 @@ pub fn marks(inp: &Inputs, gearbox: &Gearbox) -> Result<Vec<Mark>, Stop> {
             continue;
         }
         if *own != Mark::Untested && own.is_bad() != mark.is_bad() {
-            let says = format!("setting {number} is marked both \u{201c}{}\u{201d} and \u{201c}{}\u{201d}", own.words(), mark.words());
-            let cure = "try it again under the same load and keep one mark; bad now and then is bad";
+            let says = format!(
+                "setting {number} is marked both \u{201c}{}\u{201d} and \u{201c}{}\u{201d}",
+                own.words(),
+                mark.words()
+            );
+            let cure =
+                "try it again under the same load and keep one mark; bad now and then is bad";
             let mut fault = Fault::of("marks", Reason::Conflict, says, cure);
             fault.at = Some((row + 1, 2));
             return Err(fault.into());

@@ -10,7 +10,10 @@ const HIGH: f64 = 8.0;
 
 pub fn draw(boxed: &Boxed, finding: &Finding) -> Drawing {
     let names = |places: &[(usize, usize)]| {
-        let all: Vec<String> = places.iter().map(|&(stage, at)| say::place(stage, at)).collect();
+        let all: Vec<String> = places
+            .iter()
+            .map(|&(stage, at)| say::place(stage, at))
+            .collect();
         say::list(&all, "and")
     };
     let title = format!(
@@ -25,10 +28,18 @@ pub fn draw(boxed: &Boxed, finding: &Finding) -> Drawing {
         let x = stage as f64 * (WIDE + 12.0);
         let pen = if common { Pen::Mark } else { Pen::Centre };
         d.path(pen, false, &[pt(x - 9.0, HIGH), pt(x + WIDE + 3.0, HIGH)]);
-        d.text(pt(x + WIDE / 2.0, HIGH + 5.0), format!("stage {}", letter(stage)));
+        d.text(
+            pt(x + WIDE / 2.0, HIGH + 5.0),
+            format!("stage {}", letter(stage)),
+        );
         for at in 0..count {
             let y = -(at as f64) * (HIGH + 3.0) - HIGH;
-            let corners = [pt(x, y), pt(x + WIDE, y), pt(x + WIDE, y + HIGH), pt(x, y + HIGH)];
+            let corners = [
+                pt(x, y),
+                pt(x + WIDE, y),
+                pt(x + WIDE, y + HIGH),
+                pt(x, y + HIGH),
+            ];
             let (pen, state) = if finding.suspects.contains(&(stage, at)) {
                 (Pen::Mark, "suspect")
             } else if finding.cleared.contains(&(stage, at)) {
@@ -37,7 +48,10 @@ pub fn draw(boxed: &Boxed, finding: &Finding) -> Drawing {
                 (Pen::Hidden, "not tried")
             };
             d.path(pen, true, &corners);
-            d.text(pt(x + WIDE / 2.0, y + HIGH / 2.0), format!("{} {state}", say::place(stage, at)));
+            d.text(
+                pt(x + WIDE / 2.0, y + HIGH / 2.0),
+                format!("{} {state}", say::place(stage, at)),
+            );
         }
     }
     d

@@ -21,11 +21,14 @@ fn said(text: &str) -> Result<Said, CallFault> {
             let shown: String = part.chars().filter(char::is_ascii_graphic).collect();
             CallFault::Unknown {
                 says: format!("\u{201c}{shown}\u{201d} is no gear pair"),
-                cure: "write driver/driven, as 18/36, with a space between places of the lever".into(),
+                cure: "write driver/driven, as 18/36, with a space between places of the lever"
+                    .into(),
             }
         }
         TeethFault::Many => CallFault::Unknown {
-            says: format!("more than {MOST_ALTERNATIVES} places, or more than four pairs in series"),
+            says: format!(
+                "more than {MOST_ALTERNATIVES} places, or more than four pairs in series"
+            ),
             cure: "enter fewer".into(),
         },
     })?;
@@ -33,7 +36,10 @@ fn said(text: &str) -> Result<Said, CallFault> {
     let count = parts.len();
     Ok(Said {
         call: parts.join(" "),
-        reading: format!("{count} {}, driver over driven", if count == 1 { "place" } else { "places" }),
+        reading: format!(
+            "{count} {}, driver over driven",
+            if count == 1 { "place" } else { "places" }
+        ),
     })
 }
 
@@ -62,27 +68,52 @@ pub static FIELDS: &[Field] = &[
         .optional(),
 ];
 
-static FEED: &[Field] = &[Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
-    .range(0.1, 20_000.0, "what a table feeds")];
-static SPEED: &[Field] =
-    &[Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(1.0, 100_000.0, "what a spindle turns")];
+static FEED: &[Field] =
+    &[
+        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
+            0.1,
+            20_000.0,
+            "what a table feeds",
+        ),
+    ];
+static SPEED: &[Field] = &[
+    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+        1.0,
+        100_000.0,
+        "what a spindle turns",
+    ),
+];
 static STAGES: &[Field] = &[
-    Field::count("places", "Places").example("3").range(1.0, 12.0, "places of a lever, or gears of a cone"),
+    Field::count("places", "Places").example("3").range(
+        1.0,
+        12.0,
+        "places of a lever, or gears of a cone",
+    ),
     Field::count("spacing", "Steps apart")
         .example("1")
         .range(1.0, 36.0, "steps of a plate of 36")
         .optional(),
-    Field::call("gears", "Gears, driver/driven", &GEARS).example("18/36 27/27 36/18").optional(),
+    Field::call("gears", "Gears, driver/driven", &GEARS)
+        .example("18/36 27/27 36/18")
+        .optional(),
 ];
 static MARKS: &[Field] = &[
-    Field::count("setting", "Setting").example("1").range(1.0, 36.0, "settings of a box that is searched"),
-    Field::choice("mark", "Runs", &[
-        choice("untested", "not tried"),
-        choice("well", "meshes well"),
-        choice("slow", "slow to mesh"),
-        choice("no-mesh", "will not mesh"),
-        choice("jumps", "jumps out"),
-        choice("noisy", "noisy"),
-        choice("rate", "wrong rate"),
-    ]),
+    Field::count("setting", "Setting").example("1").range(
+        1.0,
+        36.0,
+        "settings of a box that is searched",
+    ),
+    Field::choice(
+        "mark",
+        "Runs",
+        &[
+            choice("untested", "not tried"),
+            choice("well", "meshes well"),
+            choice("slow", "slow to mesh"),
+            choice("no-mesh", "will not mesh"),
+            choice("jumps", "jumps out"),
+            choice("noisy", "noisy"),
+            choice("rate", "wrong rate"),
+        ],
+    ),
 ];

@@ -27,25 +27,50 @@ pub fn grid(a: &mut Answer, boxed: &Boxed, marks: &[Mark]) {
             })
             .collect();
     }
-    let unit = if boxed.unit.is_empty() { String::new() } else { format!(", {}", boxed.unit) };
-    let table = a.table("grid", format!("Tap how each setting runs: number{unit}, mark"), &["levers"]);
+    let unit = if boxed.unit.is_empty() {
+        String::new()
+    } else {
+        format!(", {}", boxed.unit)
+    };
+    let table = a.table(
+        "grid",
+        format!("Tap how each setting runs: number{unit}, mark"),
+        &["levers"],
+    );
     match across {
-        Some(at) => table.columns.extend((0..stage(at)).map(|place| say::place(at, place).into())),
+        Some(at) => table
+            .columns
+            .extend((0..stage(at)).map(|place| say::place(at, place).into())),
         None => table.columns.push("runs".into()),
     }
     for mut levers in rows {
         let moving = others.iter().filter(|&&at| stage(at) > 1);
-        let name: Vec<String> = moving.map(|&at| say::place(at, levers.get(at).copied().unwrap_or(0))).collect();
-        let mut cells = vec![Value::words(if name.is_empty() { "all".into() } else { name.join(" ") })];
+        let name: Vec<String> = moving
+            .map(|&at| say::place(at, levers.get(at).copied().unwrap_or(0)))
+            .collect();
+        let mut cells = vec![Value::words(if name.is_empty() {
+            "all".into()
+        } else {
+            name.join(" ")
+        })];
         let mut taps = vec![None];
         for place in 0..across.map_or(1, stage) {
             if let Some(slot) = across.and_then(|at| levers.get_mut(at)) {
                 *slot = place;
             }
-            let Some(setting) = boxed.gearbox.setting(&levers) else { continue };
+            let Some(setting) = boxed.gearbox.setting(&levers) else {
+                continue;
+            };
             let mark = marks.get(setting).copied().unwrap_or_default();
-            let value = boxed.plate.get(setting).map_or_else(String::new, |value| format!(" {value},"));
-            cells.push(Value::words(format!("{}:{value} {}", setting + 1, say::short(mark))));
+            let value = boxed
+                .plate
+                .get(setting)
+                .map_or_else(String::new, |value| format!(" {value},"));
+            cells.push(Value::words(format!(
+                "{}:{value} {}",
+                setting + 1,
+                say::short(mark)
+            )));
             taps.push(Some(vec![("marks", after(marks, setting, mark.next()))]));
         }
         table.row(cells).taps(taps);
@@ -59,7 +84,11 @@ fn across(stages: &[usize]) -> Option<usize> {
         return None;
     }
     (0..stages.len())
-        .filter(|&at| stages.get(at).is_some_and(|places| (2..=4).contains(places)))
+        .filter(|&at| {
+            stages
+                .get(at)
+                .is_some_and(|places| (2..=4).contains(places))
+        })
         .max_by_key(|&at| (stages.get(at).copied(), at))
 }
 
@@ -69,6 +98,12 @@ fn after(marks: &[Mark], setting: usize, mark: Mark) -> String {
     if let Some(own) = marks.get_mut(setting) {
         *own = mark;
     }
-    let tried = marks.iter().enumerate().filter(|(_, mark)| **mark != Mark::Untested);
-    tried.map(|(at, mark)| format!("{}~{}", at + 1, mark.id())).collect::<Vec<_>>().join(";")
+    let tried = marks
+        .iter()
+        .enumerate()
+        .filter(|(_, mark)| **mark != Mark::Untested);
+    tried
+        .map(|(at, mark)| format!("{}~{}", at + 1, mark.id()))
+        .collect::<Vec<_>>()
+        .join(";")
 }

@@ -25,7 +25,12 @@ pub fn ways(boxed: &Boxed, stage: usize, at: usize) -> Option<String> {
 /// "A1 B2 C1".
 pub fn levers(boxed: &Boxed, setting: usize) -> String {
     let levers = boxed.gearbox.levers(setting).iter().enumerate();
-    join(&levers.map(|(stage, &at)| place(stage, at)).collect::<Vec<_>>(), " ")
+    join(
+        &levers
+            .map(|(stage, &at)| place(stage, at))
+            .collect::<Vec<_>>(),
+        " ",
+    )
 }
 
 /// "setting 5, A1 B2 C1, 3.00 in/min".
@@ -42,9 +47,17 @@ pub fn cause(boxed: &Boxed, cause: Cause) -> String {
     match cause {
         Cause::Common => "what all settings share".into(),
         Cause::Alternative { stage, at } => gear(boxed, stage, at),
-        Cause::Neighbours { stage, low } => format!("what {} and {} share", place(stage, low), place(stage, low + 1)),
+        Cause::Neighbours { stage, low } => format!(
+            "what {} and {} share",
+            place(stage, low),
+            place(stage, low + 1)
+        ),
         Cause::Both { first, second } => {
-            format!("{} with {}, only both together", place(first.0, first.1), place(second.0, second.1))
+            format!(
+                "{} with {}, only both together",
+                place(first.0, first.1),
+                place(second.0, second.1)
+            )
         }
         Cause::Alone(at) => format!("setting {} alone", at + 1),
     }
@@ -58,8 +71,15 @@ pub fn explanation(boxed: &Boxed, one: &Explanation) -> String {
 
 /// "setting 3", "settings 3, 5 and 9".
 pub fn settings(set: Settings) -> String {
-    let numbers: Vec<String> = (0..64).filter(|bit| set >> bit & 1 == 1).map(|bit: usize| (bit + 1).to_string()).collect();
-    let word = if numbers.len() == 1 { "setting" } else { "settings" };
+    let numbers: Vec<String> = (0..64)
+        .filter(|bit| set >> bit & 1 == 1)
+        .map(|bit: usize| (bit + 1).to_string())
+        .collect();
+    let word = if numbers.len() == 1 {
+        "setting"
+    } else {
+        "settings"
+    };
     format!("{word} {}", list(&numbers, "and"))
 }
 
@@ -79,7 +99,11 @@ fn join(names: &[String], between: &str) -> String {
 /// A sentence's first letter.
 pub fn capital(text: &str) -> String {
     let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| std::iter::once(first.to_ascii_uppercase()).chain(chars).collect())
+    chars.next().map_or_else(String::new, |first| {
+        std::iter::once(first.to_ascii_uppercase())
+            .chain(chars)
+            .collect()
+    })
 }
 
 /// A mark in the grid: bad ones in capitals, so that their pattern is seen on screen and on paper.
@@ -98,10 +122,16 @@ pub const fn short(mark: Mark) -> &'static str {
 /// Where to look first for this kind of mark.
 pub const fn look(mark: Mark) -> &'static str {
     match mark {
-        Mark::Slow | Mark::NoMesh => "tooth ends or dogs burred, the fork or shift rod short of its place, a gear tight on its shaft",
-        Mark::JumpsOut => "detent and its spring, dogs or tooth ends worn to a slope, end play of the shaft or the fork",
+        Mark::Slow | Mark::NoMesh => {
+            "tooth ends or dogs burred, the fork or shift rod short of its place, a gear tight on its shaft"
+        }
+        Mark::JumpsOut => {
+            "detent and its spring, dogs or tooth ends worn to a slope, end play of the shaft or the fork"
+        }
         Mark::Noisy => "tooth flanks, a chip between teeth, the bearing beside that gear",
-        Mark::WrongRate => "a gear of another tooth count, a sheared key or pin, a lever that stands one place off",
+        Mark::WrongRate => {
+            "a gear of another tooth count, a sheared key or pin, a lever that stands one place off"
+        }
         Mark::Untested | Mark::Well => "",
     }
 }

@@ -5,7 +5,8 @@ use super::draw::draw;
 use super::grid::grid;
 use super::say;
 use crate::machine::isolate::{
-    Cause, Explanation, Finding, Mark, Settings, Trial, Verdict, explain, is_hunting, meets_again, next, plan, split,
+    Cause, Explanation, Finding, Mark, Settings, Trial, Verdict, explain, is_hunting, meets_again,
+    next, plan, split,
 };
 use crate::quantity::{Count, Share};
 use crate::sheet::*;
@@ -15,7 +16,10 @@ static LOGIC: Source = Source::computed(
     "problem class of Colbourn, Fan and Horsley, Disjoint spread systems and fault location",
 );
 static TRADE: Source = Source::practice("Finding a bad gear by the settings that use it");
-static STRUCTURE: Source = Source::from_memory("Acherkan, Machine Tool Design", "structural formula z = p1(1) p2(p1) p3(p1 p2)");
+static STRUCTURE: Source = Source::from_memory(
+    "Acherkan, Machine Tool Design",
+    "structural formula z = p1(1) p2(p1) p3(p1 p2)",
+);
 
 pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let boxed = read(inp)?;
@@ -26,32 +30,49 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let (points, says) = points(&boxed, &marks, &finding);
     a.words("cause", points).says(says);
     if let Some(kind) = kind(&marks, &finding) {
-        a.words("look", say::look(kind)).says(format!("What usually makes a setting \u{201c}{}\u{201d}. {}", kind.words(), sound(&boxed, &finding)));
+        a.words("look", say::look(kind)).says(format!(
+            "What usually makes a setting \u{201c}{}\u{201d}. {}",
+            kind.words(),
+            sound(&boxed, &finding)
+        ));
     }
     try_next(&mut a, &boxed, &finding, &trials);
     let names = |places: &[(usize, usize)]| {
-        let all: Vec<String> = places.iter().map(|&(stage, at)| say::gear(&boxed, stage, at)).collect();
+        let all: Vec<String> = places
+            .iter()
+            .map(|&(stage, at)| say::gear(&boxed, stage, at))
+            .collect();
         say::list(&all, "and")
     };
     if finding.verdict != Verdict::Nothing {
-        a.words("cleared", names(&finding.cleared)).says("A setting that uses it runs well.");
+        a.words("cleared", names(&finding.cleared))
+            .says("A setting that uses it runs well.");
         let mut open = finding.suspects.clone();
         open.extend(&finding.untried);
-        a.words("open", names(&open)).says(if finding.untried.is_empty() {
-            "In no setting that runs well.".to_owned()
-        } else {
-            format!("In no setting that runs well; not tried at all: {}.", names(&finding.untried))
-        });
+        a.words("open", names(&open))
+            .says(if finding.untried.is_empty() {
+                "In no setting that runs well.".to_owned()
+            } else {
+                format!(
+                    "In no setting that runs well; not tried at all: {}.",
+                    names(&finding.untried)
+                )
+            });
     }
     if finding.count > 0 {
-        a.line("left", Count::of(finding.count as f64)).says("Of the fewest causes; each explains every mark.");
+        a.line("left", Count::of(finding.count as f64))
+            .says("Of the fewest causes; each explains every mark.");
     }
     let (settings, distinct) = (boxed.gearbox.len(), boxed.gearbox.distinct());
-    a.line("settings", Count::of(settings as f64)).says(if distinct < settings {
-        format!("{distinct} speeds: {} settings repeat another's.", settings - distinct)
-    } else {
-        "One choice of each lever, counted from the slowest.".to_owned()
-    });
+    a.line("settings", Count::of(settings as f64))
+        .says(if distinct < settings {
+            format!(
+                "{distinct} speeds: {} settings repeat another's.",
+                settings - distinct
+            )
+        } else {
+            "One choice of each lever, counted from the slowest.".to_owned()
+        });
     if !inp.quiet() {
         grid(&mut a, &boxed, &marks);
         causes(&mut a, &boxed, &marks, &finding);
@@ -136,7 +157,11 @@ fn one_says(boxed: &Boxed, one: Option<&Explanation>, bad: Settings, good: Setti
         2 => "both settings".into(),
         n => format!("all {n} settings"),
     };
-    let mut text = format!("In {} that run badly", count(bad.count_ones(), "no setting")).replace("the one setting that run", "the one setting that runs");
+    let mut text = format!(
+        "In {} that run badly",
+        count(bad.count_ones(), "no setting")
+    )
+    .replace("the one setting that run", "the one setting that runs");
     text.push_str(&match good.count_ones() {
         0 => "; none runs well yet".to_owned(),
         1 => " and not in the one that runs well".into(),
@@ -149,13 +174,23 @@ fn one_says(boxed: &Boxed, one: Option<&Explanation>, bad: Settings, good: Setti
         _ => " together; no single cause explains them.",
     });
     for (stage, at) in one.causes.iter().filter_map(alternative) {
-        if boxed.stages.get(stage).and_then(|own| own.gears.as_ref()?.get(at)).is_some_and(|ways| ways.pairs().len() > 1) {
-            text.push_str(" Its pairs are in series at one place of the lever: no setting tells them apart.");
+        if boxed
+            .stages
+            .get(stage)
+            .and_then(|own| own.gears.as_ref()?.get(at))
+            .is_some_and(|ways| ways.pairs().len() > 1)
+        {
+            text.push_str(
+                " Its pairs are in series at one place of the lever: no setting tells them apart.",
+            );
         }
     }
     if !one.same.is_empty() {
         let same: Vec<String> = one.same.iter().map(|&own| say::cause(boxed, own)).collect();
-        text.push_str(&format!(" No setting tells it from {}.", say::list(&same, "or")));
+        text.push_str(&format!(
+            " No setting tells it from {}.",
+            say::list(&same, "or")
+        ));
     }
     text
 }
@@ -172,36 +207,73 @@ fn kind(marks: &[Mark], finding: &Finding) -> Option<Mark> {
     let first = finding.exact.first().or(finding.near.first());
     let here = |kind: Mark| {
         let inside = |at: usize| first.is_none_or(|one| one.bad >> at & 1 == 1);
-        marks.iter().enumerate().filter(|(at, mark)| **mark == kind && inside(*at)).count()
+        marks
+            .iter()
+            .enumerate()
+            .filter(|(at, mark)| **mark == kind && inside(*at))
+            .count()
     };
     let bad = Mark::ALL.into_iter().filter(|mark| mark.is_bad());
-    bad.rev().max_by_key(|&kind| here(kind)).filter(|&kind| here(kind) > 0)
+    bad.rev()
+        .max_by_key(|&kind| here(kind))
+        .filter(|&kind| here(kind) > 0)
 }
 
 /// How the pair that is meant sounds, where its teeth are known.
 fn sound(boxed: &Boxed, finding: &Finding) -> String {
-    let pair = finding.exact.first().filter(|one| one.causes.len() == 1).and_then(|one| {
-        let (stage, at) = alternative(one.causes.first()?)?;
-        boxed.stages.get(stage)?.gears.as_ref()?.get(at)?.pairs().first().copied()
-    });
-    let Some((pair, (first, _))) = pair.and_then(|pair| Some((pair, meets_again(pair.driver, pair.driven)?))) else {
+    let pair = finding
+        .exact
+        .first()
+        .filter(|one| one.causes.len() == 1)
+        .and_then(|one| {
+            let (stage, at) = alternative(one.causes.first()?)?;
+            boxed
+                .stages
+                .get(stage)?
+                .gears
+                .as_ref()?
+                .get(at)?
+                .pairs()
+                .first()
+                .copied()
+        });
+    let Some((pair, (first, _))) =
+        pair.and_then(|pair| Some((pair, meets_again(pair.driver, pair.driven)?)))
+    else {
         return "A bump once a turn is one tooth, a steady growl the whole gear.".into();
     };
-    let hunts = if is_hunting(pair.driver, pair.driven) { ", so that every tooth meets every other" } else { "" };
-    let turns = if first == 1 { "every turn".into() } else { format!("every {first} turns") };
+    let hunts = if is_hunting(pair.driver, pair.driven) {
+        ", so that every tooth meets every other"
+    } else {
+        ""
+    };
+    let turns = if first == 1 {
+        "every turn".into()
+    } else {
+        format!("every {first} turns")
+    };
     format!("In {pair} the same two teeth meet {turns} of the driver{hunts}.")
 }
 
 fn try_next(a: &mut Answer, boxed: &Boxed, finding: &Finding, trials: &[Trial]) {
     if matches!(finding.verdict, Verdict::Nothing) {
         let plan = plan(&boxed.gearbox);
-        let numbers: Vec<String> = plan.settings.iter().map(|at| (at + 1).to_string()).collect();
+        let numbers: Vec<String> = plan
+            .settings
+            .iter()
+            .map(|at| (at + 1).to_string())
+            .collect();
         let says = format!(
             "These {} tell any single bad pair; {}.",
             numbers.len(),
-            if plan.fewest { "fewer can't" } else { "fewer may do, the search stopped at its bound" }
+            if plan.fewest {
+                "fewer can't"
+            } else {
+                "fewer may do, the search stopped at its bound"
+            }
         );
-        a.words("next", format!("settings {}", say::list(&numbers, "and"))).says(says);
+        a.words("next", format!("settings {}", say::list(&numbers, "and")))
+            .says(says);
         return;
     }
     let again = match finding.verdict {
@@ -210,29 +282,39 @@ fn try_next(a: &mut Answer, boxed: &Boxed, finding: &Finding, trials: &[Trial]) 
         _ => None,
     };
     if let Some(again) = again {
-        a.words("next", format!("{} again", say::settings(again))).says("A mark that stands alone is tried twice.");
+        a.words("next", format!("{} again", say::settings(again)))
+            .says("A mark that stands alone is tried twice.");
         return;
     }
     match trials.first() {
         Some(trial) => {
             let says = if finding.count > 1 {
-                format!("If it runs badly {} of {} explanations are left, if well {}.", trial.left_if_bad, finding.count, trial.left_if_well)
+                format!(
+                    "If it runs badly {} of {} explanations are left, if well {}.",
+                    trial.left_if_bad, finding.count, trial.left_if_well
+                )
             } else if finding.exact.is_empty() {
                 "It tells most of what has not been tried.".to_owned()
             } else {
                 format!(
                     "To be sure: it runs {} if this is right.",
-                    if trial.left_if_bad > 0 { "badly" } else { "well" }
+                    if trial.left_if_bad > 0 {
+                        "badly"
+                    } else {
+                        "well"
+                    }
                 )
             };
-            a.words("next", say::setting(boxed, trial.setting)).says(says);
+            a.words("next", say::setting(boxed, trial.setting))
+                .says(says);
         }
         None => {
-            a.words("next", "no setting tells more").says(if finding.count == 1 {
-                "Those not tried would only repeat what is known."
-            } else {
-                "What is left can't be told apart from outside."
-            });
+            a.words("next", "no setting tells more")
+                .says(if finding.count == 1 {
+                    "Those not tried would only repeat what is known."
+                } else {
+                    "What is left can't be told apart from outside."
+                });
         }
     }
 }
@@ -243,13 +325,21 @@ fn causes(a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding) {
     }
     let (bad, good) = split(marks);
     let all = (bad | good).count_ones();
-    let table = a.table("causes", "What explains the marks", &["cause", "marks explained", "against it"]);
+    let table = a.table(
+        "causes",
+        "What explains the marks",
+        &["cause", "marks explained", "against it"],
+    );
     for (index, one) in finding.exact.iter().chain(&finding.near).enumerate() {
         let against = one.against.count_ones();
         let cells = vec![
             Value::words(say::capital(&say::explanation(boxed, one))),
             Value::words(format!("{} of {all}", all - against)),
-            Value::words(if against == 0 { "none".into() } else { say::settings(one.against) }),
+            Value::words(if against == 0 {
+                "none".into()
+            } else {
+                say::settings(one.against)
+            }),
         ];
         table.row(cells).chosen(index == 0 && against == 0);
     }
@@ -269,9 +359,16 @@ fn trial_table(a: &mut Answer, boxed: &Boxed, finding: &Finding, trials: &[Trial
         0 => Value::words("\u{2013}"),
         _ => Value::of(Count::of(count as f64)),
     };
-    let table = a.table("trials", "What to try next", &["setting", "levers", "tells", "left if bad", "left if well"]);
+    let table = a.table(
+        "trials",
+        "What to try next",
+        &["setting", "levers", "tells", "left if bad", "left if well"],
+    );
     for (index, trial) in trials.iter().take(6).enumerate() {
-        let value = boxed.plate.get(trial.setting).map_or_else(String::new, |value| format!(", {value} {}", boxed.unit));
+        let value = boxed
+            .plate
+            .get(trial.setting)
+            .map_or_else(String::new, |value| format!(", {value} {}", boxed.unit));
         let cells = vec![
             Value::words(format!("{}{value}", trial.setting + 1)),
             Value::words(say::levers(boxed, trial.setting)),
@@ -284,7 +381,14 @@ fn trial_table(a: &mut Answer, boxed: &Boxed, finding: &Finding, trials: &[Trial
     table.note("Most telling first. 100 %: well or bad is an even chance, and either way half the doubt is gone.");
 }
 
-fn working(inp: &Inputs, a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding, trial: Option<&Trial>) {
+fn working(
+    inp: &Inputs,
+    a: &mut Answer,
+    boxed: &Boxed,
+    marks: &[Mark],
+    finding: &Finding,
+    trial: Option<&Trial>,
+) {
     let (bad, good) = split(marks);
     a.work(|w| {
         let spacing: Vec<String> = boxed
