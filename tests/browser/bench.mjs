@@ -7,8 +7,8 @@ import path from 'node:path';
 import { Site, appUp, built, offlineReady, openVisit, root } from './harness.mjs';
 
 const STROKES = 200;
-/** Strokes on each sheet, to find the heaviest; that one then gets all. */
-const SURVEY = 20;
+/** Strokes on each sheet, to find the heaviest; that one then gets all. The first of them run in code not yet optimized. */
+const SURVEY = 30;
 const STARTS = 7;
 const SLOWED = 4;
 
@@ -98,6 +98,8 @@ async function measure(name, folder, links, field) {
       await visit.page.goto('about:blank');
       await visit.page.goto(site.url + link);
       await appUp(visit.page);
+      // Where all that is typed comes from the shop, its fields are folded away.
+      if (await visit.page.locator(field).count() === 0) await visit.page.locator('main summary').first().click();
       await visit.page.waitForSelector(field);
       shift = Math.max(shift, await visit.page.evaluate(() => window.shift));
       await slow(visit.page);

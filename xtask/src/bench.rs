@@ -99,6 +99,8 @@ fn lines() -> Res<bool> {
 fn browser() -> Res<bool> {
     let bindgen = setup::for_build()?;
     let browser = setup::for_browser()?;
+    // The page asks it for a link of each sheet.
+    program("bench", "xtask-core")?;
     site::build(&Page::app(), &bindgen)?;
     site::build(&Page::floor(), &bindgen)?;
     let mut node = Command::new("node");

@@ -8,11 +8,11 @@ use crate::{
 use std::process::Command;
 
 /// Fewer wasm tests than this means that they are no longer collected.
-const WASM_FLOOR: u32 = 1;
+const WASM_FLOOR: u32 = 5;
 /// The same for the tests in the browser.
-const BROWSER_FLOOR: u32 = 5;
+const BROWSER_FLOOR: u32 = 50;
 /// The same for the native tests.
-const NATIVE_FLOOR: u32 = 300;
+const NATIVE_FLOOR: u32 = 450;
 
 /// In this order.
 pub const ALL: &[Stage] = &[
