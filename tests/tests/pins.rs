@@ -637,7 +637,7 @@ fn drills_leave_something_for_the_reamer_and_steps_stay_inside() {
                 length,
                 TaperSeries::Inch.taper(),
                 least,
-                &drills::all(),
+                drills::all(),
                 3,
             )
             .unwrap();

@@ -819,7 +819,7 @@ fn drills_of_a_chart() {
                 call,
             );
             // Asked for that percent, the ranking gives that size first.
-            let first = rank(thread, Share::from_percent(*percent), TapKind::Cut, &all, 4);
+            let first = rank(thread, Share::from_percent(*percent), TapKind::Cut, all, 4);
             assert!(
                 first
                     .iter()

@@ -181,7 +181,7 @@ mod tests {
 
     #[test]
     fn every_drill_reads_back_to_itself() {
-        for drill in drills::all() {
+        for &drill in drills::all() {
             let again = read(&typed(drill)).unwrap();
             assert_eq!(again.diameter, drill.diameter, "{}", drill.name());
             let again = read(&drill.name()).unwrap();

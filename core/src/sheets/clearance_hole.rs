@@ -94,7 +94,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let hole = size(fit);
     let source = if screw.metric { &METRIC } else { &INCH };
     let owned = at_least(hole, &drill_sets::drills(set));
-    let all = at_least(hole, &drills::all());
+    let all = at_least(hole, drills::all());
     let near = |drill: &&Drill| drill.diameter - hole <= room(hole);
     let in_set = owned.first().filter(near).copied();
     let Some(pick) = in_set.or_else(|| all.first().copied()) else {

@@ -174,7 +174,8 @@ fn drawing(drill: Drill, size: &str) -> Drawing {
 
 fn finds() -> Vec<Find> {
     drills::all()
-        .into_iter()
+        .iter()
+        .copied()
         .filter(|drill| drill.diameter.mm() < 26.0)
         .map(|drill| {
             let size = drill.diameter.mm();

@@ -94,7 +94,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         ));
     }
     let owned = rank(thread, wanted, tap, &drill_sets::drills(set), 6);
-    let all = rank(thread, wanted, tap, &drills::all(), 8);
+    let all = rank(thread, wanted, tap, drills::all(), 8);
     let close = |one: &&TapDrill| (one.share - wanted).abs() <= Share::from_percent(12.0);
     let in_set = owned.first().filter(close).copied();
     let same_kind =

@@ -283,7 +283,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 
 /// Metric drills for a metric thread, the inch series for the others.
 fn drills_of(thread: ThreadCall) -> Vec<Drill> {
-    let mut all = drills::all();
+    let mut all = drills::all().to_vec();
     all.retain(|one| (one.series == DrillSeries::Metric) == thread.series.is_metric());
     all
 }

@@ -3,7 +3,7 @@
 //! The usual sets of the trade: numbers 1 to 60 and letters A to Z, fractions 1/16 to 1/2 in by 64ths, metric 1 to 13 mm by
 //! 0.1 mm (common practice). The ids are those of *my shop*.
 
-use super::drills::{Drill, DrillSeries, series};
+use super::drills::{self, Drill, DrillSeries};
 
 /// The ids of the sets, the general shop's first.
 pub const IDS: [&str; 4] = ["all-inch", "fraction", "metric", "all"];
@@ -15,23 +15,8 @@ pub const IDS: [&str; 4] = ["all-inch", "fraction", "metric", "all"];
 /// assert_eq!(drill_sets::drills("fraction").len(), 29); // 1/16 to 1/2 by 64ths
 /// ```
 pub fn drills(id: &str) -> Vec<Drill> {
-    use DrillSeries::*;
-    let wanted: &[DrillSeries] = match id {
-        "all-inch" => &[Number, Letter, Fraction],
-        "fraction" => &[Fraction],
-        "metric" => &[Metric],
-        "all" => &[Number, Letter, Fraction, Metric],
-        _ => &[],
-    };
-    let mut drills: Vec<Drill> = wanted
-        .iter()
-        .flat_map(|&one| series(one))
-        .filter(in_set)
-        .collect();
-    crate::order::sort_by(&mut drills, |a, b| {
-        a.diameter.mm().total_cmp(&b.diameter.mm())
-    });
-    drills
+    let mine = drills::all().iter().filter(|drill| holds(id, drill));
+    mine.copied().collect()
 }
 
 /// Whether a set holds this drill.

@@ -9,6 +9,7 @@
 //! | metric | 0.3 to 3 mm by 0.05, to 14 mm by 0.1 and the quarters, to 32 mm by 0.25, to 50 mm by 0.5 (stock steps of DIN 338 and DIN 345, from memory) |
 
 use crate::quantity::Length;
+use std::sync::LazyLock;
 
 /// A series of drills.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
@@ -271,20 +272,19 @@ pub fn series(series: DrillSeries) -> Vec<Drill> {
 /// let all = drills::all();
 /// assert!(all.windows(2).all(|pair| pair[0].diameter <= pair[1].diameter));
 /// ```
-pub fn all() -> Vec<Drill> {
-    let mut drills: Vec<Drill> = [
-        DrillSeries::Number,
-        DrillSeries::Letter,
-        DrillSeries::Fraction,
-        DrillSeries::Metric,
-    ]
-    .into_iter()
-    .flat_map(series)
-    .collect();
-    crate::order::sort_by(&mut drills, |a, b| {
-        a.diameter.mm().total_cmp(&b.diameter.mm())
+pub fn all() -> &'static [Drill] {
+    use DrillSeries::*;
+    static ALL: LazyLock<Vec<Drill>> = LazyLock::new(|| {
+        let mut drills: Vec<Drill> = [Number, Letter, Fraction, Metric]
+            .into_iter()
+            .flat_map(series)
+            .collect();
+        crate::order::sort_by(&mut drills, |a, b| {
+            a.diameter.mm().total_cmp(&b.diameter.mm())
+        });
+        drills
     });
-    drills
+    &ALL
 }
 
 /// The drills nearest a size, nearest first, at most so many.
@@ -295,7 +295,7 @@ pub fn all() -> Vec<Drill> {
 /// assert_eq!(near[0].name(), "No. 7");
 /// ```
 pub fn nearest(size: Length, most: usize) -> Vec<Drill> {
-    let mut drills = all();
+    let mut drills = all().to_vec();
     crate::order::sort_by(&mut drills, |a, b| {
         let off = |drill: &Drill| (drill.diameter - size).abs().mm();
         off(a).total_cmp(&off(b)).then(a.series.cmp(&b.series))
