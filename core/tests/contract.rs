@@ -276,7 +276,7 @@ fn shop_fields_agree_with_the_general_shop() {
                     .iter()
                     .find(|own| matches!(own.preset, Preset::Shop(of, _) if of == item));
                 assert_eq!(
-                    own.and_then(|own| own.preset.text()),
+                    own.map(|own| own.preset.text().unwrap_or_default()),
                     Some(general),
                     "{} {}",
                     sheet.id,

@@ -4,6 +4,7 @@ mod common;
 
 use benchslate_core::quantity::System;
 use benchslate_core::record::*;
+use benchslate_core::sheet::{Outcome, evaluate};
 use benchslate_core::sheets;
 
 fn item(name: &str) -> KeptItem {
@@ -128,4 +129,48 @@ fn a_shop_goes_into_a_link_and_comes_back() {
     let link = link::of_shop(&shop).unwrap();
     assert_eq!(link::open_shop(&link), Ok(shop));
     assert!(link::open_shop("#/v1/length?length=7/16%20in").is_err());
+}
+
+#[test]
+fn feeds_per_turn_come_from_the_shop() {
+    let shop = Shop::default()
+        .after(&ShopAction::Item("feed-follows".into(), "spindle".into()))
+        .after(&ShopAction::Item(
+            "feed-steps-turn".into(),
+            "0.004;0.006 ipr;0.009".into(),
+        ))
+        .after(&ShopAction::Item(
+            "lathe-feeds".into(),
+            "0.003 ipr;0.010 ipr".into(),
+        ));
+    let sheet = sheets::by_id("speed-feed").unwrap();
+    let mut entry = shop.start(sheet);
+    for (id, text) in [
+        ("cut", "slab"),
+        ("work", "gray-iron"),
+        ("diameter", "2 1/2 in"),
+        ("teeth", "8"),
+        ("depth", "3/32 in"),
+        ("steps", "100"),
+        ("chip", "0.001 ipt"),
+    ] {
+        entry.set(id, text);
+    }
+    let outcome = evaluate(sheet, &entry);
+    let shown = |outcome: &Outcome, id: &str| {
+        let line = outcome.answer.lines.iter().find(|line| line.id == id);
+        line.map(|line| line.value.text(System::Inch))
+    };
+    // 8 teeth at 0.001 in are 0.008 in a turn: the step below is 0.006, and 100 turns of it 0.6 in a minute
+    assert_eq!(shown(&outcome, "turn-feed").as_deref(), Some("0.0060"));
+    assert_eq!(shown(&outcome, "feed").as_deref(), Some("0.60"));
+    entry.set("cut", "turn");
+    entry.set("work", "mild-steel");
+    entry.set("turn-feed", "0.009 ipr");
+    let outcome = evaluate(sheet, &entry);
+    assert_eq!(shown(&outcome, "turn-feed").as_deref(), Some("0.0030"));
+    // nothing entered for the lathe: by hand, at the feed wanted
+    entry.set("lathe-feeds", "");
+    let outcome = evaluate(sheet, &entry);
+    assert_eq!(shown(&outcome, "turn-feed").as_deref(), Some("0.0090"));
 }

@@ -11,7 +11,10 @@ mod undo;
 pub use file::{File, Head, RecordFault, check};
 pub use kept::{Kept, KeptAction, KeptItem};
 pub use proving::{Proving, ProvingAction};
-pub use shop::{DRILL_PRESS, DRILL_SETS, FEEDS, FOLLOWS, LATHE, SHOP, SPINDLE, Shop, ShopAction};
+pub use shop::{
+    DRILL_PRESS, DRILL_SETS, FEEDS, FEEDS_TURN, FOLLOWS, LATHE, SHOP, SPINDLE, Shop, ShopAction,
+    TURN_FEED,
+};
 pub use shop_difference::{ShopDifference, shop_differences};
 pub use undo::Undo;
 

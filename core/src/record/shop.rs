@@ -3,7 +3,8 @@
 
 use super::Record;
 use crate::quantity::units::{
-    HORSEPOWER, IN_PER_MIN, KILOWATT, LBF_FT, LBF_IN, MM_PER_MIN, NEWTON_METRE, RPM,
+    HORSEPOWER, IN_PER_MIN, IN_PER_REV, KILOWATT, LBF_FT, LBF_IN, MM_PER_MIN, MM_PER_REV,
+    NEWTON_METRE, RPM, THOU_PER_REV,
 };
 use crate::quantity::{Kind, System};
 use crate::sheet::*;
@@ -29,6 +30,9 @@ pub static SHOP: Sheet = Sheet {
 pub const SPINDLE: &str = "70;110;175;270;425;670;1050;1650";
 /// The general table feed steps, in/min.
 pub const FEEDS: &str = "0.5 ipm;0.75 ipm;1 ipm;1.5 ipm;2 ipm;3 ipm;4 ipm;6 ipm;8 ipm;12 ipm";
+/// The general feed steps of a mill whose feed follows the spindle, in/rev, invented.
+pub const FEEDS_TURN: &str =
+    "0.001 ipr;0.002 ipr;0.003 ipr;0.005 ipr;0.008 ipr;0.012 ipr;0.020 ipr;0.030 ipr";
 /// The general drill press's steps.
 pub const DRILL_PRESS: &str = "250;390;610;1100;1650;2600";
 /// The general lathe's steps: every fourth of R20, from 50.
@@ -59,6 +63,22 @@ static FIELDS: &[Field] = &[
         .from_shop(ShopItem::LatheSteps, LATHE),
     Field::choice("feed-follows", "Mill feed follows the spindle", FOLLOWS)
         .from_shop(ShopItem::FeedFollows, "own"),
+    Field::rows(
+        "feed-steps-turn",
+        "Mill table feed steps, per turn",
+        TURN_FEED,
+        1,
+        48,
+    )
+    .example("0.002 ipr;0.004 ipr;0.008 ipr")
+    .hint("As on the plate of a mill whose feed follows the spindle, one a row.")
+    .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+    .when(&[when("feed-follows", &["spindle"])]),
+    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED, 1, 48)
+        .example("0.003 ipr;0.005 ipr;0.008 ipr")
+        .hint("Per turn, as on the plate, one a row. Empty: fed by hand.")
+        .from_shop(ShopItem::LatheFeeds, "")
+        .optional(),
     Field::quantity(
         "rapid",
         "Mill rapid traverse",
@@ -125,12 +145,19 @@ static SPEED: &[Field] = &[
 static FEED: &[Field] =
     &[
         Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.1,
+            0.254,
             20_000.0,
             "what a table feeds",
         ),
     ];
-/// Which drill sets are owned.
+/// A column of feeds per turn: a step of a plate, at most what a power feed gives.
+pub static TURN_FEED: &[Field] = &[Field::quantity(
+    "feed",
+    "Feed",
+    Kind::FeedPerRev,
+    &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
+)
+.range(0.0005, 5.0, "what a power feed gives")];
 /// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
 pub static DRILL_SETS: &[Choice] = &[
     choice("all-inch", "number, letter and fraction"),
@@ -222,7 +249,8 @@ impl Shop {
         let outcome = evaluate(&SHOP, &self.entry());
         let now = outcome.field(field.id)?;
         let differs = !now.from_preset && field.preset.text() != Some(now.text.as_str());
-        (now.fault.is_none() && differs).then(|| now.link_text.clone())
+        let usable = now.applies && now.fault.is_none() && !now.link_text.is_empty();
+        (usable && differs).then(|| now.link_text.clone())
     }
     /// A fresh entry of a sheet: the shop's texts written in where they differ from the general shop.
     pub fn start(&self, sheet: &'static Sheet) -> Entry {

@@ -63,8 +63,12 @@ pub enum ShopItem {
     FeedSteps,
     /// Drill spindle steps, rpm, as rows.
     DrillPressSteps,
+    /// Table feed steps of a mill whose feed follows the spindle, per turn, as rows.
+    FeedStepsTurn,
     /// Lathe spindle steps, rpm, as rows.
     LatheSteps,
+    /// Power feeds of the lathe, per turn, as rows.
+    LatheFeeds,
     /// Whether the table feed follows the spindle: choice.
     FeedFollows,
     /// Rapid traverse.
@@ -101,11 +105,12 @@ pub enum Preset {
 }
 
 impl Preset {
-    /// The text that holds when nothing is typed.
+    /// The text that holds when nothing is typed. A general shop that has no such thing says nothing.
     pub const fn text(self) -> Option<&'static str> {
         match self {
-            Self::None => None,
+            Self::Shop(_, text) if text.is_empty() => None,
             Self::Text(text) | Self::Shop(_, text) => Some(text),
+            Self::None => None,
         }
     }
 }

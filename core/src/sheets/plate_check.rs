@@ -71,7 +71,7 @@ static SPEED: &[Field] = &[
 static FEED: &[Field] =
     &[
         Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.1,
+            0.254,
             20_000.0,
             "what a table feeds",
         ),

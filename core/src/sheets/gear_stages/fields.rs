@@ -69,7 +69,7 @@ pub static FIELDS: &[Field] = &[
 static FEED: &[Field] =
     &[
         Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.1,
+            0.254,
             20_000.0,
             "what a table feeds",
         ),

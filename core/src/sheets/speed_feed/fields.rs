@@ -2,7 +2,7 @@
 
 use crate::quantity::Kind;
 use crate::quantity::units::*;
-use crate::record::{DRILL_PRESS, FEEDS, LATHE, SPINDLE};
+use crate::record::{DRILL_PRESS, FEEDS, FEEDS_TURN, FOLLOWS, LATHE, SPINDLE, TURN_FEED};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Material;
 
@@ -43,6 +43,8 @@ pub(super) const MILL: &[&str] = &[
 pub(super) const UNDERCUT: &[&str] = &["tslot", "dovetail"];
 pub(super) const HOLE: &[&str] = &["drill", "ream", "sink", "tap", "step", "counterbore"];
 pub(super) const LATHE_CUTS: &[&str] = &["turn", "turn-finish", "thread", "bore", "part"];
+/// Lathe cuts that the power feed drives; a thread is driven by the leadscrew.
+const LATHE_FED: &[&str] = &["turn", "turn-finish", "bore", "part"];
 const PER_TURN: &[&str] = &[
     "drill",
     "ream",
@@ -110,19 +112,11 @@ static RPM_COLUMN: &[Field] = &[
 static FEED_COLUMN: &[Field] =
     &[
         Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.1,
+            0.254,
             20_000.0,
             "what a table feeds",
         ),
     ];
-static TURN_COLUMN: &[Field] = &[Field::quantity(
-    "feed",
-    "Feed",
-    Kind::FeedPerRev,
-    &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
-)
-.range(0.0005, 5.0, "what a power feed gives")];
-
 pub(super) static FIELDS: &[Field] = &[
     Field::choice("cut", "Cut", CUTS),
     Field::choice("work", "Work material", &WORK),
@@ -277,15 +271,29 @@ pub(super) static FIELDS: &[Field] = &[
         .hint("As on the plate.")
         .from_shop(ShopItem::LatheSteps, LATHE)
         .when(&[when("cut", LATHE_CUTS)]),
+    Field::choice("feed-follows", "Table feed follows the spindle", FOLLOWS)
+        .from_shop(ShopItem::FeedFollows, "own")
+        .when(&[when("cut", MILL)]),
     Field::rows("feeds", "Table feed steps", FEED_COLUMN, 1, 48)
         .example("1 ipm;2 ipm;4 ipm")
         .hint("As on the plate, per minute.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
-        .when(&[when("cut", MILL)]),
-    Field::rows("turn-feeds", "Power feed steps", TURN_COLUMN, 1, 48)
+        .when(&[when("cut", MILL), when("feed-follows", &["own"])]),
+    Field::rows("feeds-turn", "Table feed steps, per turn", TURN_FEED, 1, 48)
+        .example("0.002 ipr;0.004 ipr;0.008 ipr")
+        .hint("As on the plate, per turn of the spindle.")
+        .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+        .when(&[when("cut", MILL), when("feed-follows", &["spindle"])]),
+    Field::rows("turn-feeds", "Power feed steps", TURN_FEED, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
-        .hint("Per turn, where the machine has them; empty: by hand.")
+        .hint("Per turn, where the machine has them; empty: in the lathe those of the shop, else by hand.")
         .when(&[when("cut", PER_TURN)])
+        .optional(),
+    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED, 1, 48)
+        .example("0.003 ipr;0.005 ipr;0.008 ipr")
+        .hint("Per turn, as on the plate; empty: by hand.")
+        .from_shop(ShopItem::LatheFeeds, "")
+        .when(&[when("cut", LATHE_FED)])
         .optional(),
 ];
 

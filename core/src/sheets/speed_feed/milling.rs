@@ -6,7 +6,7 @@ use crate::cutting::sources::*;
 use crate::cutting::*;
 use crate::machine::{around, ranked};
 use crate::quantity::units::*;
-use crate::quantity::{Count, FeedPerTooth, FeedRate, Length, Number, Share, decimal};
+use crate::quantity::{Count, FeedPerRev, FeedPerTooth, FeedRate, Length, Number, Share, decimal};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::CutterMaterial;
 use crate::standards::feeds::{ToothFeedBand, tooth_feed_band};
@@ -70,8 +70,16 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
     let raised = inp.choice("thinning") == "raise" && own.is_none();
     let wanted = if raised { start * factor } else { start };
     let exact = table_feed(wanted, teeth, cut.step);
-    let feeds: Vec<FeedRate> = inp.list("feeds");
-    let found = around(&feeds, exact).ok_or(Stop::Missing("feeds"))?;
+    let follows = inp.choice("feed-follows") == "spindle";
+    let feeds: Vec<FeedRate> = if follows {
+        let turns: Vec<FeedPerRev> = inp.list("feeds-turn");
+        let at_step = |turn: &FeedPerRev| feed_rate(*turn, cut.step);
+        turns.iter().map(at_step).collect()
+    } else {
+        inp.list("feeds")
+    };
+    let steps = if follows { "feeds-turn" } else { "feeds" };
+    let found = around(&feeds, exact).ok_or(Stop::Missing(steps))?;
     let feed = found.at_or_below.unwrap_or(found.nearest);
     let chip = feed_per_tooth(feed, teeth, cut.step).map_err(faulty)?;
     let thickest = Length::from_mm(chip.mm_per_tooth() / factor);
@@ -89,7 +97,13 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         rub,
     );
 
-    a.line("feed", feed).says(if found.at_or_below.is_some() {
+    if follows && let Ok(turn) = feed_per_turn(feed, cut.step) {
+        a.line("turn-feed", turn)
+            .says("The step on the plate: this feed follows the spindle.");
+    }
+    a.line("feed", feed).says(if follows {
+        "What that step gives a minute at this spindle step; another spindle step gives another."
+    } else if found.at_or_below.is_some() {
         "The machine's feed step at or below the exact feed, per minute."
     } else {
         "The slowest feed step, though faster than the exact feed."
@@ -128,7 +142,7 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         .says("Keeps the thickest chip what it is at half engagement; 1 from there up.");
     a.line("feed-exact", exact)
         .says("Feed per tooth \u{d7} teeth \u{d7} spindle step.");
-    if let Ok(turn) = feed_per_turn(feed, cut.step) {
+    if !follows && let Ok(turn) = feed_per_turn(feed, cut.step) {
         a.line("per-turn", turn).says("At those steps; on a machine whose feed follows the spindle this is the figure on the plate.");
     }
     a.line("approach", approach).places(3, 2).says(if arbor {
@@ -170,7 +184,10 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         };
         table
             .row(vec![
-                Value::of(row.step),
+                match feed_per_turn(row.step, cut.step) {
+                    Ok(turn) if follows => Value::of(turn),
+                    _ => Value::of(row.step),
+                },
                 Value::of(Share::from_fraction(row.difference))
                     .places(1, 1)
                     .signed(),

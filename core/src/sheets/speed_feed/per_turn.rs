@@ -41,7 +41,12 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
     let lead = pitch.map(|pitch| FeedPerRev::from_mm_per_rev(pitch.mm()));
     let own: Option<FeedPerRev> = inp.opt("turn-feed").or(lead);
     if let Some(wanted) = own.or(band.map(|band| band.0)) {
-        let steps: Vec<FeedPerRev> = inp.list("turn-feeds");
+        let typed: Vec<FeedPerRev> = inp.list("turn-feeds");
+        let steps = if typed.is_empty() {
+            inp.list("lathe-feeds")
+        } else {
+            typed
+        };
         let step = around(&steps, wanted).map(|found| found.at_or_below.unwrap_or(found.nearest));
         let turn = step.unwrap_or(wanted);
         let feed = feed_rate(turn, cut.step);
