@@ -4,7 +4,7 @@
 use crate::shared::Shared;
 use benchslate_core::link::{self, Asked, Note, Opened};
 use benchslate_core::quantity::{System, Unit, spoken};
-use benchslate_core::record::Shop;
+use benchslate_core::record::{KeptItem, Shop};
 use benchslate_core::sheet::{
     Answer, Entry, FieldKind, FieldOutcome, Outcome, Preset, Sheet, State, Table, Value, evaluate,
 };
@@ -159,6 +159,27 @@ impl Form {
     /// The link to hand on; none where it would be too long.
     pub fn link(&self) -> Option<String> {
         link::of(self.sheet, &self.entry(), &self.outcome, &self.asked)
+    }
+
+    /// The link to keep on the device or in a file, however long.
+    pub fn whole_link(&self) -> Option<String> {
+        link::whole(self.sheet, &self.entry(), &self.outcome, &self.asked)
+    }
+
+    /// What stands in the kept list for this answer.
+    pub fn kept(&self, day: String) -> Option<KeptItem> {
+        let words = self.entry_words();
+        let name = if words.is_empty() {
+            self.sheet.title.to_owned()
+        } else {
+            format!("{}: {}", self.sheet.title, short(&words))
+        };
+        Some(KeptItem {
+            name,
+            link: self.whole_link()?,
+            note: String::new(),
+            day,
+        })
     }
 
     /// The link for the address, which keeps every text, also of fields that do not apply now.
@@ -398,6 +419,15 @@ impl Form {
     }
 }
 
+/// The first words of a text, for a name.
+fn short(words: &str) -> String {
+    const MOST: usize = 160;
+    match words.char_indices().nth(MOST) {
+        Some((cut, _)) => format!("{} \u{2026}", words.get(..cut).unwrap_or(words)),
+        None => words.to_owned(),
+    }
+}
+
 fn entry_of(sheet: &'static Sheet, typed: &[Typed], system: System) -> Entry {
     let mut entry = Entry::default().in_system(system);
     for (field, typed) in sheet.fields.iter().zip(typed) {
@@ -511,6 +541,21 @@ mod tests {
             .after(Act::Unit(0, &units::MM));
         assert_eq!(&*form.typed[0].raw, "1-1/2");
         assert_eq!(form.unit(0), Some(&units::MM));
+    }
+
+    #[test]
+    fn an_entry_too_long_to_hand_on_is_kept_whole() {
+        let rows = "1.25 ipm~1.0625 in~61.5 s~10;".repeat(60);
+        let form = open("#/v1/feed-check").after(Act::Type(0, rows.trim_end_matches(';').into()));
+        assert_eq!(form.link(), None);
+        let kept = form.kept("2026-11-26".into()).unwrap();
+        assert!(kept.link.len() > link::MOST_CHARS && kept.name.len() < 250);
+        let again = open(&kept.link);
+        assert_eq!(again.whole_link(), Some(kept.link));
+        assert_eq!(
+            again.entry().get("timings"),
+            Some(rows.trim_end_matches(';'))
+        );
     }
 
     #[test]

@@ -1,6 +1,8 @@
 //! Hands an answer on: the link to copy, the system's share sheet, a code to scan, the answer as text.
 
+use crate::document::write_file;
 use crate::{dom, qr};
+use benchslate_core::record::{Kept, KeptItem};
 use yew::prelude::*;
 
 /// What is handed on.
@@ -12,6 +14,8 @@ pub struct ShareProps {
     pub title: AttrValue,
     /// The answer as text.
     pub text: AttrValue,
+    /// The same as a kept item, for a file.
+    pub kept: Option<KeptItem>,
     /// Closes the panel.
     pub onclose: Callback<MouseEvent>,
 }
@@ -59,11 +63,16 @@ pub fn SharePanel(props: &ShareProps) -> Html {
                 },
                 None => html! {
                     <>
-                        <p>{ "This entry is too long for a link. Save it as a file instead." }</p>
-                        <button type="button" class="act" onclick={{
-                            let text = props.text.clone();
-                            Callback::from(move |_| { dom::download("benchslate-answer.txt", &text); })
-                        }}>{ "Save as a file" }</button>
+                        <p>{ "This entry is too long for a link. Save it as a file: Open a file, on the page of what is kept, brings it back whole." }</p>
+                        <p class="row">
+                            if let Some(item) = props.kept.clone() {
+                                <button type="button" class="act main" onclick={Callback::from(move |_| {
+                                    dom::download("benchslate-answer.json", &write_file(&Kept { items: vec![item.clone()] }));
+                                })}>{ "Save as a file" }</button>
+                            }
+                            <button type="button" class="act" onclick={copy(props.text.clone(), "Answer copied.")}>{ "Copy answer as text" }</button>
+                        </p>
+                        <p class="soft" role="status">{ (*said).clone() }</p>
                     </>
                 },
             } }

@@ -11,7 +11,7 @@ use crate::dom;
 use crate::hooks::{use_later, use_window_event};
 use crate::state::{Act, Form};
 use benchslate_core::quantity::System;
-use benchslate_core::record::{KeptAction, KeptItem};
+use benchslate_core::record::KeptAction;
 use benchslate_core::sheet::{FieldKind, Preset};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
@@ -185,19 +185,8 @@ pub fn Question(props: &QuestionProps) -> Html {
     let onkeep = {
         let (panel, records, form) = (panel.clone(), records.clone(), form.clone());
         Callback::from(move |_| {
-            if let (Some(records), Some(link)) = (&records, form.link()) {
-                let words = form.entry_words();
-                let name = if words.is_empty() {
-                    form.sheet.title.to_owned()
-                } else {
-                    format!("{}: {words}", form.sheet.title)
-                };
-                records.kept.dispatch(Do::Act(KeptAction::Keep(KeptItem {
-                    name,
-                    link,
-                    note: String::new(),
-                    day: dom::today(),
-                })));
+            if let (Some(records), Some(item)) = (&records, form.kept(dom::today())) {
+                records.kept.dispatch(Do::Act(KeptAction::Keep(item)));
                 panel.set(Panel::Kept);
             }
         })
@@ -284,7 +273,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                 if *printing { { paper(form.link()) } }
             </main>
             if *panel == Panel::Link {
-                <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={form.text()} onclose={close.clone()} />
+                <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={form.text()} kept={form.kept(dom::today())} onclose={close.clone()} />
             }
             if *panel == Panel::Kept {
                 <section class="panel" role="status">

@@ -13,8 +13,10 @@ use crate::quantity::System;
 use crate::record::{SHOP, Shop};
 use crate::sheet::{Entry, Outcome, Preset, Sheet, evaluate};
 
-/// The most characters of a link; beyond it a file is offered.
+/// The most characters of a link to hand on; beyond it a file is offered.
 pub const MOST_CHARS: usize = 2000;
+/// The most characters of a link that opens: what is kept, and the address while one works, may pass [`MOST_CHARS`].
+pub const MOST_READ: usize = 40_000;
 /// Keys that no field may have.
 pub const RESERVED: &[&str] = &["u", "rev", "turn", "want", "sweep"];
 
@@ -49,10 +51,20 @@ pub fn of(
     outcome: &Outcome,
     asked: &Asked,
 ) -> Option<String> {
+    whole(sheet, entry, outcome, asked).filter(|link| link.len() <= MOST_CHARS)
+}
+
+/// As [`of`], however long, up to [`MOST_READ`]: for what is kept on the device or goes out in a file.
+pub fn whole(
+    sheet: &'static Sheet,
+    entry: &Entry,
+    outcome: &Outcome,
+    asked: &Asked,
+) -> Option<String> {
     write(sheet, entry, outcome, asked, false)
 }
 
-/// As [`of`], with the texts of fields that do not apply now: what the address bar keeps, so that nothing typed is lost.
+/// As [`whole`], with the texts of fields that do not apply now: what the address bar keeps, so that nothing typed is lost.
 pub fn state_of(
     sheet: &'static Sheet,
     entry: &Entry,
@@ -133,7 +145,7 @@ fn write(
         add("rev", &sheet.revision.to_string());
     }
     encode::guard_end(&mut link);
-    (link.len() <= MOST_CHARS).then_some(link)
+    (link.len() <= MOST_READ).then_some(link)
 }
 
 /// A text that says what the preset says, as typed or in its plain form, is left out.

@@ -1,13 +1,13 @@
 //! What does a link say? A sheet and an entry, with a note for each thing in it that could not be taken.
 
-use super::{Asked, MOST_CHARS, encode::decode, system_of};
+use super::{Asked, MOST_READ, encode::decode, system_of};
 use crate::sheet::{Entry, Sheet};
 use crate::sheets;
 
 /// Why a text is no link of ours.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub enum Fault {
-    /// Longer than [`MOST_CHARS`].
+    /// Longer than [`MOST_READ`].
     TooLong,
     /// Not of the form `#/v1/<sheet>?…`.
     NotALink,
@@ -21,7 +21,7 @@ impl Fault {
     /// One line for people.
     pub fn text(&self) -> String {
         match self {
-            Self::TooLong => format!("this link is longer than {MOST_CHARS} characters; ask for it as a file"),
+            Self::TooLong => format!("this link is longer than {MOST_READ} characters; ask for it as a file"),
             Self::NotALink => "this is not a link to a calculation; it should look like #/v1/length?length=7/16%20in".into(),
             Self::UnknownVersion(version) => {
                 format!("this link is of form \u{201c}{version}\u{201d}, which this version does not know; load the newest version")
@@ -95,7 +95,7 @@ pub(super) fn open_among(
         .find("#/")
         .and_then(|at| text.get(at..))
         .ok_or(Fault::NotALink)?;
-    if fragment.len() > MOST_CHARS {
+    if fragment.len() > MOST_READ {
         return Err(Fault::TooLong);
     }
     let (path, query) = fragment.split_once('?').unwrap_or((fragment, ""));
