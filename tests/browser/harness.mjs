@@ -175,7 +175,15 @@ export class Site {
 
 /** Waits until the worker holds the whole build, so that the server may go; a worker that never takes its files is a failure. */
 export async function offlineReady(page) {
-  await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.active?.state === 'activated', null, { timeout: 20_000 });
+  // Not waitForFunction: it takes the promise that an async function returns for a yes.
+  await page.evaluate(() => Promise.race([
+    navigator.serviceWorker.ready.then((r) => new Promise((yes) => {
+      const done = () => r.active?.state === 'activated' && yes();
+      r.active?.addEventListener('statechange', done);
+      done();
+    })),
+    new Promise((_, no) => { setTimeout(() => no(new Error('the worker did not take its files in 20 s')), 20_000); }),
+  ]));
 }
 
 /** Waits until the app itself is on the page: neither the static shell nor the failure page. */
