@@ -39,25 +39,25 @@ pub const DRILL_PRESS: &str = "250;390;610;1100;1650;2600";
 pub const LATHE: &str = "50;80;125;200;315;500;800;1250";
 
 static FIELDS: &[Field] = &[
-    Field::rows("spindle-steps", "Mill spindle steps", SPEED, 1, 48)
+    Field::rows("spindle-steps", "Mill spindle steps", SPEED_STEP, 1, 48)
         .example("70;110;175")
         .hint("Turns per minute as on the plate, one a row.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE),
-    Field::rows("feed-steps", "Mill table feed steps", FEED, 1, 48)
+    Field::rows("feed-steps", "Mill table feed steps", FEED_STEP, 1, 48)
         .example("1 ipm;2 ipm;4 ipm")
         .hint("As on the plate, one a row.")
         .from_shop(ShopItem::FeedSteps, FEEDS),
     Field::rows(
         "drill-press-steps",
         "Drill press spindle steps",
-        SPEED,
+        SPEED_STEP,
         1,
         48,
     )
     .example("250;610;1100")
     .hint("Turns per minute as on the plate, one a row.")
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS),
-    Field::rows("lathe-steps", "Lathe spindle steps", SPEED, 1, 48)
+    Field::rows("lathe-steps", "Lathe spindle steps", SPEED_STEP, 1, 48)
         .example("50;80;125")
         .hint("Turns per minute as on the plate, one a row.")
         .from_shop(ShopItem::LatheSteps, LATHE),
@@ -66,7 +66,7 @@ static FIELDS: &[Field] = &[
     Field::rows(
         "feed-steps-turn",
         "Mill table feed steps, per turn",
-        TURN_FEED,
+        TURN_FEED_STEP,
         1,
         48,
     )
@@ -74,7 +74,7 @@ static FIELDS: &[Field] = &[
     .hint("As on the plate of a mill whose feed follows the spindle, one a row.")
     .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
     .when(&[when("feed-follows", &["spindle"])]),
-    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED, 1, 48)
+    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED_STEP, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
         .hint("Per turn, as on the plate, one a row. Empty: fed by hand.")
         .from_shop(ShopItem::LatheFeeds, "")
@@ -135,14 +135,16 @@ static FIELDS: &[Field] = &[
     .range(0.1, 5000.0, "what a hand wrench reads")
     .from_shop(ShopItem::WrenchHigh, "100 ft-lb"),
 ];
-static SPEED: &[Field] = &[
+/// A column of spindle steps as on a plate.
+pub static SPEED_STEP: &[Field] = &[
     Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
         1.0,
         100_000.0,
         "what a spindle turns",
     ),
 ];
-static FEED: &[Field] =
+/// A column of feed steps as on a plate, per minute.
+pub static FEED_STEP: &[Field] =
     &[
         Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
             0.254,
@@ -150,8 +152,8 @@ static FEED: &[Field] =
             "what a table feeds",
         ),
     ];
-/// A column of feeds per turn: a step of a plate, at most what a power feed gives.
-pub static TURN_FEED: &[Field] = &[Field::quantity(
+/// A column of feed steps as on a plate, per turn.
+pub static TURN_FEED_STEP: &[Field] = &[Field::quantity(
     "feed",
     "Feed",
     Kind::FeedPerRev,

@@ -5,7 +5,7 @@ use crate::quantity::units::{IN_PER_MIN, IN_PER_REV, MM_PER_MIN, MM_PER_REV, RPM
 use crate::quantity::{
     Count, FeedPerRev, FeedPerTooth, FeedRate, Kind, Quantity, RotationalSpeed, Share,
 };
-use crate::record::SPINDLE;
+use crate::record::{SPEED_STEP, SPINDLE};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -40,7 +40,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .measured()
             .monotonic(),
         Field::count("teeth", "Teeth of the cutter").seldom().example("4").range(1.0, 200.0, "teeth of a cutter").optional(),
-        Field::rows("steps", "Spindle steps", STEPS, 1, 48)
+        Field::rows("steps", "Spindle steps", SPEED_STEP, 1, 48)
             .example("70;110;175;270;425;670")
             .hint("As on the plate, one a row.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE),
@@ -62,13 +62,6 @@ pub(super) static SHEET: Sheet = Sheet {
     figure,
 };
 
-static STEPS: &[Field] = &[
-    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
-        1.0,
-        100_000.0,
-        "what a spindle turns",
-    ),
-];
 
 static TURNS: Source = Source::computed(
     "Feed a minute is feed a turn \u{d7} turns a minute",

@@ -1,9 +1,8 @@
 //! Does the plate make sense? The series behind a machine's steps, and the step that is worn, misread or missing.
 
 use crate::machine::{OFF, Plate, look_at_plate};
-use crate::quantity::units::{IN_PER_MIN, MM_PER_MIN, RPM};
 use crate::quantity::{FeedRate, Kind, Number, Quantity, RotationalSpeed, Share};
-use crate::record::{FEEDS, SPINDLE};
+use crate::record::{FEEDS, FEED_STEP, SPEED_STEP, SPINDLE};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -29,12 +28,12 @@ pub(super) static SHEET: Sheet = Sheet {
             "Steps of",
             &[choice("spindle", "the spindle"), choice("feed", "the feed")],
         ),
-        Field::rows("spindle-steps", "Spindle steps", SPEED, 3, 48)
+        Field::rows("spindle-steps", "Spindle steps", SPEED_STEP, 3, 48)
             .example("70 rpm;110 rpm;175 rpm")
             .hint("As on the plate, slowest first.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE)
             .when(&[when("of", &["spindle"])]),
-        Field::rows("feed-steps", "Feed steps", FEED, 3, 48)
+        Field::rows("feed-steps", "Feed steps", FEED_STEP, 3, 48)
             .example("1 ipm;2 ipm;4 ipm")
             .hint("As on the plate, slowest first.")
             .from_shop(ShopItem::FeedSteps, FEEDS)
@@ -61,21 +60,6 @@ pub(super) static SHEET: Sheet = Sheet {
     figure,
 };
 
-static SPEED: &[Field] = &[
-    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
-        1.0,
-        100_000.0,
-        "what a spindle turns",
-    ),
-];
-static FEED: &[Field] =
-    &[
-        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.254,
-            20_000.0,
-            "what a table feeds",
-        ),
-    ];
 
 static SERIES: Source = Source::from_memory(
     "ISO 3:1973, preferred numbers",

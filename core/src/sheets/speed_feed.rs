@@ -12,7 +12,7 @@ mod milling;
 mod per_turn;
 mod spindle;
 
-pub(super) use fields::WORK;
+pub(super) use fields::{RPM_COLUMN, WORK};
 use fields::*;
 
 pub(super) static SHEET: Sheet = Sheet {

@@ -1,6 +1,6 @@
 //! How is this hole tapped without breaking the tap? Thread to cut, hole, depth to drill, spindle step, and when to stop.
 
-use super::speed_feed::WORK;
+use super::speed_feed::{RPM_COLUMN, WORK};
 use super::tap_drill::CUT;
 use super::thread::{source_of, thread_of};
 use crate::calls;
@@ -57,14 +57,6 @@ pub(super) static SHEET: Sheet = Sheet {
 };
 
 const MACHINE: &[&str] = &["machine"];
-
-static RPM_COLUMN: &[Field] = &[
-    Field::quantity("rpm", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
-        1.0,
-        100_000.0,
-        "what a spindle turns",
-    ),
-];
 
 static FIELDS: &[Field] = &[
     Field::call("thread", "Thread", &calls::thread::CALL)

@@ -1,8 +1,8 @@
 //! What is entered: a plate whose stages are wanted, or ratios whose gears are wanted.
 
 use crate::quantity::Kind;
-use crate::quantity::units::{IN_PER_MIN, INCH, MM, MM_PER_MIN, RPM};
-use crate::record::{FEEDS, SPINDLE};
+use crate::quantity::units::{INCH, MM};
+use crate::record::{FEEDS, FEED_STEP, SPEED_STEP, SPINDLE};
 use crate::sheet::*;
 
 const SERIES: When = when("find", &["stages"]);
@@ -22,12 +22,12 @@ pub static FIELDS: &[Field] = &[
         "Box for",
         &[choice("feeds", "feeds"), choice("speeds", "spindle speeds")],
     ),
-    Field::rows("feed-steps", "Feeds on the plate", FEED, 2, 48)
+    Field::rows("feed-steps", "Feeds on the plate", FEED_STEP, 2, 48)
         .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
         .hint("All of them, in any order.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
         .when(&[SERIES, when("box", &["feeds"])]),
-    Field::rows("spindle-steps", "Speeds on the plate", SPEED, 2, 48)
+    Field::rows("spindle-steps", "Speeds on the plate", SPEED_STEP, 2, 48)
         .example("70 rpm;110 rpm;175 rpm;270 rpm")
         .hint("All of them, in any order.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE)
@@ -66,21 +66,6 @@ pub static FIELDS: &[Field] = &[
         .when(&[GEARS]),
 ];
 
-static FEED: &[Field] =
-    &[
-        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.254,
-            20_000.0,
-            "what a table feeds",
-        ),
-    ];
-static SPEED: &[Field] = &[
-    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
-        1.0,
-        100_000.0,
-        "what a spindle turns",
-    ),
-];
 static RATIO: &[Field] = &[Field::number("ratio", "Ratio").example("0.5").range(
     0.02,
     50.0,

@@ -2,7 +2,7 @@
 
 use crate::quantity::Kind;
 use crate::quantity::units::*;
-use crate::record::{DRILL_PRESS, FEEDS, FEEDS_TURN, FOLLOWS, LATHE, SPINDLE, TURN_FEED};
+use crate::record::{DRILL_PRESS, FEEDS, FEEDS_TURN, FEED_STEP, FOLLOWS, LATHE, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Material;
 
@@ -102,21 +102,14 @@ static TOOLS: &[Choice] = &[
     choice("cast-alloy", "cast alloy (cobalt and chromium)"),
 ];
 
-static RPM_COLUMN: &[Field] = &[
+/// A column of spindle steps with the id that these sheets have had from the start.
+pub(in crate::sheets) static RPM_COLUMN: &[Field] = &[
     Field::quantity("rpm", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
         1.0,
         100_000.0,
         "what a spindle turns",
     ),
 ];
-static FEED_COLUMN: &[Field] =
-    &[
-        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.254,
-            20_000.0,
-            "what a table feeds",
-        ),
-    ];
 pub(super) static FIELDS: &[Field] = &[
     Field::choice("cut", "Cut", CUTS),
     Field::choice("work", "Work material", &WORK),
@@ -274,22 +267,22 @@ pub(super) static FIELDS: &[Field] = &[
     Field::choice("feed-follows", "Table feed follows the spindle", FOLLOWS)
         .from_shop(ShopItem::FeedFollows, "own")
         .when(&[when("cut", MILL)]),
-    Field::rows("feeds", "Table feed steps", FEED_COLUMN, 1, 48)
+    Field::rows("feeds", "Table feed steps", FEED_STEP, 1, 48)
         .example("1 ipm;2 ipm;4 ipm")
         .hint("As on the plate, per minute.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
         .when(&[when("cut", MILL), when("feed-follows", &["own"])]),
-    Field::rows("feeds-turn", "Table feed steps, per turn", TURN_FEED, 1, 48)
+    Field::rows("feeds-turn", "Table feed steps, per turn", TURN_FEED_STEP, 1, 48)
         .example("0.002 ipr;0.004 ipr;0.008 ipr")
         .hint("As on the plate, per turn of the spindle.")
         .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
         .when(&[when("cut", MILL), when("feed-follows", &["spindle"])]),
-    Field::rows("turn-feeds", "Power feed steps", TURN_FEED, 1, 48)
+    Field::rows("turn-feeds", "Power feed steps", TURN_FEED_STEP, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
         .hint("Per turn, where the machine has them; empty: in the lathe those of the shop, else by hand.")
         .when(&[when("cut", PER_TURN)])
         .optional(),
-    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED, 1, 48)
+    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED_STEP, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
         .hint("Per turn, as on the plate; empty: by hand.")
         .from_shop(ShopItem::LatheFeeds, "")

@@ -2,9 +2,7 @@
 
 use crate::calls::CallFault;
 use crate::machine::teeth::{MOST_ALTERNATIVES, TeethFault, Ways, read_stage};
-use crate::quantity::Kind;
-use crate::quantity::units::{IN_PER_MIN, MM_PER_MIN, RPM};
-use crate::record::{FEEDS, SPINDLE};
+use crate::record::{FEEDS, FEED_STEP, SPEED_STEP, SPINDLE};
 use crate::sheet::*;
 
 /// Gear pairs of a stage: driver/driven, a space between places of the lever, x between pairs in series.
@@ -49,12 +47,12 @@ pub static FIELDS: &[Field] = &[
         choice("speeds", "spindle speeds"),
         choice("none", "nothing readable"),
     ]),
-    Field::rows("feed-steps", "Feeds on the plate", FEED, 2, 48)
+    Field::rows("feed-steps", "Feeds on the plate", FEED_STEP, 2, 48)
         .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
         .hint("All of them, in any order.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
         .when(&[when("plate", &["feeds"])]),
-    Field::rows("spindle-steps", "Speeds on the plate", SPEED, 2, 48)
+    Field::rows("spindle-steps", "Speeds on the plate", SPEED_STEP, 2, 48)
         .example("70 rpm;110 rpm;175 rpm;270 rpm")
         .hint("All of them, in any order.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE)
@@ -68,21 +66,6 @@ pub static FIELDS: &[Field] = &[
         .optional(),
 ];
 
-static FEED: &[Field] =
-    &[
-        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.254,
-            20_000.0,
-            "what a table feeds",
-        ),
-    ];
-static SPEED: &[Field] = &[
-    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
-        1.0,
-        100_000.0,
-        "what a spindle turns",
-    ),
-];
 static STAGES: &[Field] = &[
     Field::count("places", "Places").example("3").range(
         1.0,
