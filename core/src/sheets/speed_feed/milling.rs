@@ -99,7 +99,11 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
 
     if follows && let Ok(turn) = feed_per_turn(feed, cut.step) {
         a.line("turn-feed", turn)
-            .says("The step on the plate: this feed follows the spindle.");
+            .says(if found.at_or_below.is_some() {
+                "The machine's feed step at or below the exact feed, per turn as on the plate: it follows the spindle."
+            } else {
+                "The slowest feed step, though faster than the exact feed, per turn as on the plate: it follows the spindle."
+            });
     }
     a.line("feed", feed).says(if follows {
         "What that step gives a minute at this spindle step; another spindle step gives another."

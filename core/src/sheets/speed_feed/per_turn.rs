@@ -47,11 +47,15 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
         } else {
             typed
         };
-        let step = around(&steps, wanted).map(|found| found.at_or_below.unwrap_or(found.nearest));
+        let found = around(&steps, wanted);
+        let step = found.map(|found| found.at_or_below.unwrap_or(found.nearest));
+        let is_faster = found.is_some_and(|found| found.at_or_below.is_none());
         let turn = step.unwrap_or(wanted);
         let feed = feed_rate(turn, cut.step);
         a.line("turn-feed", turn).says(if lead.is_some() {
             "The thread's pitch; with several starts times the starts."
+        } else if is_faster {
+            "The slowest power feed step, though faster than the feed aimed at, per turn."
         } else if step.is_some() {
             "The power feed's step at or below the feed aimed at, per turn."
         } else {
