@@ -136,13 +136,14 @@ static FIELDS: &[Field] = &[
     .from_shop(ShopItem::WrenchHigh, "100 ft-lb"),
 ];
 /// A column of spindle steps as on a plate.
-pub static SPEED_STEP: &[Field] = &[
-    Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
-        1.0,
-        100_000.0,
-        "what a spindle turns",
-    ),
-];
+pub static SPEED_STEP: &[Field] =
+    &[
+        Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+            1.0,
+            100_000.0,
+            "what a spindle turns",
+        ),
+    ];
 /// A column of feed steps as on a plate, per minute.
 pub static FEED_STEP: &[Field] =
     &[

@@ -62,7 +62,6 @@ pub(super) static SHEET: Sheet = Sheet {
     figure,
 };
 
-
 static TURNS: Source = Source::computed(
     "Feed a minute is feed a turn \u{d7} turns a minute",
     "F = f \u{d7} n; a tooth takes f \u{f7} z",

@@ -2,7 +2,7 @@
 
 use crate::machine::{OFF, Plate, look_at_plate};
 use crate::quantity::{FeedRate, Kind, Number, Quantity, RotationalSpeed, Share};
-use crate::record::{FEEDS, FEED_STEP, SPEED_STEP, SPINDLE};
+use crate::record::{FEED_STEP, FEEDS, SPEED_STEP, SPINDLE};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -59,7 +59,6 @@ pub(super) static SHEET: Sheet = Sheet {
     finds: None,
     figure,
 };
-
 
 static SERIES: Source = Source::from_memory(
     "ISO 3:1973, preferred numbers",

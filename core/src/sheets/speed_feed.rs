@@ -12,8 +12,8 @@ mod milling;
 mod per_turn;
 mod spindle;
 
-pub(super) use fields::{RPM_COLUMN, WORK};
 use fields::*;
+pub(super) use fields::{RPM_COLUMN, WORK};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "speed-feed",

@@ -2,7 +2,7 @@
 
 use crate::quantity::Kind;
 use crate::quantity::units::{INCH, MM};
-use crate::record::{FEEDS, FEED_STEP, SPEED_STEP, SPINDLE};
+use crate::record::{FEED_STEP, FEEDS, SPEED_STEP, SPINDLE};
 use crate::sheet::*;
 
 const SERIES: When = when("find", &["stages"]);

@@ -2,7 +2,9 @@
 
 use crate::quantity::Kind;
 use crate::quantity::units::*;
-use crate::record::{DRILL_PRESS, FEEDS, FEEDS_TURN, FEED_STEP, FOLLOWS, LATHE, SPINDLE, TURN_FEED_STEP};
+use crate::record::{
+    DRILL_PRESS, FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, LATHE, SPINDLE, TURN_FEED_STEP,
+};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Material;
 
@@ -103,13 +105,14 @@ static TOOLS: &[Choice] = &[
 ];
 
 /// A column of spindle steps with the id that these sheets have had from the start.
-pub(in crate::sheets) static RPM_COLUMN: &[Field] = &[
-    Field::quantity("rpm", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
-        1.0,
-        100_000.0,
-        "what a spindle turns",
-    ),
-];
+pub(in crate::sheets) static RPM_COLUMN: &[Field] =
+    &[
+        Field::quantity("rpm", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
+            1.0,
+            100_000.0,
+            "what a spindle turns",
+        ),
+    ];
 pub(super) static FIELDS: &[Field] = &[
     Field::choice("cut", "Cut", CUTS),
     Field::choice("work", "Work material", &WORK),

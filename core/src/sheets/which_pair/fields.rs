@@ -2,7 +2,7 @@
 
 use crate::calls::CallFault;
 use crate::machine::teeth::{MOST_ALTERNATIVES, TeethFault, Ways, read_stage};
-use crate::record::{FEEDS, FEED_STEP, SPEED_STEP, SPINDLE};
+use crate::record::{FEED_STEP, FEEDS, SPEED_STEP, SPINDLE};
 use crate::sheet::*;
 
 /// Gear pairs of a stage: driver/driven, a space between places of the lever, x between pairs in series.
