@@ -2,9 +2,13 @@
 use crate::fail::{Doing, Fail, Res};
 use std::{env, fs, path::PathBuf};
 
-/// The work tree's top folder.
+/// The work tree's top folder: that of the tree in which cargo was called. Two trees may share one target folder, and then
+/// the program may have been built in the other; started without cargo it takes the tree that it was built in.
 pub fn root() -> PathBuf {
-    let mut here = PathBuf::from(env!("CARGO_MANIFEST_DIR"));
+    let called = env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from);
+    let mut here = called
+        .filter(|dir| dir.ends_with("xtask"))
+        .unwrap_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")));
     here.pop();
     here
 }

@@ -6,12 +6,15 @@ use benchslate_core::{
     sheets,
 };
 use std::{
-    collections::BTreeMap, error::Error, fmt::Write as _, fs, path::Path, process::ExitCode,
+    collections::BTreeMap, error::Error, fmt::Write as _, fs, path::PathBuf, process::ExitCode,
 };
 
 fn main() -> Result<ExitCode, Box<dyn Error>> {
     let check = std::env::args().any(|a| a == "--check");
-    let dir = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../docs/reference");
+    // Where cargo was called, not where this was built: two work trees may share one target folder.
+    let here = std::env::var_os("CARGO_MANIFEST_DIR")
+        .map_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")), PathBuf::from);
+    let dir = here.join("../../docs/reference");
     let pages = pages()?;
     let mut stale = Vec::new();
     for (name, text) in &pages {
@@ -26,7 +29,7 @@ fn main() -> Result<ExitCode, Box<dyn Error>> {
             .map(|e| e.file_name().to_string_lossy().into_owned());
         stale.extend(names.filter(|n| !pages.contains_key(n)));
     }
-    let readme = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../README.md");
+    let readme = here.join("../../README.md");
     let old = fs::read_to_string(&readme)?;
     let new = with_table(&old)?;
     if check {
