@@ -3,7 +3,11 @@
 import { appUp, assert, test } from './harness.mjs';
 
 test('install: the offer waits for the tap', async ({ open }) => {
-  const { page } = await open({ link: '#/about' });
+  // The browser may make an offer of its own at any moment and take the place of the test's: it stays outside.
+  const before = (page) => page.addInitScript(() => {
+    window.addEventListener('beforeinstallprompt', (e) => { if (e.isTrusted) e.stopImmediatePropagation(); }, { capture: true });
+  });
+  const { page } = await open({ link: '#/about', before });
   await appUp(page);
   const button = page.getByRole('button', { name: 'Put it on the home screen' });
   await page.evaluate(() => {
