@@ -335,3 +335,25 @@ fn opened_rows_lead_to_sheets() {
         }
     }
 }
+
+#[test]
+fn every_table_feed_has_the_same_ends() {
+    // a feed that the plate takes is taken by every sheet that asks for a table feed
+    let fields = sheets::ALL
+        .iter()
+        .copied()
+        .chain([&SHOP])
+        .flat_map(|sheet| {
+            let columns = |field: &'static Field| match field.kind {
+                FieldKind::Rows { columns, .. } => columns,
+                _ => core::slice::from_ref(field),
+            };
+            sheet.fields.iter().flat_map(columns)
+        });
+    let ends: BTreeSet<String> = fields
+        .filter_map(|field| field.range)
+        .filter(|range| range.why == "what a table feeds")
+        .map(|range| format!("{} to {}", range.low, range.high))
+        .collect();
+    assert_eq!(ends.len(), 1, "{ends:?}");
+}

@@ -145,14 +145,7 @@ pub static SPEED_STEP: &[Field] =
         ),
     ];
 /// A column of feed steps as on a plate, per minute.
-pub static FEED_STEP: &[Field] =
-    &[
-        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN]).range(
-            0.254,
-            20_000.0,
-            "what a table feeds",
-        ),
-    ];
+pub static FEED_STEP: &[Field] = &[Field::table_feed("feed", "Feed")];
 /// A column of feed steps as on a plate, per turn.
 pub static TURN_FEED_STEP: &[Field] = &[Field::quantity(
     "feed",

@@ -196,6 +196,17 @@ impl Field {
         use crate::quantity::units::{INCH, MM, THOU};
         Self::quantity(id, label, Kind::Length, const { &[&INCH, &MM, &THOU] })
     }
+    /// Feed of a table per minute, from the slowest that a plate may show to the fastest: the one range of them all.
+    pub const fn table_feed(id: &'static str, label: &'static str) -> Self {
+        use crate::quantity::units::{IN_PER_MIN, MM_PER_MIN};
+        Self::quantity(
+            id,
+            label,
+            Kind::FeedRate,
+            const { &[&IN_PER_MIN, &MM_PER_MIN] },
+        )
+        .range(0.1, 20_000.0, "what a table feeds")
+    }
     /// A whole number of things.
     pub const fn count(id: &'static str, label: &'static str) -> Self {
         use crate::quantity::units::COUNT;

@@ -58,14 +58,7 @@ static FIELDS: &[Field] = &[
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("110")
         .range(1.0, 100_000.0, "what a spindle turns"),
-    Field::quantity(
-        "feed",
-        "Table feed",
-        Kind::FeedRate,
-        &[&IN_PER_MIN, &MM_PER_MIN],
-    )
-    .example("3 ipm")
-    .range(0.1, 20_000.0, "what a table feeds"),
+    Field::table_feed("feed", "Table feed").example("3 ipm"),
     Field::length("engaged", "Engagement across the feed")
         .example("0.1 in")
         .hint("Depth of a slab cut; width of an end mill's cut to one side.")

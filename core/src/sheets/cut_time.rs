@@ -95,9 +95,7 @@ static FIELDS: &[Field] = &[
         .example("7 in")
         .range_in(0.005, 400.0, "a table's travel")
         .measured(),
-    Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
-        .example("3 ipm")
-        .range(0.1, 20_000.0, "what a table feeds"),
+    Field::table_feed("feed", "Feed").example("3 ipm"),
     Field::choice(
         "run",
         "At the end",
@@ -128,17 +126,11 @@ static FIELDS: &[Field] = &[
         .preset("1")
         .example("3")
         .range(1.0, 1000.0, "a day's work"),
-    Field::quantity(
-        "back",
-        "Feed on the way back",
-        Kind::FeedRate,
-        &[&IN_PER_MIN, &MM_PER_MIN],
-    )
-    .seldom()
-    .example("20 ipm")
-    .hint("Empty: not counted.")
-    .range(0.1, 20_000.0, "what a table feeds")
-    .optional(),
+    Field::table_feed("back", "Feed on the way back")
+        .seldom()
+        .example("20 ipm")
+        .hint("Empty: not counted.")
+        .optional(),
 ];
 
 static RESULTS: &[Res] = &[

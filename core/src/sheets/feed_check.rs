@@ -3,7 +3,7 @@
 use crate::machine::{
     FeedCheck, Fineness, Setting, Timing, check_feeds, look_at_plate, travel_for,
 };
-use crate::quantity::units::{IN_PER_MIN, INCH, MM, MM_PER_MIN, SECOND};
+use crate::quantity::units::{INCH, MM, SECOND};
 use crate::quantity::{Count, FeedRate, Kind, Length, Number, Share, Time};
 use crate::sheet::*;
 
@@ -58,14 +58,7 @@ pub(super) static SHEET: Sheet = Sheet {
 };
 
 static TIMING: &[Field] = &[
-    Field::quantity(
-        "plate",
-        "Plate",
-        Kind::FeedRate,
-        &[&IN_PER_MIN, &MM_PER_MIN],
-    )
-    .range(0.254, 20_000.0, "what a table feeds")
-    .example("2 ipm"),
+    Field::table_feed("plate", "Plate").example("2 ipm"),
     Field::quantity(
         "travel",
         "Travel, each turn or run",

@@ -1,7 +1,7 @@
 //! Which chip does a feed leave at each spindle step? It depends on whether the feed follows the spindle.
 
 use crate::machine::around;
-use crate::quantity::units::{IN_PER_MIN, IN_PER_REV, MM_PER_MIN, MM_PER_REV, RPM};
+use crate::quantity::units::{IN_PER_REV, MM_PER_REV, RPM};
 use crate::quantity::{
     Count, FeedPerRev, FeedPerTooth, FeedRate, Kind, Quantity, RotationalSpeed, Share,
 };
@@ -22,9 +22,8 @@ pub(super) static SHEET: Sheet = Sheet {
     fields: &[
         Field::choice("feed", "Feed is driven", &[choice("own", "on its own: so much a minute"), choice("spindle", "from the spindle: so much a turn")])
             .hint("Feed by its own motor keeps its rate when the spindle step changes; feed from the spindle does not."),
-        Field::quantity("rate", "Feed set", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
+        Field::table_feed("rate", "Feed set")
             .example("6 ipm")
-            .range(0.254, 20_000.0, "what a table feeds")
             .when(&[when("feed", &["own"])])
             .measured()
             .monotonic(),

@@ -98,15 +98,9 @@ static FIELDS: &[Field] = &[
         .example("110")
         .range(1.0, 100_000.0, "what a spindle turns")
         .when(&[when("by", &["slab"])]),
-    Field::quantity(
-        "feed",
-        "Table feed",
-        Kind::FeedRate,
-        &[&IN_PER_MIN, &MM_PER_MIN],
-    )
-    .example("3 ipm")
-    .range(0.1, 20_000.0, "what a table feeds")
-    .when(&[when("by", &["slab"])]),
+    Field::table_feed("feed", "Table feed")
+        .example("3 ipm")
+        .when(&[when("by", &["slab"])]),
     Field::choice(
         "run-out",
         "The cutter",

@@ -1,7 +1,7 @@
 //! Where does the table stop after the trip dog, and how well does it repeat?
 
 use crate::machine::{Trials, overrun, trials};
-use crate::quantity::units::{IN_PER_MIN, INCH, MM, MM_PER_MIN, SECOND};
+use crate::quantity::units::{INCH, MM, SECOND};
 use crate::quantity::{FeedRate, Kind, Length, Time};
 use crate::sheet::*;
 
@@ -21,9 +21,8 @@ pub(super) static SHEET: Sheet = Sheet {
     ],
     group: Group::Run,
     fields: &[
-        Field::quantity("feed", "Feed", Kind::FeedRate, &[&IN_PER_MIN, &MM_PER_MIN])
+        Field::table_feed("feed", "Feed")
             .example("6 ipm")
-            .range(0.254, 20_000.0, "what a table feeds")
             .measured()
             .monotonic(),
         Field::quantity("delay", "From trip to stop", Kind::Time, &[&SECOND])

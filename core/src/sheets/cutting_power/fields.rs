@@ -129,15 +129,9 @@ pub(super) static FIELDS: &[Field] = &[
         .example("8")
         .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
         .when(&[when("cut", &["mill"])]),
-    Field::quantity(
-        "feed",
-        "Table feed",
-        Kind::FeedRate,
-        &[&IN_PER_MIN, &MM_PER_MIN],
-    )
-    .example("3 ipm")
-    .range(0.1, 20_000.0, "what a table feeds")
-    .when(&[when("cut", &["mill"])]),
+    Field::table_feed("feed", "Table feed")
+        .example("3 ipm")
+        .when(&[when("cut", &["mill"])]),
     Field::length("engaged", "Engagement across the feed")
         .example("0.1 in")
         .hint("Depth of a slab cut; width of a face or end cut.")
