@@ -327,7 +327,7 @@ fn sheet_faults() {
             "fit",
             Reason::NotDefined,
         ),
-        ([("size", "4 in"), ("fit", "FN1")], "fit", Reason::NoSource),
+        ([("size", "4 in"), ("fit", "LC9")], "fit", Reason::NoSource),
         (
             [("size", "0.5 in"), ("fit", "FN3")],
             "fit",
@@ -416,6 +416,71 @@ fn press_sheet_gives_shigley() {
             base(id)
         );
     }
+}
+
+/// ΔT = (δ + room)/(α d) worked by hand, δ 0.059 mm, room 0.020 mm, 50 mm: carbon steel 11.7 (Callister, Table B.6, p. 815) 135.0 K,
+/// stainless 304 17.2 91.9 K; gray iron 10.0 of the older list (Dooley) 157.9 K, 11.4 of Callister 138.6 K as the low end.
+#[test]
+fn press_sheet_heats_by_the_list() {
+    let heat = |hub: &str| {
+        let outcome = ask(
+            "press-fit",
+            &[
+                ("from", "sizes"),
+                ("hole", "50"),
+                ("shaft", "50.059"),
+                ("outside", "90"),
+                ("length", "40"),
+                ("room", "0.020"),
+                ("hub", hub),
+            ],
+            System::Metric,
+        );
+        let line = outcome.answer.get("heat").unwrap();
+        (line.value.base().unwrap(), line.band)
+    };
+    for (hub, want, low) in [
+        ("steel", 135.0, None),
+        ("stainless", 91.9, None),
+        ("cast-iron", 157.9, Some(138.6)),
+    ] {
+        let (got, band) = heat(hub);
+        assert!(near(got, want, 0.1), "{hub}: {got} not {want}");
+        assert_eq!(band.is_some(), low.is_some(), "{hub}");
+        if let (Some((least, most)), Some(low)) = (band, low) {
+            assert!(near(least, low, 0.1) && near(most, want, 0.1), "{hub}");
+        }
+    }
+}
+
+/// A row from memory says so on both sheets, and the shaft of another print stands beside the one taken.
+#[test]
+fn sheets_say_where_an_inch_row_is_from() {
+    let said = |sheet: &str, pairs: &[(&str, &str)]| {
+        let answer = ask(sheet, pairs, System::Inch).answer;
+        assert!(answer.is_complete(), "{pairs:?}");
+        answer
+            .cautions
+            .iter()
+            .map(|c| c.text.to_string())
+            .collect::<Vec<_>>()
+            .join(" ")
+    };
+    for (size, fit, recalled) in [("4 in", "FN2", true), ("5 in", "FN2", false)] {
+        for (sheet, more) in [
+            ("fit-limits", &[][..]),
+            ("press-fit", &[("outside", "8 in"), ("length", "2 in")][..]),
+        ] {
+            let pairs: Vec<(&str, &str)> = [("size", size), ("fit", fit)]
+                .iter()
+                .chain(more)
+                .copied()
+                .collect();
+            assert_eq!(said(sheet, &pairs).contains("from memory"), recalled);
+        }
+    }
+    assert!(said("fit-limits", &[("size", "10 in"), ("fit", "RC4")]).contains("-2.20 thou"));
+    assert!(!said("fit-limits", &[("size", "9 in"), ("fit", "RC4")]).contains("textbook"));
 }
 
 /// A fit that never holds, and a hub past its yield, give a limit and no number.

@@ -544,7 +544,8 @@ fn fn2_is_not_h7_s6() {
 
 /// Clearances as ANSI B4.1 prints them beside the limits; they are not kept in the core, so they check it row by row.
 /// "class step-end:least,most ...", thousandths; interference negative. Sources as in the headers of the tables: MH 31st ed.
-/// Tables 8a, 8b, 10, 11 and 12, MH 27th ed. p. 663; B4.1 Tables 9 (LC1 to LC5 recalled).
+/// Tables 8a, 8b, 10, 11 and 12, MH 27th ed. p. 663; B4.1 Tables 9. Recalled: LC1 to LC5, LT3 and LT6 above 3.15 in, RC5 above
+/// 9.85 in, FN from 3.94 to 4.73 in, FN2 above 15.75 in.
 const CLEARANCES: &str = "\
 RC1 0.12:0.1,0.45 0.24:0.15,0.5 0.4:0.2,0.6 0.71:0.25,0.75 1.19:0.3,0.95 1.97:0.4,1.1 3.15:0.4,1.2 4.73:0.5,1.5
 RC1 7.09:0.6,1.8 9.85:0.6,2 12.41:0.8,2.3 15.75:1,2.7 19.69:1.2,3
@@ -555,7 +556,7 @@ RC3 7.09:1.6,4.2 9.85:2,5 12.41:2.5,5.7 15.75:3,6.6 19.69:4,8.1
 RC4 0.12:0.3,1.3 0.24:0.4,1.6 0.4:0.5,2 0.71:0.6,2.3 1.19:0.8,2.8 1.97:1,3.6 3.15:1.2,4.2 4.73:1.4,5
 RC4 7.09:1.6,5.7 9.85:2,6.6 12.41:2.5,7.5 15.75:3,8.7 19.69:4,10.5
 RC5 0.12:0.6,1.6 0.24:0.8,2 0.4:1,2.5 0.71:1.2,2.9 1.19:1.6,3.6 1.97:2,4.6 3.15:2.5,5.5 4.73:3,6.6
-RC5 7.09:3.5,7.6 9.85:4,8.6
+RC5 7.09:3.5,7.6 9.85:4,8.6 12.41:5,10 15.75:6,11.7 19.69:8,14.5
 RC6 0.12:0.6,2.2 0.24:0.8,2.7 0.4:1,3.3 0.71:1.2,3.8 1.19:1.6,4.8 1.97:2,6.1 3.15:2.5,7.3 4.73:3,8.7
 RC6 7.09:3.5,10 9.85:4,11.3 12.41:5,13 15.75:6,15.5 19.69:8,18
 RC7 0.12:1,2.6 0.24:1.2,3.1 0.4:1.6,3.9 0.71:2,4.6 1.19:2.5,5.7 1.97:3,7.1 3.15:4,8.8 4.73:5,10.7
@@ -573,7 +574,7 @@ LC3 7.09:0,4.1 9.85:0,4.6 12.41:0,5 15.75:0,5.7 19.69:0,6.5
 LC4 0.12:0,2.6 0.24:0,3 0.4:0,3.6 0.71:0,4.4 1.19:0,5.5 1.97:0,6.5 3.15:0,7.5 4.73:0,8.5
 LC4 7.09:0,10 9.85:0,11.5 12.41:0,13 15.75:0,15 19.69:0,16
 LC5 0.12:0.1,0.75 0.24:0.15,0.95 0.4:0.2,1.2 0.71:0.25,1.35 1.19:0.3,1.6 1.97:0.4,2 3.15:0.4,2.3 4.73:0.5,2.8
-LC5 7.09:0.6,3.2 9.85:0.6,3.6
+LC5 7.09:0.6,3.2 9.85:0.6,3.6 12.41:0.7,3.9 15.75:0.7,4.3 19.69:0.8,4.9
 LC6 0.12:0.3,1.9 0.24:0.4,2.3 0.4:0.5,2.8 0.71:0.6,3.2 1.19:0.8,4 1.97:1,5.1
 LC7 0.12:0.6,3.2 0.24:0.8,3.8 0.4:1,4.6 0.71:1.2,5.6 1.19:1.6,7.1 1.97:2,8.5
 LC8 0.12:1,3.6 0.24:1.2,4.2 0.4:1.6,5.2 0.71:2,6.4 1.19:2.5,8 1.97:3,9.5
@@ -583,11 +584,13 @@ LC11 0.12:5,17 0.24:6,20 0.4:7,25 0.71:8,28 1.19:10,34
 LT1 0.12:-0.12,0.52 0.24:-0.15,0.65 0.4:-0.2,0.8 0.71:-0.2,0.9 1.19:-0.25,1.05 1.97:-0.3,1.3 3.15:-0.3,1.5
 LT2 0.12:-0.2,0.8 0.24:-0.25,0.95 0.4:-0.3,1.2 0.71:-0.35,1.35 1.19:-0.4,1.6 1.97:-0.5,2.1 3.15:-0.6,2.4 4.73:-0.7,2.9
 LT2 7.09:-0.8,3.3 9.85:-0.9,3.7 12.41:-1,4 15.75:-1,4.5 19.69:-1.2,5.2
-LT3 0.4:-0.5,0.5 0.71:-0.5,0.6 1.19:-0.6,0.7 1.97:-0.7,0.9 3.15:-0.8,1.1
+LT3 0.4:-0.5,0.5 0.71:-0.5,0.6 1.19:-0.6,0.7 1.97:-0.7,0.9 3.15:-0.8,1.1 4.73:-1,1.3 7.09:-1.1,1.5 9.85:-1.4,1.6
+LT3 12.41:-1.4,1.8 15.75:-1.6,2 19.69:-1.8,2.3
 LT4 0.4:-0.7,0.8 0.71:-0.8,0.9 1.19:-0.9,1.1 1.97:-1.1,1.5 3.15:-1.3,1.7
 LT5 0.12:-0.5,0.15 0.24:-0.6,0.2 0.4:-0.8,0.2 0.71:-0.9,0.2 1.19:-1.1,0.2 1.97:-1.3,0.3 3.15:-1.5,0.4 4.73:-1.9,0.4
 LT5 7.09:-2.2,0.4 9.85:-2.6,0.4 12.41:-2.6,0.6 15.75:-3,0.6 19.69:-3.4,0.7
 LT6 0.12:-0.65,0.15 0.24:-0.8,0.2 0.4:-1,0.2 0.71:-1.2,0.2 1.19:-1.4,0.2 1.97:-1.7,0.3 3.15:-2,0.4
+LT6 4.73:-2.4,0.4 7.09:-2.8,0.4 9.85:-3.2,0.4 12.41:-3.4,0.6 15.75:-3.8,0.6 19.69:-4.3,0.7
 LN1 0.12:-0.45,0 0.24:-0.5,0 0.4:-0.65,0 0.71:-0.8,0 1.19:-1,0 1.97:-1.1,0 3.15:-1.3,-0.1 4.73:-1.6,-0.1
 LN1 7.09:-1.9,-0.2 9.85:-2.2,-0.2 12.41:-2.3,-0.2 15.75:-2.6,-0.2 19.69:-2.8,-0.2
 LN2 0.12:-0.65,0 0.24:-0.8,0 0.4:-1,0 0.71:-1.1,0 1.19:-1.3,0 1.97:-1.6,0 3.15:-2.1,-0.2 4.73:-2.5,-0.2
@@ -609,6 +612,12 @@ FN2 7.88:-6.2,-3.2 8.86:-6.2,-3.2 9.85:-7.2,-4.2 11.03:-7.2,-4 12.41:-8.2,-5
 FN3 7.88:-8.2,-5.2 8.86:-8.2,-5.2 9.85:-9.2,-6.2 11.03:-10.2,-7 12.41:-10.2,-7
 FN4 7.88:-10.2,-7.2 8.86:-11.2,-8.2 9.85:-13.2,-10.2 11.03:-13.2,-10 12.41:-15.2,-12
 FN5 7.88:-15.8,-11.2 8.86:-17.8,-13.2 9.85:-17.8,-13.2 11.03:-20,-15 12.41:-22,-17
+FN5 13.98:-24.2,-18.5 15.75:-27.2,-21.5 17.72:-30.5,-24 19.69:-32.5,-26
+FN1 4.73:-2.6,-1.1
+FN2 4.73:-3.9,-1.6 17.72:-10.6,-6.5 19.69:-11.6,-7.5
+FN3 4.73:-4.9,-2.6
+FN4 4.73:-6.9,-4.6
+FN5 4.73:-9.4,-5.8
 ";
 
 #[test]
@@ -635,7 +644,7 @@ fn inch_clearances_as_printed() {
             figures += 2;
         }
     }
-    assert_eq!(figures, 784);
+    assert_eq!(figures, 842);
 }
 
 /// ANSI B4.1-1967 builds its fits from grades: LC1 H6/h5, LC2 H7/h6, LC3 H8/h7, LC4 H10/h9, LC5 H7/g6 (notes of Table 9), so the
@@ -649,6 +658,7 @@ fn inch_series_share_their_grades() {
             ["LC2", "LN2", "RC3", "LT5"],
             ["LC3", "RC4", "RC5", "LT2"],
             ["LC1", "LN1", "RC2", "RC2"],
+            ["LC2", "LT1", "LT3", "LT6"],
         ] {
             let holes: Vec<f64> = group
                 .iter()
@@ -660,7 +670,14 @@ fn inch_series_share_their_grades() {
                 "{group:?} to {step} in: {holes:?}"
             );
         }
-        for pair in [["RC3", "LC2"], ["LC5", "LC2"], ["RC4", "LC3"]] {
+        for pair in [
+            ["RC3", "LC2"],
+            ["LC5", "LC2"],
+            ["RC4", "LC3"],
+            ["RC5", "LC3"],
+            ["LT6", "LC3"],
+            ["LT3", "LC2"],
+        ] {
             let widths: Vec<f64> = pair
                 .iter()
                 .filter_map(|c| get(c))
@@ -723,20 +740,7 @@ fn inch_gaps() {
             "{text} at {size}"
         );
     }
-    for (size, text) in [
-        (10.0, "RC5"),
-        (10.0, "LC5"),
-        (2.0, "LC6"),
-        (2.0, "LC8"),
-        (1.2, "LC9"),
-        (1.2, "LC11"),
-        (4.0, "LT1"),
-        (4.0, "LT3"),
-        (4.0, "LT6"),
-        (4.0, "FN1"),
-        (4.0, "FN3"),
-        (12.42, "FN2"),
-    ] {
+    for (size, text) in [(2.0, "LC6"), (2.0, "LC8"), (1.2, "LC9"), (1.2, "LC11")] {
         assert_eq!(
             at(size, text),
             Err(FitFault::InchNoSource(inch_class(text))),
@@ -745,7 +749,175 @@ fn inch_gaps() {
     }
     assert_eq!(at(20.0, "RC1"), Err(FitFault::InchSizeAboveTable));
     assert_eq!(at(0.0, "RC1"), Err(FitFault::SizeNotPositive));
-    assert!(at(1.19, "RC2").is_ok() && at(7.09, "FN5").is_ok() && at(19.69, "RC9").is_ok());
+    assert!(at(1.19, "RC2").is_ok() && at(19.69, "FN5").is_ok() && at(19.69, "RC9").is_ok());
+}
+
+/// LT1 above 3.15 in: js6 and k6 of LT3 (the same IT6), n7 of LT6 and n6 of LT5, k7 of LT4 and k6 of LT3 share the lower limit of
+/// their letter; FN above 12.41 in: hole H6 as LN1, H7 as LN2, H8 as LC3, shafts of FN2 to FN4 as wide as LN2's (IT6), of FN5 as
+/// LC3's (IT7).
+#[test]
+fn large_inch_rows_keep_letter_and_grade() {
+    let get = |size: f64, text: &str| {
+        inch::fit(Length::from_inches(size), inch_class(text))
+            .unwrap()
+            .band
+    };
+    for &step in Series::Lt.steps() {
+        let thou = |text: &str| get(step, text).shaft.lower.thou();
+        assert!(near(thou("LT5"), thou("LT6"), 1e-6), "n to {step}");
+        if step > 0.24 {
+            assert!(near(thou("LT3"), thou("LT4"), 1e-6), "k to {step}");
+        }
+    }
+    for size in [4.0, 12.5, 14.0, 16.0, 18.0] {
+        for (class, hole, width) in [
+            ("FN2", "LN2", "LN2"),
+            ("FN3", "LN2", "LN2"),
+            ("FN4", "LN2", "LN2"),
+            ("FN5", "LC3", "LC3"),
+        ] {
+            let (own, hole, width) = (get(size, class), get(size, hole), get(size, width));
+            assert!(near(own.hole.upper.thou(), hole.hole.upper.thou(), 1e-6));
+            assert!(
+                near(
+                    own.shaft.tolerance().thou(),
+                    width.shaft.tolerance().thou(),
+                    1e-6
+                ),
+                "{class} at {size}"
+            );
+        }
+        let hole = get(size, "LN1").hole.upper.thou();
+        assert!(near(get(size, "FN1").hole.upper.thou(), hole, 1e-6));
+    }
+}
+
+/// ANSI B4.1-1967 (R1987), Table 3, in an earlier edition of Machinery's Handbook, p. 634: hole, shaft upper, shaft lower of RC1 and
+/// RC4, hole of RC2; its clearances of RC1 and RC2 are those of `CLEARANCES`. By step, thousandths.
+const EARLIER: [&[[f64; 3]; 13]; 2] = [
+    &[
+        [0.2, 0.1, 0.25],
+        [0.2, 0.15, 0.3],
+        [0.25, 0.2, 0.35],
+        [0.3, 0.25, 0.45],
+        [0.4, 0.3, 0.55],
+        [0.4, 0.4, 0.7],
+        [0.5, 0.4, 0.7],
+        [0.6, 0.5, 0.9],
+        [0.7, 0.6, 1.1],
+        [0.8, 0.6, 1.2],
+        [0.9, 0.8, 1.4],
+        [1.0, 1.0, 1.7],
+        [1.0, 1.2, 2.0],
+    ],
+    &[
+        [0.6, 0.3, 0.7],
+        [0.7, 0.4, 0.9],
+        [0.9, 0.5, 1.1],
+        [1.0, 0.6, 1.3],
+        [1.2, 0.8, 1.6],
+        [1.6, 1.0, 2.0],
+        [1.8, 1.2, 2.4],
+        [2.2, 1.4, 2.8],
+        [2.5, 1.6, 3.2],
+        [2.8, 2.0, 3.8],
+        [3.0, 2.5, 4.5],
+        [3.5, 3.0, 5.2],
+        [4.0, 4.0, 6.5],
+    ],
+];
+/// The same table, hole of RC2 with its least and most clearance.
+const EARLIER_RC2: [[f64; 3]; 13] = [
+    [0.25, 0.1, 0.55],
+    [0.3, 0.15, 0.65],
+    [0.4, 0.2, 0.85],
+    [0.4, 0.25, 0.95],
+    [0.5, 0.3, 1.2],
+    [0.6, 0.4, 1.4],
+    [0.7, 0.4, 1.6],
+    [0.9, 0.5, 2.0],
+    [1.0, 0.6, 2.3],
+    [1.2, 0.6, 2.6],
+    [1.2, 0.8, 2.9],
+    [1.4, 1.0, 3.4],
+    [1.6, 1.2, 3.8],
+];
+
+#[test]
+fn running_fits_of_an_earlier_edition() {
+    for (text, rows) in ["RC1", "RC4"].into_iter().zip(EARLIER) {
+        for (&step, &[hole, upper, lower]) in Series::Rc.steps().iter().zip(rows) {
+            let band = inch::fit(Length::from_inches(step), inch_class(text))
+                .unwrap()
+                .band;
+            assert!(near(band.hole.upper.thou(), hole, 1e-6), "{text} to {step}");
+            assert!(
+                near(-band.shaft.upper.thou(), upper, 1e-6),
+                "{text} to {step}"
+            );
+            assert!(
+                near(-band.shaft.lower.thou(), lower, 1e-6),
+                "{text} to {step}"
+            );
+        }
+    }
+    for (&step, [hole, least, most]) in Series::Rc.steps().iter().zip(EARLIER_RC2) {
+        let band = inch::fit(Length::from_inches(step), inch_class("RC2"))
+            .unwrap()
+            .band;
+        assert!(near(band.hole.upper.thou(), hole, 1e-6), "RC2 to {step}");
+        assert!(near(band.min_clearance.thou(), least, 1e-6));
+        assert!(near(band.max_clearance.thou(), most, 1e-6));
+    }
+}
+
+/// A textbook's Appendix B, Limits and Fits, after ANSI/ASME B4.1-1967 (R2004), p. B-1: hole and shaft limits of RC1 to RC4 by
+/// step, thousandths, the shaft without its minus. Its shafts of RC2 and RC4 above 9.85 in differ from two editions of the
+/// Handbook; the core keeps them as another print.
+const APPENDIX: &str = "0.2,0.1,0.25 0.25,0.1,0.3 0.4,0.3,0.55 0.6,0.3,0.7
+0.2,0.15,0.3 0.3,0.15,0.35 0.5,0.4,0.7 0.7,0.4,0.9
+0.25,0.2,0.35 0.4,0.2,0.45 0.6,0.5,0.9 0.9,0.5,1.1
+0.3,0.25,0.45 0.4,0.25,0.55 0.7,0.6,1.0 1.0,0.6,1.3
+0.4,0.3,0.55 0.5,0.3,0.7 0.8,0.8,1.3 1.2,0.8,1.6
+0.4,0.4,0.7 0.6,0.4,0.8 1.0,1.0,1.6 1.6,1.0,2.0
+0.5,0.4,0.7 0.7,0.4,0.9 1.2,1.2,1.9 1.8,1.2,2.4
+0.6,0.5,0.9 0.9,0.5,1.1 1.4,1.4,2.3 2.2,1.4,2.8
+0.7,0.6,1.1 1.0,0.6,1.3 1.6,1.6,2.6 2.5,1.6,3.2
+0.8,0.6,1.2 1.2,0.6,1.4 1.8,2.0,3.2 2.8,2.0,3.8
+0.9,0.8,1.4 1.2,0.7,1.6 2.0,2.5,3.7 3.0,2.2,4.2
+1.0,1.0,1.7 1.4,0.7,1.7 2.2,3.0,4.4 3.5,2.5,4.7
+1.0,1.2,2.0 1.6,0.8,1.8 2.5,4.0,5.6 4.0,2.8,5.3
+";
+
+#[test]
+fn running_fits_of_a_textbook() {
+    let (mut same, mut other) = (0, 0);
+    for (&step, line) in Series::Rc.steps().iter().zip(APPENDIX.lines()) {
+        for (number, cell) in (1_u8..).zip(line.split(' ')) {
+            let class = InchClass::of(Series::Rc, number).unwrap();
+            let size = Length::from_inches(step);
+            let band = inch::fit(size, class).unwrap().band;
+            let figures: Vec<f64> = cell.split(',').map(|f| f.parse().unwrap()).collect();
+            let &[hole, upper, lower] = figures.as_slice() else {
+                panic!("{cell}")
+            };
+            assert!(
+                near(band.hole.upper.thou(), hole, 1e-6),
+                "{class} to {step}"
+            );
+            let shaft = inch::other_print(size, class).unwrap_or(band.shaft);
+            assert!(near(-shaft.upper.thou(), upper, 1e-6), "{class} to {step}");
+            assert!(near(-shaft.lower.thou(), lower, 1e-6), "{class} to {step}");
+            if inch::other_print(size, class).is_some() {
+                assert!(!near(-band.shaft.upper.thou(), upper, 1e-6));
+                other += 2;
+                same += 1;
+            } else {
+                same += 3;
+            }
+        }
+    }
+    assert_eq!((same, other), (144, 12));
 }
 
 /// Aeronautical Engineer's Data Book, Table 12.4, p. 224: least and most interference of FN1 to FN5, thousandths, by step end. Three

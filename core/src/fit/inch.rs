@@ -79,7 +79,7 @@ pub struct InchFit {
 /// assert!((fit.band.shaft.upper.thou() - 2.7).abs() < 1e-9); // ANSI B4.1-1967, Table 11
 /// ```
 ///
-/// Range: above 0 to 19.69 in (FN: 12.41 in), as far as the tables are to hand. Source: ANSI B4.1-1967, Tables 8 to 12.
+/// Range: above 0 to 19.69 in, as far as the tables are to hand. Source: ANSI B4.1-1967, Tables 8 to 12.
 ///
 /// # Errors
 /// [`FitFault::InchNotDefined`] below the class's first row, [`FitFault::InchNoSource`] where a row is not to hand,
@@ -121,6 +121,25 @@ pub fn fit(size: Length, class: InchClass) -> Result<InchFit, FitFault> {
         }
         _ => Err(FitFault::InchNoSource(class)),
     }
+}
+
+/// Shaft limits of another print of the standard at that size, where one differs from [`fit`].
+///
+/// ```
+/// use benchslate_core::{fit::inch::{self, InchClass, Series}, quantity::Length};
+/// let rc4 = InchClass::of(Series::Rc, 4).unwrap();
+/// let shaft = inch::other_print(Length::from_inches(10.0), rc4).unwrap(); // a textbook's appendix, after B4.1 (R2004)
+/// assert!((shaft.upper.thou() + 2.2).abs() < 1e-9);
+/// assert!(inch::other_print(Length::from_inches(9.0), rc4).is_none());
+/// ```
+pub fn other_print(size: Length, class: InchClass) -> Option<Limits> {
+    let inches = size.inches() - NOISE_IN;
+    let at = class.series.steps().iter().position(|&to| inches <= to)?;
+    let (upper, lower) = class.series.other_print(class.number, at)?;
+    Some(Limits {
+        upper: Length::from_inches(upper / 1000.0),
+        lower: Length::from_inches(lower / 1000.0),
+    })
 }
 
 /// From hundredths of a thousandth of an inch.

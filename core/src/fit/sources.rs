@@ -51,23 +51,18 @@ pub static SHIGLEY_A5: Source = Source::read(
 );
 static CALLISTER: Source = Source::read(
     "Callister, Fundamentals of Materials Science and Engineering, 3rd ed.",
-    "Table B.6, p. 816",
+    "Table B.6, pp. 815-816",
 );
 static DOOLEY: Source = Source::read(
     "Dooley, Applied Science for Metal Workers",
     "Coefficients of Expansion",
 );
-static STEEL_GROWTH: Source =
-    Source::practice("Expansion of carbon steel, 6.5 millionths per degree F");
 
 /// Where the expansion of a material of `standards::fit_materials` was read; none where it has none.
-pub fn growth_source(material: &str) -> Option<&'static Source> {
-    match material {
-        "steel" => Some(&STEEL_GROWTH),
-        "cast-iron" => Some(&DOOLEY),
-        "stainless" | "other" | "" => None,
-        _ => Some(&CALLISTER),
-    }
+pub fn growth_sources(material: &str) -> impl Iterator<Item = &'static Source> {
+    let old = (material == "cast-iron").then_some(&DOOLEY);
+    let new = (!matches!(material, "other" | "")).then_some(&CALLISTER);
+    old.into_iter().chain(new)
 }
 
 /// Growth with heat.

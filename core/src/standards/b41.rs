@@ -3,16 +3,22 @@
 //! ANSI B4.1-1967 (preferred limits and fits for cylindrical parts). Thousandths of an inch are authoritative; size
 //! steps are "over … up to and including", inches. The figures stand in one file a series: `b41_rc` … `b41_fn`.
 
-use super::{b41_fn::FN, b41_lc::LC, b41_ln::LN, b41_lt::LT, b41_rc::RC};
+use super::{
+    b41_fn::FN,
+    b41_lc::LC,
+    b41_ln::LN,
+    b41_lt::LT,
+    b41_rc::{OTHER_PRINT, RC},
+};
 
 /// Upper ends of the size steps of RC, LC, LT and LN, inches.
 pub const STEPS: [f64; 13] = [
     0.12, 0.24, 0.40, 0.71, 1.19, 1.97, 3.15, 4.73, 7.09, 9.85, 12.41, 15.75, 19.69,
 ];
-/// Upper ends of the size steps of FN as far as they are to hand, inches.
-pub const FINE_STEPS: [f64; 21] = [
+/// Upper ends of the size steps of FN, inches.
+pub const FINE_STEPS: [f64; 25] = [
     0.12, 0.24, 0.40, 0.56, 0.71, 0.95, 1.19, 1.58, 1.97, 2.56, 3.15, 3.94, 4.73, 5.52, 6.30, 7.09,
-    7.88, 8.86, 9.85, 11.03, 12.41,
+    7.88, 8.86, 9.85, 11.03, 12.41, 13.98, 15.75, 17.72, 19.69,
 ];
 
 /// The five series.
@@ -101,6 +107,16 @@ impl Series {
             Self::Fn => &FINE_STEPS,
             _ => &STEPS,
         }
+    }
+
+    /// The shaft limits (upper, lower; thousandths) of the one print that differs from the rows kept, in the step at that place of
+    /// [`Self::steps`]; `None` where no print differs.
+    pub fn other_print(self, number: u8, step: usize) -> Option<(f64, f64)> {
+        let at = step.checked_sub(10)?;
+        let (_, limits) = OTHER_PRINT
+            .iter()
+            .find(|(class, _)| self == Self::Rc && *class == number)?;
+        limits.get(at).copied()
     }
 
     /// Where a class starts, as the standard's table prints it: LT3 and LT4 above 0.24 in, FN3 above 0.95 in, the rest at 0.

@@ -2,10 +2,11 @@
 //!
 //! ANSI B4.1-1967. Thousandths of an inch are authoritative; the hole's lower limit is always 0.
 //! Table 10, as printed in Machinery's Handbook, 31st ed. LT3 and LT4 start above 0.24 in.
-//! LT4 above 3.15 in: shaft limits read, hole H8 as in LT2; the rest above 3.15 in is not to hand.
+//! Above 3.15 in: the shafts of LT1 and LT4 were read, with the hole of their grade (H7 as in LT5, H8 as in LT2); LT3 and LT6
+//! are from memory: the lower limit of their letter (k as in LT4, n as in LT5) and a width of IT6 and IT7.
 //! Columns: hole upper, shaft upper, shaft lower. A row a size step, in the order of `STEPS`.
 
-use super::b41::{Row, gap, read};
+use super::b41::{Row, gap, memory, read};
 
 #[rustfmt::skip]
 pub(super) const LT: [&[Row]; 6] = [
@@ -18,6 +19,12 @@ pub(super) const LT: [&[Row]; 6] = [
         read(0.8, 0.25, -0.25),
         read(1.0, 0.3, -0.3),
         read(1.2, 0.3, -0.3),
+        read(1.4, 0.4, -0.4),
+        read(1.6, 0.5, -0.5),
+        read(1.8, 0.6, -0.6),
+        read(2.0, 0.6, -0.6),
+        read(2.2, 0.7, -0.7),
+        read(2.5, 0.8, -0.8),
     ],
     // LT2
     &[
@@ -44,6 +51,12 @@ pub(super) const LT: [&[Row]; 6] = [
         read(0.8, 0.6, 0.1),
         read(1.0, 0.7, 0.1),
         read(1.2, 0.8, 0.1),
+        memory(1.4, 1.0, 0.1),
+        memory(1.6, 1.1, 0.1),
+        memory(1.8, 1.4, 0.2),
+        memory(2.0, 1.4, 0.2),
+        memory(2.2, 1.6, 0.2),
+        memory(2.5, 1.8, 0.2),
     ],
     // LT4
     &[
@@ -86,5 +99,11 @@ pub(super) const LT: [&[Row]; 6] = [
         read(0.8, 1.4, 0.6),
         read(1.0, 1.7, 0.7),
         read(1.2, 2.0, 0.8),
+        memory(1.4, 2.4, 1.0),
+        memory(1.6, 2.8, 1.2),
+        memory(1.8, 3.2, 1.4),
+        memory(2.0, 3.4, 1.4),
+        memory(2.2, 3.8, 1.6),
+        memory(2.5, 4.3, 1.8),
     ],
 ];

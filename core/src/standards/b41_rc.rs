@@ -4,9 +4,11 @@
 //! RC1 to RC4: Table 8a, RC5 to RC9: Table 8b, as printed in Machinery's Handbook, 31st ed. Of RC9, 0.12 to 0.24 in,
 //! the shaft tolerance 1.5 is printed so (its clearance 4.5 to 9.0 agrees): not a slip of ours.
 //! RC4 above 15.75 in, RC6 and RC7 above 3.15 or 4.73 in, RC8 above 0.71 in: shaft limits read, hole by its grade H8, H9, H10.
+//! RC2 and RC4 above 9.85 in: two editions of the Handbook agree, with their clearances; the print of `OTHER_PRINT` differs.
+//! RC5 above 9.85 in is from memory: hole H8 as in RC4, the upper limit of e as read in RC6, a width of IT7.
 //! Columns: hole upper, shaft upper, shaft lower. A row a size step, in the order of `STEPS`.
 
-use super::b41::{Row, read};
+use super::b41::{Row, memory, read};
 
 #[rustfmt::skip]
 pub(super) const RC: [&[Row]; 9] = [
@@ -86,6 +88,9 @@ pub(super) const RC: [&[Row]; 9] = [
         read(2.2, -3.0, -4.4),
         read(2.5, -3.5, -5.1),
         read(2.8, -4.0, -5.8),
+        memory(3.0, -5.0, -7.0),
+        memory(3.5, -6.0, -8.2),
+        memory(4.0, -8.0, -10.5),
     ],
     // RC6
     &[
@@ -151,4 +156,11 @@ pub(super) const RC: [&[Row]; 9] = [
         read(14.0, -22.0, -31.0),
         read(16.0, -25.0, -35.0),
     ],
+];
+
+/// Shafts of RC2 and RC4 above 9.85, 12.41 and 15.75 in, upper and lower limit in thousandths, as a textbook's appendix prints
+/// them (Limits and Fits, after ANSI/ASME B4.1-1967, R2004, p. B-1), where it differs.
+pub(super) const OTHER_PRINT: [(u8, [(f64, f64); 3]); 2] = [
+    (2, [(-0.7, -1.6), (-0.7, -1.7), (-0.8, -1.8)]),
+    (4, [(-2.2, -4.2), (-2.5, -4.7), (-2.8, -5.3)]),
 ];

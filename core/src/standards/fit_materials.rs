@@ -2,8 +2,8 @@
 //!
 //! Stiffness: Shigley, Mechanical Engineering Design, 9th ed., Table A-5 (GPa column; aluminum from memory).
 //! Expansion, 10⁻⁶ per kelvin (authoritative: per degree C, but as noted): A, Callister, Fundamentals of Materials Science
-//! and Engineering, 3rd ed., Table B.6, p. 816; B, Dooley, Applied Science for Metal Workers (an older list, per degree F);
-//! C, common practice, 6.5 per degree F.
+//! and Engineering, 3rd ed., Table B.6, pp. 815 and 816; B, Dooley, Applied Science for Metal Workers (an older list, per
+//! degree F). The two differ on gray iron: B is kept, since it asks for more heat, and A stands beside it.
 
 use crate::quantity::{Expansion, Stress};
 
@@ -19,6 +19,8 @@ pub struct FitMaterial {
     pub poisson: f64,
     /// Mean coefficient of linear expansion near room temperature; none where no figure has a source.
     pub expansion: Option<Expansion>,
+    /// The higher figure of another list, where two lists differ by more than their rounding.
+    pub expansion_high: Option<Expansion>,
 }
 
 const fn row(
@@ -34,6 +36,7 @@ const fn row(
         modulus: Stress::from_mpa(gpa * 1000.0),
         poisson,
         expansion,
+        expansion_high: None,
     }
 }
 const fn k(per_million: f64) -> Expansion {
@@ -46,12 +49,15 @@ const fn f(per_million: f64) -> Expansion {
 /// The materials, usual ones first.
 #[rustfmt::skip]
 pub const FIT_MATERIALS: [FitMaterial; 8] = [
-    row("steel", "carbon steel", 207.0, 0.292, Some(f(6.5))), // C
-    row("cast-iron", "gray cast iron", 100.0, 0.211, Some(f(5.56))), // B
+    row("steel", "carbon steel", 207.0, 0.292, Some(f(6.5))), // A, A36 and 1020: 11.7 per K
+    FitMaterial {
+        expansion_high: Some(k(11.4)), // A, gray irons G1800 to G4000
+        ..row("cast-iron", "gray cast iron", 100.0, 0.211, Some(f(5.56))) // B
+    },
     row("bronze", "bronze", 111.0, 0.349, Some(k(18.0))), // phosphor bronze; A, bearing bronze C93200
     row("brass", "brass", 106.0, 0.324, Some(k(20.5))), // A, C36000
     row("aluminum", "aluminum", 71.7, 0.333, Some(k(23.6))), // A, 6061
-    row("stainless", "stainless steel 18-8", 190.0, 0.305, None),
+    row("stainless", "stainless steel 18-8", 190.0, 0.305, Some(k(17.2))), // A, 304
     row("copper", "copper", 119.0, 0.326, Some(k(17.0))), // A, C11000
     row("titanium", "titanium alloy", 114.0, 0.34, Some(k(8.6))), // A, 6Al-4V
 ];

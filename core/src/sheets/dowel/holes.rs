@@ -12,10 +12,7 @@ static RAISED: Source = Source::computed(
     "ASME B18.8.2",
     "suggested hole raised as much as the oversize pin",
 );
-static GUIDE: Source = Source::read(
-    "STG Machine, Dowel Pin Hole Tolerances",
-    "slip fit, a machine shop's guide",
-);
+static GUIDE: Source = Source::read("A machine shop's guide to dowel pin holes", "slip fit");
 static LIST: Source = Source::read(
     "An engineering reference table of dowel holes",
     "stainless pin in aluminium, one source",

@@ -1,6 +1,6 @@
 //! Between which sizes must hole and shaft lie for this fit, and which fit do measured parts make?
 
-mod tell;
+pub(super) mod tell;
 mod usual;
 mod working;
 
@@ -12,7 +12,7 @@ use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "fit-limits",
-    revision: 1,
+    revision: 2,
     title: "Limits of a fit",
     question: "How large may the hole and the shaft be for this fit?",
     aside: "size, H7/m6 or RC3",

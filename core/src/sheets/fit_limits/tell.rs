@@ -2,7 +2,7 @@
 
 use super::{Found, small, usual, working};
 use crate::calls::fit::FitCall;
-use crate::fit::inch;
+use crate::fit::inch::{self, InchClass};
 use crate::fit::{KindOfFit, Limits};
 use crate::quantity::Length;
 use crate::sheet::*;
@@ -22,13 +22,18 @@ pub(super) fn tell(
     };
     usual::table(a, size, &inp.show_plain(size), call, clearance);
     a.draw(|| zones(inp, found));
-    if let FitCall::Inch(class) = call
-        && inch::fit(size, class).is_ok_and(|fit| fit.certainty == inch::Certainty::FromMemory)
-    {
-        a.note(
-            "Before you work to it",
-            "These limits are from memory of the standard, and agree with its grades. Check them.",
-        );
+    if let FitCall::Inch(class) = call {
+        recalled(a, size, class);
+        if let Some(Limits { upper, lower }) = inch::other_print(size, class) {
+            a.note(
+                "Another print",
+                format!(
+                    "A textbook after the 2004 edition has the shaft at {} / {}. Taken: two editions of the handbook, whose clearances agree.",
+                    small(inp, upper),
+                    small(inp, lower)
+                ),
+            );
+        }
     }
     if matches!(call, FitCall::Inch(_)) {
         a.note(
@@ -50,6 +55,16 @@ pub(super) fn tell(
         "Limits",
         "They hold at 20 °C (68 °F): a part warm from the cut measures large.",
     );
+}
+
+/// Says where an inch row was not read.
+pub(in crate::sheets) fn recalled(a: &mut Answer, size: Length, class: InchClass) {
+    if inch::fit(size, class).is_ok_and(|fit| fit.certainty == inch::Certainty::FromMemory) {
+        a.note(
+            "Before you work to it",
+            "These limits are from memory of the standard, and agree with its grades. Check them.",
+        );
+    }
 }
 
 /// Tolerance zones about the line of the nominal size.

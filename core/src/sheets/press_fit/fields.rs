@@ -45,7 +45,7 @@ const fn poisson(id: &'static str, label: &'static str, when: &'static [When]) -
 const fn grows(id: &'static str, label: &'static str, when: &'static [When]) -> Field {
     Field::quantity(id, label, Kind::Expansion, const { &[&PER_F, &PER_K] })
         .example("17.3 um/m-K")
-        .hint("For the heating; empty: no temperature is given.")
+        .hint("For the heating. Empty: the list’s figure, where it has one.")
         .range(0.1, 200.0, "from invar to plastics")
         .when(when)
         .optional()

@@ -17,7 +17,7 @@ use crate::standards::fit_materials::FIT_MATERIALS;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "press-fit",
-    revision: 1,
+    revision: 2,
     title: "Force and heat for a press fit",
     question: "How hard to press, how hot to shrink, and what will it hold?",
     aside: "fit or sizes, hub, length",
@@ -74,6 +74,8 @@ pub(super) static SHEET: Sheet = Sheet {
 struct Part {
     elastic: Elastic,
     grows: Option<Expansion>,
+    /// By another list, where two differ.
+    grows_also: Option<Expansion>,
 }
 
 fn part(inp: &Inputs, choice: &str, ids: [&'static str; 3]) -> Result<Part, Stop> {
@@ -90,6 +92,7 @@ fn part(inp: &Inputs, choice: &str, ids: [&'static str; 3]) -> Result<Part, Stop
                     poisson: row.poisson,
                 },
                 grows: own.or(row.expansion),
+                grows_also: row.expansion_high.filter(|_| own.is_none()),
             },
             None => Part {
                 elastic: Elastic {
@@ -97,6 +100,7 @@ fn part(inp: &Inputs, choice: &str, ids: [&'static str; 3]) -> Result<Part, Stop
                     poisson: inp.get::<Number>(poisson)?.get(),
                 },
                 grows: own,
+                grows_also: None,
             },
         },
     )
@@ -311,14 +315,17 @@ fn strength_lines(a: &mut Answer, c: &Case, joint: &Joint, (least, most): (Stres
 const COLDEST: TemperatureDifference = TemperatureDifference::from_kelvins(216.0);
 
 fn heat_lines(inp: &Inputs, a: &mut Answer, c: &Case) -> Result<(), Stop> {
-    for (id, grows) in [("heat", c.hub.grows), ("chill", c.shaft.grows)] {
-        let Some(grows) = grows else { continue };
+    for (id, part) in [("heat", &c.hub), ("chill", &c.shaft)] {
+        let Some(grows) = part.grows else { continue };
         let change =
             temperature(c.diameter, c.interference.1, c.room, grows).map_err(press_stop)?;
         if id == "chill" && change > COLDEST {
             continue;
         }
-        a.line(id, change).says(format!(
+        let also = part
+            .grows_also
+            .and_then(|grows| temperature(c.diameter, c.interference.1, c.room, grows).ok());
+        let line = a.line(id, change).says(format!(
             "Against the other part, {}with {} of room on the diameter.",
             if c.band.is_some() {
                 "tightest pair, "
@@ -327,6 +334,9 @@ fn heat_lines(inp: &Inputs, a: &mut Answer, c: &Case) -> Result<(), Stop> {
             },
             inp.show_plain(c.room)
         ));
+        if let Some(less) = also {
+            line.band(less, change, "two lists of expansion");
+        }
     }
     Ok(())
 }

@@ -1,5 +1,6 @@
 //! How was the press fit figured, what is to be minded, and how does it look?
 
+use super::super::fit_limits::tell::recalled;
 use super::Case;
 use crate::calls::fit::{FitCall, read};
 use crate::fit::press::{Joint, Stresses, temperature};
@@ -67,13 +68,16 @@ pub(super) fn tell(
         heat(inp, w, c, chills);
     });
     match inp.opt_call("fit").map(read) {
-        Some(Ok(FitCall::Inch(class))) => a.source(b41_source(class.series)),
+        Some(Ok(FitCall::Inch(class))) => {
+            recalled(a, c.diameter, class);
+            a.source(b41_source(class.series))
+        }
         Some(_) => a.source(&ISO_286),
         None => a,
     }
     .source(&SHIGLEY_A5);
     for id in ["hub", "shaft-material"] {
-        if let Some(source) = growth_source(inp.choice(id)) {
+        for source in growth_sources(inp.choice(id)) {
             a.source(source);
         }
     }
