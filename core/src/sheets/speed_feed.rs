@@ -11,9 +11,11 @@ mod fields;
 mod milling;
 mod per_turn;
 mod spindle;
+mod step;
 
 use fields::*;
 pub(super) use fields::{RPM_COLUMN, WORK};
+pub(super) use step::{Chosen, choose_step, no_speed, tell_speeds};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "speed-feed",

@@ -2,7 +2,7 @@
 
 use super::ThreadCall;
 use crate::quantity::{Length, Share};
-use crate::standards::drills::Drill;
+use crate::standards::drills::{self, Drill, DrillSeries};
 
 /// How the tap makes the thread.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -66,6 +66,52 @@ pub struct TapDrill {
     pub off: Length,
 }
 
+/// The one standard drill that leaves a thread nearest the wanted percent, metric or of the inch series: the first of [`rank`]
+/// over all of them, found outward from the hole.
+///
+/// ```
+/// use benchslate_core::{calls, quantity::Share, thread::*};
+/// let thread = calls::thread::read("1/4-20").unwrap();
+/// let pick = nearest_drill(thread, Share::from_percent(75.0), TapKind::Cut, false).unwrap();
+/// assert_eq!(pick.drill.name(), "No. 7"); // the tap drill of every chart
+/// ```
+pub fn nearest_drill(
+    thread: ThreadCall,
+    wanted: Share,
+    tap: TapKind,
+    metric: bool,
+) -> Option<TapDrill> {
+    let hole = hole_for(thread, wanted, tap);
+    let drills = drills::all();
+    let at = drills.partition_point(|drill| drill.diameter < hole);
+    let (below, above) = drills.split_at_checked(at)?;
+    let mut best: Option<TapDrill> = None;
+    let far = |one: &TapDrill| one.off.abs().mm();
+    // false once no further drill on this side can be nearer
+    let mut offer = |drill: &Drill| {
+        let one = TapDrill {
+            drill: *drill,
+            share: percent_of_thread(thread, drill.diameter, tap),
+            off: drill.diameter - hole,
+        };
+        let known = best.as_ref().map(|best| (far(best), best.drill.series));
+        if known.is_some_and(|(nearest, _)| far(&one) > nearest) {
+            return false;
+        }
+        if (drill.series == DrillSeries::Metric) == metric
+            && one.share.fraction() > 0.0
+            && one.share.fraction() <= 1.0
+            && known.is_none_or(|known| (far(&one), drill.series) < known)
+        {
+            best = Some(one);
+        }
+        true
+    };
+    let _ = below.iter().rev().all(&mut offer);
+    let _ = above.iter().all(&mut offer);
+    best
+}
+
 /// The drills that leave a thread nearest the wanted percent, nearest first, at most so many. Drills that leave no
 /// thread at all or more than a full one are left out.
 pub fn rank(
@@ -93,4 +139,28 @@ pub fn rank(
     });
     found.truncate(most);
     found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_nearest_drill_is_the_first_of_the_ranked() {
+        for thread in ThreadCall::all() {
+            let metric = thread.series.is_metric();
+            let mut owned = drills::all().to_vec();
+            owned.retain(|drill| (drill.series == DrillSeries::Metric) == metric);
+            for tap in [TapKind::Cut, TapKind::Form] {
+                for percent in [5.0, 50.0, 60.0, 75.0, 77.0, 100.0] {
+                    let share = Share::from_percent(percent);
+                    assert_eq!(
+                        nearest_drill(thread, share, tap, metric),
+                        rank(thread, share, tap, &owned, 1).first().copied(),
+                        "{thread} {percent}"
+                    );
+                }
+            }
+        }
+    }
 }

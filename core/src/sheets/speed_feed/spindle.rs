@@ -2,9 +2,10 @@
 
 use super::Cut;
 use super::fields::*;
+use super::step::{Chosen, choose_step, no_speed, tell_speeds};
 use crate::cutting::sources::*;
 use crate::cutting::*;
-use crate::machine::{around, ranked};
+use crate::machine::ranked;
 use crate::quantity::units::*;
 use crate::quantity::{Number, RotationalSpeed, Share, SurfaceSpeed, System, decimal};
 use crate::sheet::*;
@@ -46,24 +47,14 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
     });
     let own: Option<SurfaceSpeed> = inp.opt("speed");
     let Some(start) = own.or(aim.as_ref().map(|aim| aim.start)) else {
-        return Err(Stop::fault(
-            "work",
-            Reason::NoSource,
-            format!(
-                "we have no verified cutting speed for this cut in {}{}",
-                cut.material.label(),
-                if hardness.is_some() {
-                    " at that hardness"
-                } else {
-                    ""
-                }
-            ),
+        return Err(no_speed(
+            "cutting speed for this cut in",
+            cut.material,
+            hardness,
             "give your own cutting speed below, or choose another cutter material",
         ));
     };
     let d = cut.diameter;
-    let exact = spindle_speed(start, d)
-        .map_err(|fault| inp.out_of_range("diameter", fault.to_string(), "check the diameter"))?;
     let list = if cut.is_one_of(MILL) {
         "steps"
     } else if cut.is_one_of(HOLE) {
@@ -71,11 +62,13 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
     } else {
         "lathe-steps"
     };
+    let Chosen {
+        exact,
+        step,
+        surface,
+        too_fast,
+    } = choose_step(inp, list, "diameter", start, d)?;
     let steps: Vec<RotationalSpeed> = inp.list(list);
-    let found = around(&steps, exact).ok_or(Stop::Missing(list))?;
-    let step = found.at_or_below.unwrap_or(found.nearest);
-    let surface = surface_speed(step, d);
-    let too_fast = found.at_or_below.is_none();
     if let (true, Some(aim)) = (too_fast, &aim)
         && (aim.rule.is_none() || cut.is_one_of(&["part", "step"]))
         && surface > aim.high.max(start)
@@ -164,21 +157,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
             .chosen(row.step == step);
     }
     if let Some(aim) = &aim {
-        let table = a.table(
-            "speeds",
-            "What the sources say",
-            &["Row", "From", "To", "Source"],
-        );
-        for row in &aim.band.rows {
-            table
-                .row(vec![
-                    Value::words(row.detail),
-                    Value::of(row.low_speed()),
-                    Value::of(row.high_speed()),
-                    Value::words(speed_source(row.source).text()),
-                ])
-                .chosen(*row == aim.band.default && own.is_none());
-        }
+        let table = tell_speeds(a, aim, own.is_some());
         table.note(format!(
             "Marked: the default, {}.{}",
             aim.because,

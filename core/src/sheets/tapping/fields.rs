@@ -1,0 +1,116 @@
+//! What is entered for tapping, and what may come out?
+
+use crate::calls;
+use crate::quantity::Kind;
+use crate::quantity::units::*;
+use crate::record::DRILL_PRESS;
+use crate::sheet::*;
+use crate::sheets::speed_feed::{RPM_COLUMN, WORK};
+
+pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
+    &[
+        ("thread", "3/8-16"),
+        ("work", "gray-iron"),
+        ("depth", "1/2 in"),
+        ("how", "machine"),
+    ],
+    &[
+        ("thread", "1/4-20"),
+        ("work", "mild-steel"),
+        ("hole", "blind"),
+        ("depth", "1/2 in"),
+    ],
+];
+
+const MACHINE: &[&str] = &["machine"];
+
+pub(super) static FIELDS: &[Field] = &[
+    Field::call("thread", "Thread", &calls::thread::CALL)
+        .example("3/8-16")
+        .hint("As 1/4-20, #10-32, M10 or M10x1.25."),
+    Field::choice("work", "Work material", &WORK),
+    Field::choice(
+        "hole",
+        "Hole",
+        &[choice("through", "through"), choice("blind", "blind")],
+    ),
+    Field::length("depth", "Depth of full thread")
+        .example("1/2 in")
+        .hint("In a through hole, the thickness.")
+        .range_in(0.02, 20.0, "the reach of a tap")
+        .measured(),
+    Field::choice(
+        "tap",
+        "Last tap in the hole",
+        &[
+            choice("plug", "plug (second) tap"),
+            choice("bottoming", "bottoming tap"),
+            choice("taper", "taper (starting) tap"),
+        ],
+    )
+    .when(&[when("hole", &["blind"])]),
+    Field::percent("share", "Your own thread wanted")
+        .example("65 pct")
+        .hint(
+            "In place of the start by metal and depth; of the full depth, 1.299 P on the diameter.",
+        )
+        .range(
+            0.3,
+            1.0,
+            "under 30 % strips, over 100 % leaves no room for the tap",
+        )
+        .optional(),
+    Field::choice(
+        "how",
+        "Turned",
+        &[
+            choice("hand", "by hand"),
+            choice("machine", "by the spindle"),
+        ],
+    ),
+    Field::number("hardness", "Brinell hardness of the work")
+        .example("180")
+        .hint("If you know it: rows for other hardness then fall out.")
+        .range(
+            50.0,
+            650.0,
+            "what a Brinell test gives on metal that can be cut",
+        )
+        .when(&[when("how", MACHINE)])
+        .optional(),
+    Field::quantity(
+        "speed",
+        "Your own cutting speed",
+        Kind::SurfaceSpeed,
+        &[&SFM, &M_PER_MIN],
+    )
+    .example("20 sfm")
+    .hint("In place of the start of the band.")
+    .range(0.3, 3000.0, "what edges bear")
+    .when(&[when("how", MACHINE)])
+    .optional(),
+    Field::rows(
+        "press-steps",
+        "Drilling machine's spindle steps",
+        RPM_COLUMN,
+        1,
+        48,
+    )
+    .example("250;610;1100")
+    .hint("As on the plate.")
+    .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
+    .when(&[when("how", MACHINE)]),
+];
+
+pub(super) static RESULTS: &[Res] = &[
+    Res::of("share-aim", "Thread to cut", Kind::Share),
+    Res::of("hole-size", "Hole for that thread", Kind::Length),
+    Res::words("drill", "Nearest standard drill"),
+    Res::of("drill-depth", "Drill to, at full diameter", Kind::Length),
+    Res::stepped("rpm", "Set the spindle to", Kind::RotationalSpeed),
+    Res::of("aim", "Cutting speed aimed at", Kind::SurfaceSpeed),
+    Res::stepped("surface", "Cutting speed at that step", Kind::SurfaceSpeed),
+    Res::of("rpm-exact", "Exact spindle speed", Kind::RotationalSpeed),
+    Res::of("turns", "Turns to full depth", Kind::Number),
+    Res::of("ratio", "Depth of thread in diameters", Kind::Number),
+];

@@ -1,0 +1,173 @@
+//! How is this hole tapped without breaking the tap? Thread to cut, hole, depth to drill, spindle step, and when to stop.
+
+use super::thread::{source_of, thread_of};
+use crate::cutting::*;
+use crate::quantity::{Length, Number, Share};
+use crate::sheet::*;
+use crate::sheets::tap_drill::CUT;
+use crate::standards::cutting_speeds::Material;
+use crate::thread::{TapKind, hole_for};
+
+mod care;
+mod fields;
+mod shares;
+mod spindle;
+
+use care::{cautions, stop_table};
+use fields::{EXAMPLES, FIELDS, RESULTS};
+use shares::{drill_for, share_table};
+use spindle::spindle;
+
+pub(super) static SHEET: Sheet = Sheet {
+    id: "tapping",
+    revision: 1,
+    title: "Tap a hole without breaking the tap",
+    question: "How much thread, how deep to drill, how fast, and when do I stop?",
+    aside: "thread, metal, depth",
+    words: &[
+        "tapping",
+        "broken tap",
+        "tap speed",
+        "blind hole",
+        "percent of thread",
+        "bottoming tap",
+        "plug tap",
+        "taper tap",
+        "tap torque",
+        "thread depth",
+        "depth to drill",
+    ],
+    group: Group::Run,
+    fields: FIELDS,
+    results: RESULTS,
+    examples: EXAMPLES,
+    takes: &["thread"],
+    finds: None,
+    figure,
+};
+
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let thread = thread_of(inp, "thread")?;
+    let id = inp.choice("work");
+    let material = Material::ALL
+        .iter()
+        .copied()
+        .find(|m| m.id() == id)
+        .ok_or(Stop::Missing("work"))?;
+    let depth: Length = inp.get("depth")?;
+    let pitch = thread.pitch.length();
+    if depth < pitch {
+        return Err(inp.out_of_range(
+            "depth",
+            format!("under one pitch, {}", inp.show(pitch)),
+            "give the depth of full thread",
+        ));
+    }
+    let own: Option<Share> = inp.opt("share");
+    let share = own.unwrap_or_else(|| thread_to_cut(material, thread.major, depth));
+    let hole = hole_for(thread, share, TapKind::Cut);
+    let blind = inp.choice("hole") == "blind";
+    let chamfer = match inp.choice("tap") {
+        "bottoming" => TapChamfer::Bottoming,
+        "taper" => TapChamfer::Taper,
+        _ => TapChamfer::Plug,
+    };
+    let (fewest, most) = chamfer.threads();
+    let mut a = inp.answer();
+    let (low, _, high) = THREAD_BAND;
+    a.line("share-aim", share)
+        .says(if own.is_some() {
+            "As you gave it. 100 % is 1.299 P off the diameter."
+        } else {
+            "Start by metal and depth, common practice; 100 % is 1.299 P off the diameter."
+        })
+        .band(
+            Share::from_percent(low),
+            Share::from_percent(high),
+            "OD1621: 50 to 53 % small or deep, 75 % average, 83 % most",
+        );
+    a.line("hole-size", hole)
+        .says("D \u{2212} 1.299 P \u{d7} thread.");
+    if let Some(pick) = drill_for(thread, share) {
+        a.words("drill", pick.drill.name()).says(format!(
+            "Leaves {} of thread. Pick a tap drill ranks those you own.",
+            inp.show(pick.share)
+        ));
+    }
+    let drilled = blind_depth(depth, pitch, most);
+    if blind {
+        a.line("drill-depth", drilled)
+            .says(format!("Full thread, {fewest} to {most} chamfered threads and one pitch of room; the drill's point goes deeper still."))
+            .band(blind_depth(depth, pitch, fewest), drilled, "shortest and longest chamfer of this tap");
+    }
+    // a through hole needs the chamfer out on the far side: a plug tap's longest
+    let turns = depth / pitch + f64::from(most);
+    a.line("turns", Number::of(turns))
+        .places(1, 1)
+        .says("Full thread and the chamfer, by the pitch. Back off every half to one turn.");
+    a.line("ratio", Number::of(depth / thread.major))
+        .places(2, 2)
+        .says("Past 1.5 the start is less thread, past 2 less again.");
+    if inp.choice("how") == "machine" {
+        spindle(inp, &mut a, thread, material)?;
+    }
+    share_table(&mut a, inp, thread);
+    stop_table(&mut a);
+    a.work(|w| {
+        w.step(
+            "Hole",
+            &[
+                "d = D \u{2212} 1.299038 P \u{d7} % \u{f7} 100".into(),
+                format!(
+                    "d = {} \u{2212} 1.299038 \u{d7} {} \u{d7} {} = {}",
+                    inp.num_to(thread.major, 4, 3),
+                    inp.num_to(pitch, 5, 4),
+                    inp.show(share),
+                    inp.show(hole)
+                ),
+            ],
+            &CUT,
+        );
+        if blind {
+            w.step(
+                "Depth to drill",
+                &[
+                    "h = L + (chamfered + 1) P".into(),
+                    format!(
+                        "h = {} + ({most} + 1) \u{d7} {} = {}",
+                        inp.num(depth),
+                        inp.num_to(pitch, 5, 4),
+                        inp.show(drilled)
+                    ),
+                ],
+                &CHAMFER,
+            );
+        }
+    });
+    a.draw(|| {
+        let deep = if blind { drilled } else { depth };
+        picture::drilled_hole(
+            hole,
+            Some(deep),
+            Length::ZERO,
+            [inp.show(hole), inp.show(deep)],
+        )
+    });
+    cautions(
+        &mut a,
+        inp,
+        material,
+        share,
+        depth > thread.major * VERY_DEEP,
+    );
+    a.source(source_of(thread))
+        .source(&THREAD_SHARE)
+        .source(&SHARE_COST)
+        .source(&PRACTICE);
+    if blind {
+        a.source(&CHAMFER);
+    }
+    Ok(a)
+}
+
+static PRACTICE: Source = Source::practice("Tapping in the home shop");
