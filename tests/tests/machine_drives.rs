@@ -542,7 +542,7 @@ fn pair(driver: f64, driven: f64) -> Pulleys {
 
 #[test]
 fn pulleys_in_a_row() {
-    // Khurmi and Gupta, Theory of Machines, ex. 11.1 (from memory): 150 rpm, 750 on 450 mm, 900 on 150 mm: 1500 rpm with no slip,
+    // Khurmi and Gupta, Theory of Machines, Example 11.1, p. 333: 150 rpm, 750 on 450 mm, 900 on 150 mm: 1500 rpm with no slip,
     // 1440 with 2 % at each drive
     let stages = [pair(750.0, 450.0), pair(900.0, 150.0)];
     assert!(near(150.0 * stages_ratio(&stages, 0.0), 1500.0, 1e-9));
@@ -556,6 +556,37 @@ fn pulleys_in_a_row() {
         ],
     );
     assert!(near(base(&a, "spindle"), 1440.0, 1.0));
+    // a textbook question with its answer, in print: 200 rpm, 80 on 40 cm, 100 on 20 cm: 2000 rpm, 1901.25 with 2.5 % at each drive
+    for (slip, rpm) in [("0 pct", 2000.0), ("2.5 pct", 1901.25)] {
+        let a = answer(
+            "belt-drive",
+            &[
+                ("motor", "200 rpm"),
+                ("stages", "800 mm~400 mm;1000 mm~200 mm"),
+                ("slip", slip),
+            ],
+        );
+        assert!(near(base(&a, "spindle"), rpm, 0.001), "{slip}");
+    }
+    // Hawkins Electrical Guide, vol. 8, pulleys for dynamos: 300 rpm, 48 on 12 in: 1200 rpm; 325 rpm and 42 in to 1400 rpm: 9 3/4 in;
+    // 1450 rpm and 10 in from 275 rpm: 53 in "nearly"; 1500 rpm and 11 in from 46 in: 359 rpm "nearly"
+    for (motor, stage, rpm) in [
+        ("300 rpm", "48 in~12 in", 1200.0),
+        ("275 rpm", "53 in~10 in", 1450.0),
+        ("359 rpm", "46 in~11 in", 1500.0),
+    ] {
+        let a = answer("belt-drive", &[("motor", motor), ("stages", stage)]);
+        assert!(within(base(&a, "spindle"), rpm, 0.006), "{motor}");
+    }
+    let a = answer(
+        "belt-drive",
+        &[
+            ("motor", "325 rpm"),
+            ("stages", "42 in~10 in"),
+            ("wanted", "1400 rpm"),
+        ],
+    );
+    assert!(near(base(&a, "driven-for") / 25.4, 9.75, 1e-6));
     // trade question, in print: 600 rpm motor with a 350 mm pulley to 180 rpm, belt thickness neglected: 1167 mm
     let b = answer(
         "belt-drive",
@@ -595,7 +626,7 @@ fn belt_lengths() {
     // worked example in print (engineering tutoring page): 500 and 1600 mm at 12 m, open: 27.32 m
     let open = belt(pair(500.0, 1600.0), Length::from_mm(12_000.0), Run::Open).unwrap();
     assert!(near(open.length.mm(), 27_320.0, 5.0));
-    // Khurmi and Gupta, Theory of Machines, ex. 11.4 (from memory): 450 and 200 mm at 1.95 m, crossed: 4.975 m, contact 199.2°
+    // Khurmi and Gupta, Theory of Machines, ex. 11.4 (the question read, its answer from memory): 450 and 200 mm at 1.95 m, crossed: 4.975 m, contact 199.2°
     let crossed = belt(pair(450.0, 200.0), Length::from_mm(1950.0), Run::Crossed).unwrap();
     assert!(
         near(crossed.length.mm(), 4975.0, 2.0),
@@ -681,7 +712,8 @@ const TRAINS: &[(&[u32], &[u32], f64)] = &[
     (&[72, 64], &[24, 48], 4.0),
     // same, p. 57: 100 × 64 / (44 × 40) = 3.6364
     (&[100, 64], &[44, 40], 40.0 / 11.0),
-    // same, pp. 62-63, lead over the machine's lead of 10 in, driven over drivers turned over: 3.60 and 6.16 in
+    // same, pp. 62-63, lead over the machine's lead of 10 in, driven over drivers turned over: 3.60 and 6.16 in (p. 63 read anew: worm
+    // 56, studs 40 and 44, screw 100, lead 6.160)
     (&[24, 48], &[100, 32], 0.36),
     (&[56, 44], &[40, 100], 0.616),
     // Rose, Modern Machine-Shop Practice, vol. 1, figs. 1236 to 1240: screw of 4, wheels 18, 66, 48, 36 cut 11
@@ -690,6 +722,10 @@ const TRAINS: &[(&[u32], &[u32], f64)] = &[
     (&[40], &[100], 0.4),
     // lathe notes in print: 8 tpi × 120/127 is 3 mm
     (&[120], &[127], 120.0 / 127.0),
+    // an old treatise on the construction of tools, selection of simple gear wheels: screw of 2 to the inch, 20 on the mandrel and 40
+    // on the screw cut 4, 40 and 30 cut 1 1/2
+    (&[20], &[40], 2.0 / 4.0),
+    (&[40], &[30], 2.0 / 1.5),
 ];
 
 #[test]
