@@ -77,7 +77,7 @@ pub struct Form {
     pub fields: Vec<Shared<FieldOutcome>>,
     /// What became of the whole.
     pub outcome: Rc<Outcome>,
-    /// The tables, each the same object for as long as it reads the same.
+    /// The tables of the last answer, each the same object for as long as it reads the same.
     pub tables: Vec<Shared<Table>>,
     /// Counts the changes that come from elsewhere than the keys: a link opened, all cleared.
     pub loads: u32,
@@ -383,17 +383,14 @@ impl Form {
             .zip(&before.fields)
             .map(|(new, old)| old.kept(new))
             .collect();
-        let old = &before.tables;
-        self.tables = outcome
-            .answer
-            .tables
-            .iter()
-            .enumerate()
-            .map(|(at, new)| {
+        if outcome.answer.is_complete() {
+            let old = &before.tables;
+            let kept = |(at, new): (usize, &Table)| {
                 old.get(at)
                     .map_or_else(|| Shared::new(new.clone()), |old| old.kept(new))
-            })
-            .collect();
+            };
+            self.tables = outcome.answer.tables.iter().enumerate().map(kept).collect();
+        }
         self.outcome = outcome;
     }
 

@@ -1,16 +1,12 @@
-//! The answer: results, ranked tables, drawing, cautions, working and sources, or what is still missing.
+//! The answer: its figures at once and the rest behind them, or what is still missing.
 
+use super::answer_tail::{AnswerTail, caution};
 use super::field::sentence;
-use super::{Fold, Powers, ResultRow, TableView, result_line};
-use crate::drawing;
-use crate::shared::Shared;
+use super::{ResultRow, result_line};
 use crate::state::{Act, Form};
 use benchslate_core::powers::{End, Spread, spread};
-use benchslate_core::sheet::{Answer, Caution, Sheet, State, Table, Withheld};
+use benchslate_core::sheet::{Sheet, State, Withheld};
 use yew::prelude::*;
-
-/// Tables that stand open on screen.
-const OPEN_TABLES: usize = 3;
 
 /// The form whose answer it is.
 #[derive(Properties, PartialEq)]
@@ -28,15 +24,29 @@ pub struct AnswerProps {
 pub fn AnswerView(props: &AnswerProps) -> Html {
     let form = &props.form;
     let answer = form.answer();
-    let sheet = form.sheet;
-    if !answer.is_complete() {
-        return html! {
-            <section class="answer" aria-label="Answer">
+    let complete = answer.is_complete();
+    // mounted by the first answer and kept from then on: what was unfolded stays so while an entry passes a fault
+    let answered = use_mut_ref(|| false);
+    if complete {
+        *answered.borrow_mut() = true;
+    }
+    let has_tail = *answered.borrow();
+    html! {
+        <section class="answer" aria-label="Answer">
+            if complete {
+                { results(form) }
+            } else {
                 { stopped(form, &props.act) }
                 { for answer.cautions.iter().map(caution) }
-            </section>
-        };
+            }
+            if has_tail { <AnswerTail form={form.clone()} printing={props.printing} act={props.act.clone()} /> }
+        </section>
     }
+}
+
+/// The figures, and what the tolerances do to them.
+fn results(form: &Form) -> Html {
+    let (answer, sheet) = (form.answer(), form.sheet);
     let spread = spread(&form.outcome.inputs, answer);
     let row = |at: usize| {
         answer.lines.get(at).map(|line| {
@@ -56,85 +66,13 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
             })
         })
     };
-    // the first tables are the answer; those after them are to look up, folded but on paper
-    let open = if props.printing {
-        form.tables.len()
-    } else {
-        OPEN_TABLES
-    };
-    let table = |one: &Shared<Table>| {
-        html! { <TableView key={one.id} table={one.clone()} system={form.system} sheet={sheet.id} act={props.act.clone()} /> }
-    };
-    let (stops, notes): (Vec<&Caution>, Vec<&Caution>) =
-        answer.cautions.iter().partition(|c| c.stop);
     html! {
-        <section class="answer" aria-label="Answer">
+        <>
             <>{ for row(0) }</>
             if answer.lines.len() > 1 { <div class="smalls">{ for (1..answer.lines.len()).filter_map(row) }</div> }
             if let Some(spread) = &spread { { at_the_ends(sheet, spread) } }
-            <>{ for form.tables.iter().take(open).map(table) }</>
-            { picture(answer) }
-            <>{ for stops.into_iter().map(caution) }</>
-            <>{ for notes.into_iter().map(caution) }</>
-            <>{ for form.tables.iter().skip(open).map(|one| {
-                let made = table(one);
-                html! { <Fold key={one.id} title={one.title.to_string()} content={Callback::from(move |()| made.clone())} /> }
-            }) }</>
-            { working(props) }
-            <Powers form={form.clone()} act={props.act.clone()} printing={props.printing} />
-        </section>
+        </>
     }
-}
-
-fn picture(answer: &Answer) -> Html {
-    let Some(drawing) = &answer.drawing else {
-        return Html::default();
-    };
-    let svg = drawing::svg(drawing);
-    html! {
-        <figure class="figure">
-            { Html::from_html_unchecked(svg.into()) }
-            if !drawing.to_scale { <figcaption>{ "Not to scale." }</figcaption> }
-        </figure>
-    }
-}
-
-fn caution(caution: &Caution) -> Html {
-    html! {
-        <div class={if caution.stop { "stop" } else { "note" }} role="note">
-            <b class="word">{ caution.before.to_string() }</b>
-            <p>{ caution.text.to_string() }</p>
-        </div>
-    }
-}
-
-fn working(props: &AnswerProps) -> Html {
-    let answer = props.form.answer();
-    if answer.steps.is_empty() && answer.sources.is_empty() {
-        return Html::default();
-    }
-    let outcome = props.form.outcome.clone();
-    let content = Callback::from(move |()| {
-        let answer = &outcome.answer;
-        html! {
-            <>
-                <ol class="working">
-                    { for answer.steps.iter().map(|step| html! {
-                        <li>
-                            <span class="say">{ step.title.to_string() }</span>
-                            { for step.lines.iter().map(|line| html! { <span class="eq">{ line.clone() }</span> }) }
-                            <span class="say">{ step.source.text() }</span>
-                        </li>
-                    }) }
-                </ol>
-                if !answer.sources.is_empty() {
-                    <h2>{ "Sources" }</h2>
-                    <ul class="sources">{ for answer.sources.iter().map(|source| html! { <li>{ source.text() }</li> }) }</ul>
-                }
-            </>
-        }
-    });
-    html! { <Fold title="How it was figured" forced={props.printing} {content} /> }
 }
 
 /// What is still missing, what is wrong, or which limit is passed.

@@ -1,5 +1,6 @@
 //! The visual parts, one file each.
 
+mod answer_tail;
 mod answer_view;
 mod bar;
 mod call_view;

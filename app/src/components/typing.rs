@@ -1,6 +1,6 @@
 //! A text under the keys, handed on when they rest or the field is left, so that undo takes back a whole entry at once.
 
-use crate::hooks::Later;
+use crate::hooks::{Later, use_window_event};
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -40,6 +40,10 @@ pub fn Typing(props: &TypingProps) -> Html {
         // what was typed last is handed on, not forgotten, when the page is left
         let later = (*later).clone();
         use_effect_with((), move |()| move || later.flush());
+    }
+    {
+        let later = (*later).clone();
+        use_window_event("pagehide", Callback::from(move |_| later.flush()));
     }
     let oninput = {
         let (text, later, onput) = (text.clone(), (*later).clone(), props.onput.clone());

@@ -1,5 +1,7 @@
-//! Puts work off until nothing new has come for a while: the address while one types, the spoken result.
+//! Puts work off until nothing new has come for a while (the address while one types, the spoken result), or until the
+//! next frame has been painted (what stands behind the figures).
 
+use super::use_window_event;
 use crate::dom;
 use std::{cell::RefCell, rc::Rc};
 use wasm_bindgen::{JsCast, closure::Closure};
@@ -18,14 +20,46 @@ struct Slot {
     timer: Option<i32>,
     work: Option<Work>,
     closure: Option<Closure<dyn FnMut()>>,
+    in_frame: Option<Closure<dyn FnMut()>>,
+    framed: bool,
 }
 
 impl Later {
     /// Does this after so many milliseconds, in place of what was put off before.
     pub fn put(&self, milliseconds: i32, work: impl FnOnce() + 'static) {
+        self.slot.borrow_mut().work = Some(Box::new(work));
+        self.arm(milliseconds);
+    }
+
+    /// Does this once the next frame is on screen, in place of what was put off before.
+    pub fn put_behind_frame(&self, work: impl FnOnce() + 'static) {
         self.drop_timer();
         let mut slot = self.slot.borrow_mut();
         slot.work = Some(Box::new(work));
+        if slot.framed {
+            return;
+        }
+        if slot.in_frame.is_none() {
+            let weak = Rc::downgrade(&self.slot);
+            slot.in_frame = Some(Closure::new(move || {
+                if let Some(slot) = weak.upgrade() {
+                    slot.borrow_mut().framed = false;
+                    Later { slot }.arm(0);
+                }
+            }));
+        }
+        slot.framed = match (dom::window(), slot.in_frame.as_ref()) {
+            (Some(w), Some(closure)) => w
+                .request_animation_frame(closure.as_ref().unchecked_ref())
+                .is_ok(),
+            _ => false,
+        };
+    }
+
+    /// Does what was put off after so many milliseconds.
+    fn arm(&self, milliseconds: i32) {
+        self.drop_timer();
+        let mut slot = self.slot.borrow_mut();
         if slot.closure.is_none() {
             let weak = Rc::downgrade(&self.slot);
             slot.closure = Some(Closure::new(move || {
@@ -75,4 +109,17 @@ pub fn use_later() -> Later {
         use_effect_with((), move |()| move || later.forget());
     }
     (*later).clone()
+}
+
+/// A slot for what must not be lost: it is done at once where the page or the field is left.
+#[hook]
+pub fn use_saving() -> Later {
+    let later = use_later();
+    let flush = {
+        let later = later.clone();
+        Callback::from(move |_: Event| later.flush())
+    };
+    use_window_event("pagehide", flush.clone());
+    use_window_event("focusout", flush);
+    later
 }

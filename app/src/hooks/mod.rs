@@ -3,5 +3,5 @@
 mod later;
 mod window_event;
 
-pub use later::{Later, use_later};
+pub use later::{Later, use_later, use_saving};
 pub use window_event::use_window_event;

@@ -1,7 +1,7 @@
 //! The list of questions in shop words, grouped by what one is doing, with the search box first.
 
 use crate::app::{Records, write_address};
-use crate::hooks::use_later;
+use crate::hooks::use_saving;
 use crate::route::Route;
 use crate::{dom, links};
 use benchslate_core::record::Shop;
@@ -31,7 +31,7 @@ pub fn Home(props: &HomeProps) -> Html {
     let text = use_state_eq(|| props.text.clone());
     let records = use_context::<Records>();
     let shop = records.map(|r| r.shop.undo.now.clone()).unwrap_or_default();
-    let address = use_later();
+    let address = use_saving();
     use_effect_with((), |()| dom::title("Benchslate"));
     {
         let address = address.clone();
@@ -39,10 +39,6 @@ pub fn Home(props: &HomeProps) -> Html {
             let fragment = Route::Home(text.clone()).fragment();
             address.put(200, move || write_address(&fragment));
         });
-    }
-    {
-        let address = address.clone();
-        crate::hooks::use_window_event("focusout", Callback::from(move |_| address.flush()));
     }
     let hits = if text.trim().is_empty() {
         Vec::new()

@@ -8,7 +8,7 @@ use crate::components::{
 };
 use crate::document::Do;
 use crate::dom;
-use crate::hooks::{use_later, use_window_event};
+use crate::hooks::{use_saving, use_window_event};
 use crate::state::{Act, Form};
 use benchslate_core::quantity::System;
 use benchslate_core::record::KeptAction;
@@ -46,7 +46,7 @@ pub fn Question(props: &QuestionProps) -> Html {
     let panel = use_state_eq(|| Panel::None);
     let call = use_state_eq(|| dom::view().as_deref() == Some("call"));
     let printing = use_state_eq(|| false);
-    let address = use_later();
+    let address = use_saving();
 
     let act = use_callback(form.dispatcher(), |act: Act, dispatcher| {
         dispatcher.dispatch(act);
@@ -61,12 +61,6 @@ pub fn Question(props: &QuestionProps) -> Html {
             });
         });
     }
-    let flush = {
-        let address = address.clone();
-        Callback::from(move |_: Event| address.flush())
-    };
-    use_window_event("pagehide", flush.clone());
-    use_window_event("focusout", flush);
     let print = |on: bool| {
         let printing = printing.clone();
         Callback::from(move |_: Event| printing.set(on))
@@ -106,6 +100,10 @@ pub fn Question(props: &QuestionProps) -> Html {
                 .and_then(|t| t.dyn_into::<web_sys::HtmlElement>().ok())
                 .and_then(|t| t.get_attribute("data-pad"));
             focused.set(at.map(|at| at.parse().unwrap_or(usize::MAX)));
+            // the pad covers the lower half: the browser alone would leave a cell behind it
+            if padded {
+                dom::show_focused();
+            }
         })
     };
     let onfocusout = {
