@@ -296,7 +296,7 @@ pub fn show_focused() {
     if let Some(input) = focused_input() {
         let options = web_sys::ScrollIntoViewOptions::new();
         options.set_block(web_sys::ScrollLogicalPosition::Nearest);
-        let whole = input.closest(".field").ok().flatten();
+        let whole = input.closest("td, .field").ok().flatten();
         whole
             .unwrap_or_else(|| input.into())
             .scroll_into_view_with_scroll_into_view_options(&options);

@@ -88,7 +88,7 @@ pub fn rows_editor(props: &Rows) -> Html {
     let count = cells.len();
     html! {
         <>
-            <table class="cells">
+            <table class={classes!("cells", (columns.len() > 3).then_some("many"))}>
                 <thead><tr><td class="n"></td>{ for columns.iter().map(|c| html! { <th scope="col">{ c.label }</th> }) }<td></td></tr></thead>
                 <tbody>
                     { for cells.iter().enumerate().map(|(row, texts)| {
@@ -96,7 +96,7 @@ pub fn rows_editor(props: &Rows) -> Html {
                         html! {
                             <tr key={row}>
                                 <td class="n">{ row + 1 }</td>
-                                { for columns.iter().zip(texts).enumerate().map(|(column, (field, text))| html! { <td>{ cell(row, column, field, text) }</td> }) }
+                                { for columns.iter().zip(texts).enumerate().map(|(column, (field, text))| html! { <td data-label={field.label}>{ cell(row, column, field, text) }</td> }) }
                                 <td>if count > 1 {
                                     <button type="button" class="tap" aria-label={format!("Take out row {}", row + 1)} onclick={Callback::from(move |_| out.emit(String::new()))}>{ "\u{2715}" }</button>
                                 }</td>
