@@ -26,7 +26,7 @@ const fn mm(value: f64) -> Length {
     Length::from_mm(value)
 }
 
-/// ASME B18.8.2, Table 1, from memory; sizes 7/0 to 4 also read in a second list, crown radii in a web reprint of the
+/// ASME B18.8.2, Table 1, from memory; crown radii in a web reprint of the
 /// handbook table: number, basic large end, least and most crown radius (in).
 #[rustfmt::skip]
 const LARGE_ENDS: &[(&str, f64, f64, f64)] = &[
@@ -149,6 +149,50 @@ fn metric_small_ends_are_h10_under_nominal() {
     }
 }
 
+/// ASME B18.8.2-2000, Table 1, as read in a fastener institute's print: number, commercial most and least, precision most and least, crown
+/// radius most and least where the print is legible (in).
+#[rustfmt::skip]
+const TABLE_1: &[(&str, [f64; 4], Option<f64>, Option<f64>)] = &[
+    ("7/0", [0.0638, 0.0618, 0.0635, 0.0625], Some(0.072), Some(0.052)),
+    ("6/0", [0.0793, 0.0773, 0.0790, 0.0780], Some(0.088), Some(0.068)),
+    ("5/0", [0.0953, 0.0933, 0.0950, 0.0940], Some(0.104), Some(0.084)),
+    ("4/0", [0.1103, 0.1083, 0.1100, 0.1090], Some(0.119), Some(0.099)),
+    ("3/0", [0.1263, 0.1243, 0.1260, 0.1250], Some(0.135), Some(0.115)),
+    ("2/0", [0.1423, 0.1403, 0.1420, 0.1410], Some(0.151), None),
+    ("0", [0.1573, 0.1553, 0.1570, 0.1560], None, None),
+    ("1", [0.1733, 0.1713, 0.1730, 0.1720], None, Some(0.162)),
+    ("2", [0.1943, 0.1923, 0.1940, 0.1930], Some(0.203), Some(0.183)),
+    ("3", [0.2203, 0.2183, 0.2200, 0.2190], Some(0.229), Some(0.209)),
+    ("4", [0.2513, 0.2493, 0.2510, 0.2500], Some(0.260), Some(0.240)),
+    ("5", [0.2903, 0.2883, 0.2900, 0.2890], Some(0.299), Some(0.279)),
+];
+
+#[test]
+fn large_ends_of_the_standards_own_table() {
+    let mut figures = 0;
+    for &(number, limits, most, least) in TABLE_1 {
+        let row = taper_pins::inch(number).unwrap();
+        let (commercial, precision) = (row.commercial(), row.precision().unwrap());
+        let got = [commercial.1, commercial.0, precision.1, precision.0];
+        for (got, want) in got.into_iter().zip(limits) {
+            assert!(near(got.inches(), want, 0.00001), "{number}");
+            figures += 1;
+        }
+        let crown = taper_pins::CROWN_RADIUS_TOLERANCE_IN;
+        for (want, sign) in [(most, 1.0), (least, -1.0)] {
+            if let Some(want) = want {
+                // 7/0 is printed to three places
+                assert!(
+                    near(row.large_end_in + sign * crown, want, 0.00051),
+                    "{number}"
+                );
+                figures += 1;
+            }
+        }
+    }
+    assert_eq!(figures, 68);
+}
+
 /// ASME B18.8.2 rule: small end = basic large end − length × 0.02083; Shigley, Eq. (7-35), prints 0.0208. Number, length,
 /// small end by the factor, small end by 1/48 (in).
 #[rustfmt::skip]
@@ -216,6 +260,36 @@ fn metric_pins_are_named_by_the_small_end() {
             near(length - tolerance, least, 0.01) && near(length + tolerance, most, 0.01),
             "{length}"
         );
+    }
+}
+
+/// ISO 2339:1986, clause 3, as printed in IS 6688:2005: crown a for each diameter (0.6 and 5 mm are illegible there), and the
+/// lengths, with limits from 2 to 200 mm (mm).
+#[rustfmt::skip]
+const CROWNS_PRINTED: &[(f64, f64)] = &[
+    (0.8, 0.1), (1.0, 0.12), (1.2, 0.16), (1.5, 0.2), (2.0, 0.25), (2.5, 0.3), (3.0, 0.4), (4.0, 0.5), (6.0, 0.8),
+    (8.0, 1.0), (10.0, 1.2), (12.0, 1.6), (16.0, 2.0), (20.0, 2.5), (25.0, 3.0), (30.0, 4.0), (40.0, 5.0), (50.0, 6.3),
+];
+#[rustfmt::skip]
+const LENGTHS_PRINTED: &[(f64, f64)] = &[
+    (2.0, 2.25), (3.0, 3.25), (4.0, 4.25), (5.0, 5.25), (6.0, 6.25), (8.0, 8.25), (10.0, 10.25), (12.0, 12.5), (14.0, 14.5),
+    (16.0, 16.5), (18.0, 18.5), (20.0, 20.5), (22.0, 22.5), (24.0, 24.5), (26.0, 26.5), (28.0, 28.5), (30.0, 30.5),
+    (32.0, 32.5), (35.0, 35.5), (40.0, 40.5), (45.0, 45.5), (50.0, 50.5), (55.0, 55.75), (60.0, 60.75), (65.0, 65.75),
+    (70.0, 70.75), (75.0, 75.75), (80.0, 80.75), (85.0, 85.75), (90.0, 90.75), (95.0, 95.75), (100.0, 100.75),
+    (120.0, 120.75), (140.0, 140.75), (160.0, 160.75), (180.0, 180.75), (200.0, 200.75),
+];
+
+#[test]
+fn metric_pins_of_the_standards_own_table() {
+    for &(nominal, crown) in CROWNS_PRINTED {
+        let row = taper_pins::metric(mm(nominal)).unwrap();
+        assert!(near(row.crown_mm, crown, 1e-9), "{nominal}");
+    }
+    assert_eq!(taper_pins::METRIC_LENGTHS_MM.len(), LENGTHS_PRINTED.len());
+    for (&length, &(printed, most)) in taper_pins::METRIC_LENGTHS_MM.iter().zip(LENGTHS_PRINTED) {
+        assert!(near(length, printed, 1e-9), "{length}");
+        let tolerance = taper_pins::metric_length_tolerance(mm(length)).mm();
+        assert!(near(length + tolerance, most, 1e-9), "{length}");
     }
 }
 
@@ -740,6 +814,7 @@ fn pins_are_read_as_they_are_called() {
 /// and least, crown height, crown radius (in), single shear (lbf), suggested hole most and least (in).
 #[rustfmt::skip]
 const INCH_DOWELS: &[(f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64)] = &[
+    (0.125, 0.1252, 0.1253, 0.1251, 0.12, 0.11, 0.041, 0.016, 1600.0, 0.125, 0.1245),
     (0.1875, 0.1877, 0.1878, 0.1876, 0.18, 0.17, 0.062, 0.023, 3600.0, 0.1875, 0.187),
     (0.25, 0.2502, 0.2503, 0.2501, 0.24, 0.23, 0.083, 0.031, 6400.0, 0.25, 0.2495),
     (0.3125, 0.3127, 0.3128, 0.3126, 0.302, 0.29, 0.104, 0.039, 10000.0, 0.3125, 0.312),
@@ -749,7 +824,46 @@ const INCH_DOWELS: &[(f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64)] = 
     (0.625, 0.6252, 0.6253, 0.6251, 0.611, 0.595, 0.208, 0.078, 39900.0, 0.625, 0.6245),
     (0.75, 0.7502, 0.7503, 0.7501, 0.735, 0.715, 0.25, 0.094, 57000.0, 0.75, 0.7495),
     (0.875, 0.8752, 0.8753, 0.8751, 0.86, 0.84, 0.293, 0.109, 78000.0, 0.875, 0.8745),
+    (1.0, 1.0002, 1.0003, 1.0001, 0.98, 0.96, 0.333, 0.125, 102_000.0, 1.0, 0.9995),
 ];
+/// The same table in two more prints. A chart of both series, all sizes: basic, most, least of the standard series; of the oversize
+/// series; point most and least (in). A pin maker's page, 1/8 to 1 in: what [`INCH_DOWELS`] has, the same but for the rows added here.
+#[rustfmt::skip]
+const DOWEL_CHART: &[[f64; 8]] = &[
+    [0.0627, 0.0628, 0.0626, 0.0635, 0.0636, 0.0634, 0.058, 0.048],
+    [0.0783, 0.0784, 0.0782, 0.0791, 0.0792, 0.079, 0.074, 0.064],
+    [0.094, 0.0941, 0.0939, 0.0948, 0.0949, 0.0947, 0.089, 0.079],
+    [0.1252, 0.1253, 0.1251, 0.126, 0.1261, 0.1259, 0.12, 0.11],
+    [0.1564, 0.1565, 0.1563, 0.1572, 0.1573, 0.1571, 0.15, 0.14],
+    [0.1877, 0.1878, 0.1876, 0.1885, 0.1886, 0.1884, 0.18, 0.17],
+    [0.2502, 0.2503, 0.2501, 0.251, 0.2511, 0.2509, 0.24, 0.23],
+    [0.3127, 0.3128, 0.3126, 0.3135, 0.3136, 0.3134, 0.302, 0.29],
+    [0.3752, 0.3753, 0.3751, 0.376, 0.3761, 0.3759, 0.365, 0.35],
+    [0.4377, 0.4378, 0.4376, 0.4385, 0.4386, 0.4384, 0.424, 0.409],
+    [0.5002, 0.5003, 0.5001, 0.501, 0.5011, 0.5009, 0.486, 0.471],
+    [0.6252, 0.6253, 0.6251, 0.626, 0.6261, 0.6259, 0.611, 0.595],
+    [0.7502, 0.7503, 0.7501, 0.751, 0.7511, 0.7509, 0.735, 0.715],
+    [0.8752, 0.8753, 0.8751, 0.876, 0.8761, 0.8759, 0.86, 0.84],
+    [1.0002, 1.0003, 1.0001, 1.001, 1.0011, 1.0009, 0.98, 0.96],
+];
+
+#[test]
+fn inch_dowels_agree_with_a_chart_of_both_series() {
+    assert_eq!(dowels::INCH.len(), DOWEL_CHART.len());
+    for (row, chart) in dowels::INCH.iter().zip(DOWEL_CHART) {
+        let mut got = Vec::new();
+        for series in [InchSeries::Standard, InchSeries::Oversize] {
+            let (least, most) = row.limits(series);
+            got.extend([row.basic(series), most, least].map(Length::inches));
+        }
+        got.extend([row.point_in.1, row.point_in.0]);
+        // the chart keeps four places: 5/64 is 0.0781, 5/32 0.1562 in
+        for (got, want) in got.iter().zip(chart) {
+            assert!(near(*got, *want, 0.00005), "{}: {got} not {want}", row.size);
+        }
+    }
+}
+
 /// The same table, oversize series, from memory: nominal, basic, most, least (in).
 #[rustfmt::skip]
 const OVERSIZE: &[(f64, f64, f64, f64)] = &[

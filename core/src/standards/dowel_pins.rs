@@ -95,7 +95,7 @@ const fn i(
 }
 
 /// Inch series: size, nominal, point, crown height and radius, single shear load, suggested hole (least, most).
-/// ASME B18.8.2-2000, Table 2; the rows 1/16 to 5/32 and 1 in part from memory.
+/// ASME B18.8.2-2000, Table 2; of the rows 1/16 to 3/32 and 5/32 crown, load and hole are from memory.
 #[rustfmt::skip]
 pub const INCH: [InchDowel; 15] = [
     i("1/16", 0.0625, (0.048, 0.058), (0.020, 0.008), 400.0, (0.0620, 0.0625)),

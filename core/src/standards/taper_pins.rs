@@ -1,6 +1,6 @@
 //! Which taper pins are standard, how big is each at its named end, and which reamer and drill go with it?
 //!
-//! Inch series: ASME B18.8.2, taper pins, Table 1; inches, authoritative. The named size is the LARGE end, taper 1/4 in
+//! Inch series: ASME B18.8.2-2000, taper pins, Table 1; inches, authoritative. The named size is the LARGE end, taper 1/4 in
 //! per foot (1:48) on the diameter. Metric series: ISO 2339 (taper pins, unhardened); millimetres, authoritative. The
 //! named size is the SMALL end, tolerance h10 (ISO 286-2), taper 1:50 on the diameter.
 
@@ -167,7 +167,7 @@ pub const METRIC: [MetricTaperPin; 20] = [
     m("50", 50.0, 0.100, 6.3, (65.0, 200.0)),
 ];
 
-/// Usual lengths of metric pins, mm (ISO 2339; the steps of ISO 2338 and ISO 8734 are the same), from memory.
+/// Usual lengths of metric pins, mm (ISO 2339:1986, clause 3; the steps of ISO 2338 and ISO 8734 are the same, from memory).
 pub const METRIC_LENGTHS_MM: [f64; 37] = [
     2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 22.0, 24.0, 26.0, 28.0, 30.0,
     32.0, 35.0, 40.0, 45.0, 50.0, 55.0, 60.0, 65.0, 70.0, 75.0, 80.0, 85.0, 90.0, 95.0, 100.0,

@@ -129,7 +129,7 @@ static ASME: Source = Source::read(
     "ASME B18.8.2-2000",
     "Table 2, hardened ground machine dowel pins",
 );
-static OVERSIZE: Source = Source::from_memory("ASME B18.8.2", "Table 2, oversize series");
+static OVERSIZE: Source = Source::read("ASME B18.8.2-2000", "Table 2, oversize series");
 static ISO_PIN: Source = Source::computed(
     "ISO 8734 and ISO 2338",
     "parallel pins, limits by ISO 286-2",

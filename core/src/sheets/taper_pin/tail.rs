@@ -6,8 +6,8 @@ use crate::pin::{self, StandardPin};
 use crate::quantity::{Length, Share, Stress};
 use crate::sheet::*;
 
-static ASME: Source = Source::from_memory("ASME B18.8.2", "Table 1, taper pins");
-static ISO: Source = Source::from_memory("ISO 2339", "taper pins, unhardened");
+static ASME: Source = Source::read("ASME B18.8.2-2000", "Table 1, taper pins");
+static ISO: Source = Source::read("ISO 2339:1986", "taper pins, unhardened");
 static LIMITS: Source = Source::read(
     "Shigley, Mechanical Engineering Design, 9th ed. (2011)",
     "Table 7-5, p. 390, and Eq. (7-35)",
