@@ -2,7 +2,7 @@
 
 use benchslate_core::link::{self, Asked};
 use benchslate_core::record::Shop;
-use benchslate_core::sheet::{Entry, Preset, Sheet, evaluate};
+use benchslate_core::sheet::{Entry, Sheet, evaluate};
 
 /// The fragment that opens a sheet with these texts and this shop.
 pub fn to(sheet: &'static Sheet, shop: &Shop, texts: &[(&str, &str)]) -> String {
@@ -18,9 +18,11 @@ pub fn found(sheet: &'static Sheet, shop: &Shop, entry: &Entry) -> String {
     let mut whole = entry.clone();
     let start = shop.start(sheet);
     for field in sheet.fields {
-        if let (Preset::Shop(..), None, Some(text)) =
-            (field.preset, entry.get(field.id), start.get(field.id))
-        {
+        if let (Some(_), None, Some(text)) = (
+            field.preset.item(),
+            entry.get(field.id),
+            start.get(field.id),
+        ) {
             whole.set(field.id, text);
         }
     }

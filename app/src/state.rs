@@ -405,13 +405,24 @@ impl Form {
             .or_else(|| field.unit(self.system))
     }
 
+    /// The fields that stand as this shop types them in.
+    pub fn by_shop(&self, shop: &Shop) -> Vec<usize> {
+        let (mine, now) = (shop.start(self.sheet), self.entry());
+        let same = |id: &str| now.get(id).is_some_and(|text| mine.get(id) == Some(text));
+        let fields = self.sheet.fields.iter().enumerate();
+        fields
+            .filter(|(_, field)| same(field.id))
+            .map(|(at, _)| at)
+            .collect()
+    }
+
     /// True where an entry came with another shop's figures.
     pub fn other_shop(&self, shop: &Shop) -> bool {
         let has = self
             .sheet
             .fields
             .iter()
-            .any(|field| matches!(field.preset, Preset::Shop(..)));
+            .any(|field| field.preset.item().is_some());
         has && shop.differs(self.sheet, &self.entry())
     }
 }

@@ -1,7 +1,7 @@
 //! The whole contract as a list: what may be asked, with which fields, and what comes out.
 
 use benchslate_core::quantity::{Kind, System, plain};
-use benchslate_core::sheet::{Field, FieldKind, Preset, Range, Sheet};
+use benchslate_core::sheet::{Field, FieldKind, Range, Sheet};
 use benchslate_core::sheets;
 use serde_json::{Value, json};
 
@@ -94,7 +94,7 @@ fn field(field: &Field) -> Value {
         "example": field.example,
         "hint": field.hint,
         "default": field.preset.text(),
-        "from_shop": matches!(field.preset, Preset::Shop(..)),
+        "from_shop": field.preset.item().is_some(),
         "range": field.range.map(|range| range_of(field, range)),
         "when": field.when.iter().map(|when| json!({ "field": when.field, "is": when.is })).collect::<Vec<_>>(),
         "measured": field.is_measured,

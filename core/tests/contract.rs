@@ -83,7 +83,7 @@ fn what_is_folded_away_is_not_needed() {
                 .iter()
                 .any(|when| sheet.field(when.field).is_some_and(|on| on.is_seldom));
             assert!(
-                field.is_optional || field.preset != Preset::None || hangs,
+                field.is_optional || field.preset.holds() || hangs,
                 "{} {}",
                 sheet.id,
                 field.id
@@ -137,7 +137,7 @@ fn check_field(sheet: &Sheet, field: &'static Field) {
             );
             assert!(field.range.is_some(), "{name} has no range");
             assert!(
-                !field.example.is_empty() || field.preset != Preset::None,
+                !field.example.is_empty() || field.preset.holds(),
                 "{name} has no example"
             );
         }

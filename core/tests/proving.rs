@@ -405,21 +405,68 @@ fn the_file_comes_back_and_a_newer_one_is_refused() {
 
 #[test]
 fn the_plate_of_a_test_does_not_follow_the_shop() {
-    let shop = Shop::default()
-        .after(&ShopAction::Item("feed-steps".into(), "1 ipm;2 ipm".into()))
-        .after(&ShopAction::Item("feed-follows".into(), "spindle".into()));
+    let shop = Shop::default().after(&ShopAction::Item("feed-steps".into(), "1 ipm;2 ipm".into()));
     let plate = Plate::of(&shop);
     assert_eq!(
         (plate.feeds.as_slice(), plate.follows),
-        (["1 ipm".to_owned(), "2 ipm".to_owned()].as_slice(), true)
+        (["1 ipm".to_owned(), "2 ipm".to_owned()].as_slice(), false)
     );
     assert_eq!(plate.rapid, "60 ipm");
     let mut undo = begun();
+    // as a version wrote it that knew no feeds per turn
+    let plate = Plate {
+        follows: true,
+        ..plate
+    };
     on(&mut undo, TestAction::Plate(plate));
     assert!(
         view(undo.now.now().unwrap(), System::Inch)
             .plate_note
             .contains("one spindle step only")
+    );
+}
+
+#[test]
+fn feeds_per_turn_are_reckoned_at_the_spindle_step() {
+    let shop = Shop::default()
+        .after(&ShopAction::Item("feed-follows".into(), "spindle".into()))
+        .after(&ShopAction::Item(
+            "feed-steps-turn".into(),
+            "0.005 ipr;0.2 mm/rev".into(),
+        ));
+    let plate = Plate::of(&shop);
+    assert_eq!(plate.feeds, ["0.005 ipr", "0.2 mm/rev"]);
+    let mut undo = begun();
+    on(&mut undo, TestAction::Plate(plate));
+    let at = |undo: &Undo<Proving>, id: &str| {
+        let shown = view(undo.now.now().unwrap(), System::Inch);
+        let lines = shown.sections.into_iter().flat_map(|part| part.lines);
+        lines.into_iter().find(|line| line.id == id).unwrap()
+    };
+    assert_eq!(
+        at(&undo, "a1.0.f.0.005 ipr").expected,
+        "0.005 ipr on the plate: write the spindle step above"
+    );
+    on(&mut undo, TestAction::Spindle("270".into()));
+    measure(&mut undo, "a1.0.f.0.005 ipr", "1.40 ipm");
+    // 0.005 in a turn, 270 turns a minute: 1.35 in a minute
+    let line = at(&undo, "a1.0.f.0.005 ipr");
+    assert_eq!(line.expected, "1.35 in/min, 0.005 ipr at 270 rpm");
+    assert!(
+        line.difference.starts_with("+0.050 in/min, +3.7%"),
+        "{}",
+        line.difference
+    );
+    assert_eq!(
+        at(&undo, "a1.0.f.0.2 mm/rev").expected,
+        "54 mm/min, 0.2 mm/rev at 270 rpm"
+    );
+    on(&mut undo, TestAction::Spindle("fast".into()));
+    let line = at(&undo, "a1.0.f.0.005 ipr");
+    assert!(
+        line.wanted_fault.starts_with("the spindle step above:"),
+        "{}",
+        line.wanted_fault
     );
 }
 

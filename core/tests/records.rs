@@ -4,7 +4,7 @@ mod common;
 
 use benchslate_core::quantity::System;
 use benchslate_core::record::*;
-use benchslate_core::sheet::{Outcome, evaluate};
+use benchslate_core::sheet::{Outcome, Preset, evaluate};
 use benchslate_core::sheets;
 
 fn item(name: &str) -> KeptItem {
@@ -107,9 +107,13 @@ fn a_shop_is_written_into_what_it_starts_and_only_where_it_differs() {
         }
         let entry = shop.start(sheet);
         assert!(!shop.differs(sheet, &entry), "{}", sheet.id);
+        let of_shop = |id: &str| {
+            let preset = sheet.field(id).map(|field| field.preset);
+            matches!(preset, Some(Preset::Shop(..)))
+        };
         assert_eq!(
             Shop::default().differs(sheet, &entry),
-            !entry.is_empty(),
+            entry.texts().any(|(id, _)| of_shop(id)),
             "{}",
             sheet.id
         );
@@ -127,7 +131,7 @@ fn a_shop_goes_into_a_link_and_comes_back() {
         ))
         .after(&ShopAction::Item("rapid".into(), "1500 mm/min".into()));
     let link = link::of_shop(&shop).unwrap();
-    assert_eq!(link::open_shop(&link), Ok(shop));
+    assert_eq!(link::open_shop(&link), Ok((shop, Vec::new())));
     assert!(link::open_shop("#/v1/length?length=7/16%20in").is_err());
 }
 
@@ -173,4 +177,70 @@ fn feeds_per_turn_come_from_the_shop() {
     entry.set("lathe-feeds", "");
     let outcome = evaluate(sheet, &entry);
     assert_eq!(shown(&outcome, "turn-feed").as_deref(), Some("0.0090"));
+}
+
+#[test]
+fn what_a_shop_link_says_beyond_us_is_named() {
+    use benchslate_core::link::{self, Note};
+    let (shop, notes) =
+        link::open_shop("#/v1/my-shop?motor=2%20hp&hoist=2%20t&motor=3%20hp&rev=2").unwrap();
+    assert_eq!(shop.items, [("motor".to_owned(), "2 hp".to_owned())]);
+    assert_eq!(
+        notes,
+        [
+            Note::UnknownKey("hoist".into(), "2 t".into()),
+            Note::Twice("motor".into())
+        ]
+    );
+    // the general shop once had a table screw: a link from then says so
+    let (_, notes) = link::open_shop("#/v1/my-shop?motor=2%20hp").unwrap();
+    assert_eq!(notes, [Note::OtherRevision(1)]);
+}
+
+fn shop(items: &[(&str, &str)]) -> Shop {
+    let mut shop = Shop::default();
+    for (id, text) in items {
+        shop = shop.after(&ShopAction::Item((*id).into(), (*text).into()));
+    }
+    shop
+}
+
+#[test]
+fn what_is_asked_for_is_typed_in_by_the_shop_that_says_so() {
+    let mine = shop(&[
+        ("screw-lead", "0.2"),
+        ("dial-turn", "0.200 in"),
+        ("dial-divisions", "200"),
+        ("leadscrew", "8 tpi"),
+        ("change-wheels", "20;40;80"),
+        ("thread-dial-wheel", "24"),
+        ("rapid", "60 ipm"),
+        ("feed-follows", "spindle"),
+    ]);
+    for (sheet, wanted) in [
+        (
+            "dial-units",
+            &[("dial", "0.200 in"), ("lines", "200"), ("lead", "0.2 in")][..],
+        ),
+        ("dial-slack", &[("dial-turn", "0.200 in")]),
+        ("thread-infeed", &[("leadscrew", "8 tpi"), ("wheel", "24")]),
+        (
+            "change-gears",
+            &[("leadscrew", "8 tpi"), ("wheels", "20;40;80")],
+        ),
+        // as the general shop has it, and yet it is said: the way back is counted only where it was entered
+        ("cut-time", &[("back", "60 ipm")]),
+    ] {
+        let sheet = sheets::by_id(sheet).unwrap();
+        let entry = mine.start(sheet);
+        for (id, text) in wanted {
+            assert_eq!(entry.get(id), Some(*text), "{} {id}", sheet.id);
+        }
+        assert!(!mine.differs(sheet, &entry), "{}", sheet.id);
+        // a shop that says nothing of it neither differs nor takes it away
+        assert!(!Shop::default().differs(sheet, &entry), "{}", sheet.id);
+        let mut kept = entry.clone();
+        Shop::default().write_into(sheet, &mut kept);
+        assert_eq!(kept, entry, "{}", sheet.id);
+    }
 }

@@ -372,6 +372,31 @@ fn feed_that_follows_the_spindle_or_not() {
         ],
     );
     assert_eq!(printed(&spindle, "per-minute"), "6.00");
+    // both stand on the general plate
+    assert_eq!(printed(&spindle, "feed-on-plate"), "on the plate");
+    assert_eq!(printed(&own, "feed-on-plate"), "on the plate");
+    let between = answer(
+        "feed-per-turn",
+        &[
+            ("feed", "spindle"),
+            ("per-rev", "0.0095 ipr"),
+            ("speed", "500 rpm"),
+            ("feed-steps-turn", "0.004 ipr;0.008 ipr;0.012 ipr"),
+        ],
+    );
+    assert!(printed(&between, "feed-on-plate").contains("nearest is 0.0080"));
+    // at 500 rpm those steps are 2, 4 and 6 in a minute
+    let feeds = between
+        .tables
+        .iter()
+        .find(|table| table.id == "feeds")
+        .unwrap();
+    let rates: Vec<String> = feeds
+        .rows
+        .iter()
+        .map(|row| row.cells[0].text(System::Inch))
+        .collect();
+    assert_eq!(rates, ["2.00", "4.00", "6.00"]);
     assert!(base(&spindle, "chip-down") == 0.0 && base(&spindle, "chip-up") == 0.0);
     let off = answer(
         "feed-per-turn",
@@ -913,4 +938,28 @@ fn the_search_is_bounded() {
     println!("24 wheels: {each:?} a search");
     assert!(each.as_millis() < 100, "{each:?}"); // even unoptimized
     assert!(find_trains(&[20; MOST_WHEELS + 1], 1.0).is_none());
+}
+
+#[test]
+fn steps_cut_per_turn() {
+    // ISO 3 R10, from memory: 0.10 to 0.40 by the common ratio 10^(1/10) = 1.2589, as feeds of a mill driven from its spindle
+    let r10 = "0.1 mm/rev;0.125 mm/rev;0.16 mm/rev;0.2 mm/rev;0.25 mm/rev;0.315 mm/rev;0.4 mm/rev";
+    let plate = answer(
+        "plate-check",
+        &[
+            ("of", "feed"),
+            ("feed-follows", "spindle"),
+            ("feed-steps-turn", r10),
+        ],
+    );
+    assert!(near(base(&plate, "ratio"), 1.2589, 0.01));
+    assert!(near(base(&plate, "ratio-ends"), 1.2599, 0.0001)); // 4^(1/6)
+    assert_eq!(printed(&plate, "series"), "one geometric series");
+    // a series has no unit: the stages are those of the same numbers per minute
+    let minute = "10 mm/min;12.5 mm/min;16 mm/min;20 mm/min;25 mm/min;31.5 mm/min;40 mm/min";
+    let stages = |more: &[(&str, &str)]| printed(&answer("gear-stages", more), "structure");
+    assert_eq!(
+        stages(&[("feed-follows", "spindle"), ("feed-steps-turn", r10)]),
+        stages(&[("feed-steps", minute)])
+    );
 }

@@ -132,6 +132,13 @@ pub fn Question(props: &QuestionProps) -> Html {
             .is_some_and(|r| form.other_shop(&r.shop.undo.now))
     });
 
+    // what this shop typed in opens no fold
+    let by_shop = use_memo(form.loads, |_| {
+        records
+            .as_ref()
+            .map_or_else(Vec::new, |r| form.by_shop(&r.shop.undo.now))
+    });
+
     let field = |at: usize| {
         let (typed, outcome) = (form.typed.get(at)?.clone(), form.fields.get(at)?.clone());
         outcome.applies.then(|| {
@@ -156,7 +163,7 @@ pub fn Question(props: &QuestionProps) -> Html {
     let seldom_used = seldom.iter().any(|&at| {
         form.typed
             .get(at)
-            .is_some_and(|typed| !typed.raw.trim().is_empty())
+            .is_some_and(|typed| !typed.raw.trim().is_empty() && !by_shop.contains(&at))
             || form.fields.get(at).is_some_and(|f| f.fault.is_some())
     });
     let shop_here = shop
@@ -245,7 +252,10 @@ pub fn Question(props: &QuestionProps) -> Html {
                         <div class="padtoggle row noprint">
                             <div class="choices small" role="group" aria-label="Results in">{ system(System::Inch, "inch") }{ system(System::Metric, "mm") }</div>
                             if !form.is_empty() {
-                                <button type="button" class="act plain" onclick={{ let act = act.clone(); Callback::from(move |_| act.emit(Act::Clear)) }}>{ "Clear" }</button>
+                                <button type="button" class="act plain" onclick={{ let (act, records) = (act.clone(), records.clone()); Callback::from(move |_| {
+                                    act.emit(Act::Clear);
+                                    if let Some(r) = &records { act.emit(Act::Shop(r.shop.undo.now.clone())); }
+                                }) }}>{ "Clear" }</button>
                             }
                             { match *pad {
                                 PadMode::System => html! { <button type="button" class="act plain" onclick={set_pad.reform(|_| PadMode::Own)}>{ "Key pad" }</button> },

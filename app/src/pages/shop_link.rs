@@ -3,7 +3,7 @@
 use crate::app::Records;
 use crate::document::Do;
 use crate::dom;
-use benchslate_core::link::open_shop;
+use benchslate_core::link::{Note, open_shop};
 use benchslate_core::record::{Shop, ShopAction, ShopDifference, shop_differences};
 use std::rc::Rc;
 use yew::prelude::*;
@@ -26,8 +26,8 @@ pub fn ShopLink(props: &ShopLinkProps) -> Html {
     };
     let page =
         |inner: Html| html! { <main id="main" class="narrow" tabindex="-1">{ inner }</main> };
-    let theirs: Shop = match open_shop(&props.link) {
-        Ok(shop) => shop,
+    let (theirs, notes): (Shop, Vec<Note>) = match open_shop(&props.link) {
+        Ok(opened) => opened,
         Err(fault) => {
             return page(
                 html! { <><h1>{ "A shop in a link" }</h1><p class="fault">{ super::question::said(&fault.text()) }</p><p><a href="#/shop">{ "My shop" }</a></p></> },
@@ -50,17 +50,24 @@ pub fn ShopLink(props: &ShopLinkProps) -> Html {
             taken.set(true);
         })
     };
+    let notes: Html = notes
+        .iter()
+        .map(|note| html! { <p class="note">{ super::question::said(&note.text()) }</p> })
+        .collect();
     page(html! {
         if *taken {
             <h1>{ "Taken over" }</h1>
+            { notes }
             <p role="status">{ "Your shop is now the one in the link." }</p>
             <p class="row"><button type="button" class="act" onclick={undo}>{ "Undo" }</button><a class="act" href="#/shop">{ "My shop" }</a></p>
         } else if differs.is_empty() {
             <h1>{ "A shop in a link" }</h1>
+            { notes }
             <p>{ "It says the same as yours. There is nothing to take over." }</p>
             <p><a href="#/shop">{ "My shop" }</a></p>
         } else {
             <h1>{ "Take this shop over?" }</h1>
+            { notes }
             <p>{ "A link brought another shop. Nothing is changed yet. All of yours would be replaced; these items differ:" }</p>
             <div class="scroll"><table class="ranked">
                 <thead><tr><th class="first" scope="col">{ "Item" }</th><th class="text" scope="col">{ "Yours" }</th><th class="text" scope="col">{ "In the link" }</th></tr></thead>

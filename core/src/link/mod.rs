@@ -80,21 +80,29 @@ pub fn of_shop(shop: &Shop) -> Option<String> {
     of(&SHOP, &entry, &evaluate(&SHOP, &entry), &Asked::default())
 }
 
-/// The shop in a link that [`of_shop`] made.
+/// The shop in a link that [`of_shop`] made, with a note for each thing in it that could not be taken.
 ///
 /// # Errors
 /// [`Fault`] where the text is no such link.
-pub fn open_shop(text: &str) -> Result<Shop, Fault> {
+///
+/// ```
+/// use benchslate_core::link::open_shop;
+/// let (shop, notes) = open_shop("#/v1/my-shop?rapid=50%20ipm&hoist=2%20t&rev=2").unwrap();
+/// assert_eq!(shop.items, [("rapid".to_owned(), "50 ipm".to_owned())]);
+/// assert_eq!(notes[0].text(), "the link also says hoist = 2 t, which this version does not know");
+/// ```
+pub fn open_shop(text: &str) -> Result<(Shop, Vec<Note>), Fault> {
     let opened = open::open_among(text, |id| (id == SHOP.id).then_some(&SHOP))?;
     let items = opened
         .entry
         .texts()
         .map(|(id, text)| (id.to_owned(), text.to_owned()))
         .collect();
-    Ok(Shop {
+    let shop = Shop {
         system: opened.entry.system,
         items,
-    })
+    };
+    Ok((shop, opened.notes))
 }
 
 fn write(
@@ -125,7 +133,8 @@ fn write(
         } else {
             typed
         };
-        if !is_preset(field.preset, typed, text) {
+        // a shop says all that is entered: some of it goes into a sheet even where the general shop says the same
+        if sheet.id == SHOP.id || !is_preset(field.preset, typed, text) {
             add(field.id, text);
         }
     }

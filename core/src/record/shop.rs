@@ -2,9 +2,10 @@
 //! read them. Declared as a sheet of its own, so that the same form shows it; the general shop is its presets.
 
 use super::Record;
+use crate::machine::MOST_WHEELS;
 use crate::quantity::units::{
     HORSEPOWER, IN_PER_MIN, IN_PER_REV, KILOWATT, LBF_FT, LBF_IN, MM_PER_MIN, MM_PER_REV,
-    NEWTON_METRE, RPM, THOU_PER_REV,
+    NEWTON_METRE, PITCH_MM, RPM, THOU_PER_REV, TPI,
 };
 use crate::quantity::{Kind, System};
 use crate::sheet::*;
@@ -12,7 +13,8 @@ use crate::sheet::*;
 /// The shop as a form. It is not in the list of questions.
 pub static SHOP: Sheet = Sheet {
     id: "my-shop",
-    revision: 1,
+    // 2: no general table screw, dial or arbor
+    revision: 2,
     title: "My shop",
     question: "What is in the shop?",
     aside: "machines, drills, wrench",
@@ -43,10 +45,24 @@ static FIELDS: &[Field] = &[
         .example("70;110;175")
         .hint("Turns per minute as on the plate, one a row.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE),
+    Field::choice("feed-follows", "Mill feed follows the spindle", FOLLOWS)
+        .from_shop(ShopItem::FeedFollows, "own"),
     Field::rows("feed-steps", "Mill table feed steps", FEED_STEP, 1, 48)
         .example("1 ipm;2 ipm;4 ipm")
         .hint("As on the plate, one a row.")
-        .from_shop(ShopItem::FeedSteps, FEEDS),
+        .from_shop(ShopItem::FeedSteps, FEEDS)
+        .when(&[when("feed-follows", &["own"])]),
+    Field::rows(
+        "feed-steps-turn",
+        "Mill table feed steps, per turn",
+        TURN_FEED_STEP,
+        1,
+        48,
+    )
+    .example("0.002 ipr;0.004 ipr;0.008 ipr")
+    .hint("As on the plate of a mill whose feed follows the spindle, one a row.")
+    .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+    .when(&[when("feed-follows", &["spindle"])]),
     Field::rows(
         "drill-press-steps",
         "Drill press spindle steps",
@@ -61,23 +77,36 @@ static FIELDS: &[Field] = &[
         .example("50;80;125")
         .hint("Turns per minute as on the plate, one a row.")
         .from_shop(ShopItem::LatheSteps, LATHE),
-    Field::choice("feed-follows", "Mill feed follows the spindle", FOLLOWS)
-        .from_shop(ShopItem::FeedFollows, "own"),
-    Field::rows(
-        "feed-steps-turn",
-        "Mill table feed steps, per turn",
-        TURN_FEED_STEP,
-        1,
-        48,
-    )
-    .example("0.002 ipr;0.004 ipr;0.008 ipr")
-    .hint("As on the plate of a mill whose feed follows the spindle, one a row.")
-    .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
-    .when(&[when("feed-follows", &["spindle"])]),
     Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED_STEP, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
         .hint("Per turn, as on the plate, one a row. Empty: fed by hand.")
         .from_shop(ShopItem::LatheFeeds, "")
+        .optional(),
+    Field::quantity(
+        "leadscrew",
+        "Lathe leadscrew",
+        Kind::Pitch,
+        &[&TPI, &PITCH_MM],
+    )
+    .example("8 tpi")
+    .range(0.5, 26.0, "leadscrews of lathes")
+    .from_shop(ShopItem::Leadscrew, "")
+    .optional(),
+    Field::rows("change-wheels", "Lathe change wheels", WHEEL, 2, MOST_WHEELS)
+        .example("20;30;40;50;60;80;100;127")
+        .hint("Teeth, one a row; a wheel that is there twice is given twice.")
+        .from_shop(ShopItem::ChangeWheels, "")
+        .optional(),
+    Field::count("thread-dial-wheel", "Thread dial, teeth of its wheel")
+        .example("32")
+        .range(4.0, 120.0, "wheels of thread dials")
+        .from_shop(ShopItem::ThreadDialWheel, "")
+        .optional(),
+    Field::count("thread-dial-lines", "Thread dial, lines")
+        .example("8")
+        .hint("Numbered and plain ones together.")
+        .range(1.0, 60.0, "lines on a dial")
+        .from_shop(ShopItem::ThreadDialLines, "")
         .optional(),
     Field::quantity(
         "rapid",
@@ -91,17 +120,26 @@ static FIELDS: &[Field] = &[
     Field::length("screw-lead", "Table screw, travel a turn")
         .example("0.200 in")
         .range_mm(0.5, 50.0, "leads of table screws")
-        .from_shop(ShopItem::ScrewLead, "0.200 in"),
-    Field::count("dial-divisions", "Divisions of its dial")
+        .from_shop(ShopItem::ScrewLead, "")
+        .optional(),
+    Field::length("dial-turn", "Its dial, one turn shows")
+        .example("0.200 in")
+        .hint("As engraved. Other than the screw's travel where dial and screw are of different units.")
+        .range_mm(0.1, 100.0, "what a dial shows for a turn")
+        .from_shop(ShopItem::DialTurn, "")
+        .optional(),
+    Field::count("dial-divisions", "Lines round its dial")
         .example("200")
         .range(2.0, 1000.0, "what a dial holds")
-        .from_shop(ShopItem::DialDivisions, "200"),
+        .from_shop(ShopItem::DialDivisions, "")
+        .optional(),
     Field::choice("spindle-taper", "Mill spindle taper", TAPERS)
         .from_shop(ShopItem::SpindleTaper, "nmtb-40"),
     Field::length("arbor", "Arbor diameter")
         .example("1 in")
         .range_mm(5.0, 80.0, "what arbors measure")
-        .from_shop(ShopItem::Arbor, "1 in"),
+        .from_shop(ShopItem::Arbor, "")
+        .optional(),
     Field::quantity(
         "motor",
         "Mill motor",
@@ -154,6 +192,10 @@ pub static TURN_FEED_STEP: &[Field] = &[Field::quantity(
     &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
 )
 .range(0.0005, 5.0, "what a power feed gives")];
+/// A column of wheels by their teeth.
+pub static WHEEL: &[Field] = &[Field::count("teeth", "Teeth")
+    .range(8.0, 400.0, "what change wheels have")
+    .example("40")];
 /// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
 pub static DRILL_SETS: &[Choice] = &[
     choice("all-inch", "number, letter and fraction"),
@@ -238,15 +280,7 @@ impl Shop {
     }
     /// The text of an item where it is entered, reads without fault and differs from the general shop.
     pub fn text(&self, item: ShopItem) -> Option<String> {
-        let field = SHOP
-            .fields
-            .iter()
-            .find(|field| matches!(field.preset, Preset::Shop(of, _) if of == item))?;
-        let outcome = evaluate(&SHOP, &self.entry());
-        let now = outcome.field(field.id)?;
-        let differs = !now.from_preset && field.preset.text() != Some(now.text.as_str());
-        let usable = now.applies && now.fault.is_none() && !now.link_text.is_empty();
-        (usable && differs).then(|| now.link_text.clone())
+        text_of(&evaluate(&SHOP, &self.entry()), item, false)
     }
     /// A fresh entry of a sheet: the shop's texts written in where they differ from the general shop.
     pub fn start(&self, sheet: &'static Sheet) -> Entry {
@@ -254,23 +288,52 @@ impl Shop {
         self.write_into(sheet, &mut entry);
         entry
     }
-    /// Writes this shop's texts into an entry, in place of whatever shop it was figured with.
+    /// Writes this shop's texts into an entry, in place of whatever shop it was figured with. What the sheet asks for
+    /// all the same stays where this shop says nothing of it.
     pub fn write_into(&self, sheet: &'static Sheet, entry: &mut Entry) {
+        let mine = evaluate(&SHOP, &self.entry());
         for field in sheet.fields {
-            if let Preset::Shop(item, _) = field.preset {
-                entry.set(field.id, &self.text(item).unwrap_or_default());
+            match field.preset {
+                Preset::Shop(item, _) => {
+                    entry.set(field.id, &text_of(&mine, item, false).unwrap_or_default());
+                }
+                Preset::Filled(item, _) => {
+                    if let Some(text) = text_of(&mine, item, true) {
+                        entry.set(field.id, &text);
+                    }
+                }
+                Preset::None | Preset::Text(_) => {}
             }
         }
     }
     /// True where an entry's shop fields say other than this shop does.
     pub fn differs(&self, sheet: &'static Sheet, entry: &Entry) -> bool {
-        sheet.fields.iter().any(|field| match field.preset {
-            Preset::Shop(item, general) => {
-                let mine = self.text(item);
-                let mine = mine.as_deref().unwrap_or(general);
-                entry.get(field.id).unwrap_or(general) != mine
+        let mine = evaluate(&SHOP, &self.entry());
+        sheet.fields.iter().any(|field| {
+            let usual = field.preset.text().unwrap_or_default();
+            let now = entry.get(field.id).unwrap_or(usual);
+            match field.preset {
+                Preset::Shop(item, _) => {
+                    now != text_of(&mine, item, false).as_deref().unwrap_or(usual)
+                }
+                Preset::Filled(item, _) => {
+                    text_of(&mine, item, true).is_some_and(|text| text != now)
+                }
+                Preset::None | Preset::Text(_) => false,
             }
-            _ => false,
         })
     }
+}
+
+/// The text of an item where it is entered and reads without fault; as the general shop has it only where that is asked for.
+fn text_of(shop: &Outcome, item: ShopItem, general: bool) -> Option<String> {
+    let field = SHOP
+        .fields
+        .iter()
+        .find(|field| field.preset.item() == Some(item))?;
+    let now = shop.field(field.id)?;
+    let usable =
+        now.applies && !now.from_preset && now.fault.is_none() && !now.link_text.is_empty();
+    (usable && (general || field.preset.text() != Some(now.text.as_str())))
+        .then(|| now.link_text.clone())
 }

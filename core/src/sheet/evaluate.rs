@@ -1,7 +1,7 @@
 //! How does an entry become an outcome? Each field is read where it applies; the function is called when all is read.
 
 use super::read::read_field;
-use super::{Answer, Entry, Fault, Field, Input, Inputs, Preset, Reason, Sheet, State, Stop};
+use super::{Answer, Entry, Fault, Field, Input, Inputs, Reason, Sheet, State, Stop};
 
 /// What became of one field.
 #[derive(Clone, PartialEq, Debug)]
@@ -150,7 +150,7 @@ fn read_one(
     let mut outcome = FieldOutcome {
         id: field.id,
         applies: applies(field, inputs),
-        from_preset: typed.is_none() && field.preset != Preset::None,
+        from_preset: typed.is_none() && field.preset.holds(),
         text: text.to_owned(),
         link_text: String::new(),
         reading: String::new(),

@@ -75,8 +75,18 @@ pub enum ShopItem {
     Rapid,
     /// Lead of the table screw: travel a turn.
     ScrewLead,
+    /// What the dial of that screw shows for a turn.
+    DialTurn,
     /// Divisions of its dial.
     DialDivisions,
+    /// Lead of the lathe's leadscrew, as threads per inch or a pitch.
+    Leadscrew,
+    /// Change wheels of the lathe, teeth, as rows.
+    ChangeWheels,
+    /// Teeth of the thread dial's wheel.
+    ThreadDialWheel,
+    /// Lines on the thread dial.
+    ThreadDialLines,
     /// Taper of the mill spindle: choice.
     SpindleTaper,
     /// Arbor diameter.
@@ -102,14 +112,31 @@ pub enum Preset {
     Text(&'static str),
     /// *My shop*; the text is that of the general shop. What differs from it is written into the link.
     Shop(ShopItem, &'static str),
+    /// What is asked for all the same, typed in by *my shop* where it says so; the text is the usual one, or empty.
+    Filled(ShopItem, &'static str),
 }
 
 impl Preset {
+    /// Something holds when nothing is typed, if only that the shop has none.
+    pub const fn holds(self) -> bool {
+        match self {
+            Self::None => false,
+            Self::Filled(_, usual) => !usual.is_empty(),
+            Self::Text(_) | Self::Shop(..) => true,
+        }
+    }
+    /// What *my shop* says to the field.
+    pub const fn item(self) -> Option<ShopItem> {
+        match self {
+            Self::Shop(item, _) | Self::Filled(item, _) => Some(item),
+            Self::None | Self::Text(_) => None,
+        }
+    }
     /// The text that holds when nothing is typed. A general shop that has no such thing says nothing.
     pub const fn text(self) -> Option<&'static str> {
         match self {
-            Self::Shop(_, text) if text.is_empty() => None,
-            Self::Text(text) | Self::Shop(_, text) => Some(text),
+            Self::Shop(_, text) | Self::Filled(_, text) if text.is_empty() => None,
+            Self::Text(text) | Self::Shop(_, text) | Self::Filled(_, text) => Some(text),
             Self::None => None,
         }
     }
@@ -272,6 +299,15 @@ impl Field {
     /// Filled from *my shop*; `general` is what the general shop says.
     pub const fn from_shop(mut self, item: ShopItem, general: &'static str) -> Self {
         self.preset = Preset::Shop(item, general);
+        self
+    }
+    /// Typed in by *my shop* where it says so; else its preset holds, or it is asked for.
+    pub const fn filled_from_shop(mut self, item: ShopItem) -> Self {
+        let usual = match self.preset {
+            Preset::Text(text) => text,
+            _ => "",
+        };
+        self.preset = Preset::Filled(item, usual);
         self
     }
     /// Allowed range in the kind's base unit, ends included.

@@ -1,8 +1,9 @@
 //! Which change wheels cut this thread, or give this ratio? Trains of two and four wheels from the set, exact and nearest.
 
 use crate::machine::{CLEAR, Found, MOST_WHEELS, Train, find_trains};
-use crate::quantity::units::{COUNT, INCH, MM, PITCH_MM, TPI};
+use crate::quantity::units::{INCH, MM, PITCH_MM, TPI};
 use crate::quantity::{Count, Kind, Length, Number, Pitch, Share, System, Unit};
+use crate::record::WHEEL;
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -39,6 +40,7 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::quantity("leadscrew", "Leadscrew", Kind::Pitch, &[&TPI, &PITCH_MM])
             .example("8 tpi")
             .range(0.2, 50.0, "the lead of a leadscrew")
+            .filled_from_shop(ShopItem::Leadscrew)
             .hint("Lead, where it has more than one start.")
             .when(THREAD),
         Field::quantity("thread", "Thread wanted", Kind::Pitch, &[&TPI, &PITCH_MM])
@@ -72,9 +74,10 @@ pub(super) static SHEET: Sheet = Sheet {
             ],
         )
         .when(RATIO),
-        Field::rows("wheels", "Wheels of the set", WHEELS, 2, MOST_WHEELS)
+        Field::rows("wheels", "Wheels of the set", WHEEL, 2, MOST_WHEELS)
             .example("20;24;28;32;36;40;44;48;56;64;72;80;100;127")
-            .hint("Teeth, one a row; a wheel that is there twice is given twice."),
+            .hint("Teeth, one a row; a wheel that is there twice is given twice.")
+            .filled_from_shop(ShopItem::ChangeWheels),
     ],
     results: &[
         Res::words("train", "Best train"),
@@ -110,9 +113,6 @@ pub(super) static SHEET: Sheet = Sheet {
 
 const THREAD: &[When] = &[when("for", &["thread"])];
 const RATIO: &[When] = &[when("for", &["ratio"])];
-static WHEELS: &[Field] = &[Field::quantity("teeth", "Teeth", Kind::Count, &[&COUNT])
-    .range(8.0, 400.0, "what change wheels have")
-    .example("40")];
 
 static RULE: Source = Source::read(
     "Rose, Modern Machine-Shop Practice, vol. 1 (1888)",

@@ -130,6 +130,8 @@ static FIELDS: &[Field] = &[
         .seldom()
         .example("20 ipm")
         .hint("Empty: not counted.")
+        .range(0.1, 50_000.0, "what a table runs at")
+        .filled_from_shop(ShopItem::Rapid)
         .optional(),
 ];
 

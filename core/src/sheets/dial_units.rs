@@ -27,15 +27,18 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::quantity("dial", "Dial, one turn shows", Kind::Length, &[&INCH, &MM])
             .example("0.200 in")
             .range_mm(0.1, 100.0, "what a dial shows for a turn")
-            .hint("As engraved: 200 lines of 0.001 in are 0.200 in."),
+            .hint("As engraved: 200 lines of 0.001 in are 0.200 in.")
+            .filled_from_shop(ShopItem::DialTurn),
         Field::count("lines", "Lines round the dial")
             .example("200")
             .range(2.0, 2000.0, "what a dial is divided to")
-            .hint("A dial of 0.200 in by 0.001 in has 200."),
+            .hint("A dial of 0.200 in by 0.001 in has 200.")
+            .filled_from_shop(ShopItem::DialDivisions),
         Field::quantity("lead", "Screw, true lead", Kind::Length, &[&MM, &INCH])
             .example("5 mm")
             .range_mm(0.1, 100.0, "the lead of a table screw")
             .hint("Travel for one turn: 5 threads per inch is 0.200 in. By indicator over many turns.")
+            .filled_from_shop(ShopItem::ScrewLead)
             .measured()
             .monotonic(),
         Field::quantity("start", "Dial at the start", Kind::Length, &[&INCH, &MM]).seldom()

@@ -5,7 +5,7 @@ use crate::quantity::units::{IN_PER_REV, MM_PER_REV, RPM};
 use crate::quantity::{
     Count, FeedPerRev, FeedPerTooth, FeedRate, Kind, Quantity, RotationalSpeed, Share,
 };
-use crate::record::{SPEED_STEP, SPINDLE};
+use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -21,6 +21,7 @@ pub(super) static SHEET: Sheet = Sheet {
     group: Group::Run,
     fields: &[
         Field::choice("feed", "Feed is driven", &[choice("own", "on its own: so much a minute"), choice("spindle", "from the spindle: so much a turn")])
+            .filled_from_shop(ShopItem::FeedFollows)
             .hint("Feed by its own motor keeps its rate when the spindle step changes; feed from the spindle does not."),
         Field::table_feed("rate", "Feed set")
             .example("6 ipm")
@@ -43,12 +44,23 @@ pub(super) static SHEET: Sheet = Sheet {
             .example("70;110;175;270;425;670")
             .hint("As on the plate, one a row.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE),
+        Field::rows("feed-steps", "Feed steps", FEED_STEP, 1, 48)
+            .example("1 ipm;2 ipm;4 ipm")
+            .hint("As on the plate, one a row.")
+            .from_shop(ShopItem::FeedSteps, FEEDS)
+            .when(&[when("feed", &["own"])]),
+        Field::rows("feed-steps-turn", "Feed steps, per turn", TURN_FEED_STEP, 1, 48)
+            .example("0.002 ipr;0.004 ipr;0.008 ipr")
+            .hint("As on the plate, one a row.")
+            .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+            .when(&[when("feed", &["spindle"])]),
     ],
     results: &[
         Res::of("per-turn", "Feed a turn", Kind::FeedPerRev),
         Res::of("per-minute", "Feed a minute", Kind::FeedRate),
         Res::of("per-tooth", "Feed a tooth", Kind::FeedPerTooth),
         Res::words("on-plate", "Spindle step"),
+        Res::words("feed-on-plate", "Feed step"),
         Res::stepped("chip-up", "Chip at the next faster step", Kind::Share),
         Res::stepped("chip-down", "Chip at the next slower step", Kind::Share),
     ],
@@ -102,6 +114,22 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .says("With all teeth cutting alike.");
     }
     on_plate(inp, &mut a, &steps, speed, own);
+    let chip = |turn: FeedPerRev| {
+        teeth.map_or_else(|| Value::words("\u{2014}"), |z| Value::of(tooth(turn, z)))
+    };
+    if own {
+        let at = |rate: FeedRate| {
+            let turn = FeedPerRev::from_mm_per_rev(rate.mm_per_min() / speed.rpm());
+            vec![Value::of(rate), Value::of(turn), chip(turn)]
+        };
+        feed_steps(inp, &mut a, "feed-steps", rate, at);
+    } else {
+        let at = |turn: FeedPerRev| {
+            let rate = FeedRate::from_mm_per_min(turn.mm_per_rev() * speed.rpm());
+            vec![Value::of(rate), Value::of(turn), chip(turn)]
+        };
+        feed_steps(inp, &mut a, "feed-steps-turn", turn, at);
+    }
     if !inp.quiet() {
         let columns = &[
             "spindle",
@@ -114,8 +142,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         for step in &steps {
             let rate = rate_at(*step)?;
             let there = FeedPerRev::from_mm_per_rev(rate.mm_per_min() / step.rpm());
-            let chip =
-                teeth.map_or_else(|| Value::words("\u{2014}"), |z| Value::of(tooth(there, z)));
             let change = Value::of(Share::from_fraction(there / turn - 1.0))
                 .places(0, 0)
                 .signed();
@@ -124,7 +150,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                     Value::of(*step),
                     Value::of(rate),
                     Value::of(there),
-                    chip,
+                    chip(there),
                     change,
                 ])
                 .chosen(*step == speed);
@@ -233,6 +259,34 @@ fn on_plate(
             .places(0, 0)
             .signed()
             .says(format!("At {}.", inp.show(*step)));
+    }
+}
+
+/// Whether the feed is a step of the plate, and what each step of the plate gives at the spindle as it is now.
+fn feed_steps<Q: Quantity>(
+    inp: &Inputs,
+    a: &mut Answer,
+    field: &'static str,
+    set: Q,
+    cells: impl Fn(Q) -> Vec<Value>,
+) {
+    let mut steps: Vec<Q> = inp.list(field);
+    crate::order::sort_by(&mut steps, |a, b| a.base().total_cmp(&b.base()));
+    let near = |step: Q| (step.base() / set.base() - 1.0).abs() < 1e-9;
+    let text = match around(&steps, set) {
+        Some(_) if steps.iter().any(|step| near(*step)) => "on the plate".to_owned(),
+        Some(found) => format!("not on the plate; nearest is {}", inp.show(found.nearest)),
+        None => "not on the plate".to_owned(),
+    };
+    a.words("feed-on-plate", text)
+        .says("Against the feed steps of the shop.");
+    if inp.quiet() {
+        return;
+    }
+    let columns = &["feed a minute", "feed a turn", "feed a tooth"];
+    let table = a.table("feeds", "Each feed step at this spindle speed", columns);
+    for step in steps {
+        table.row(cells(step)).chosen(near(step));
     }
 }
 

@@ -1,8 +1,8 @@
 //! Does the plate make sense? The series behind a machine's steps, and the step that is worn, misread or missing.
 
 use crate::machine::{OFF, Plate, look_at_plate};
-use crate::quantity::{FeedRate, Kind, Number, Quantity, RotationalSpeed, Share};
-use crate::record::{FEED_STEP, FEEDS, SPEED_STEP, SPINDLE};
+use crate::quantity::{FeedPerRev, FeedRate, Kind, Number, Quantity, RotationalSpeed, Share};
+use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -33,11 +33,25 @@ pub(super) static SHEET: Sheet = Sheet {
             .hint("As on the plate, slowest first.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE)
             .when(&[when("of", &["spindle"])]),
+        Field::choice("feed-follows", "Feed follows the spindle", FOLLOWS)
+            .from_shop(ShopItem::FeedFollows, "own")
+            .when(&[when("of", &["feed"])]),
         Field::rows("feed-steps", "Feed steps", FEED_STEP, 3, 48)
             .example("1 ipm;2 ipm;4 ipm")
             .hint("As on the plate, slowest first.")
             .from_shop(ShopItem::FeedSteps, FEEDS)
-            .when(&[when("of", &["feed"])]),
+            .when(&[when("of", &["feed"]), when("feed-follows", &["own"])]),
+        Field::rows(
+            "feed-steps-turn",
+            "Feed steps, per turn",
+            TURN_FEED_STEP,
+            3,
+            48,
+        )
+        .example("0.002 ipr;0.004 ipr;0.008 ipr")
+        .hint("As on the plate, slowest first.")
+        .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+        .when(&[when("of", &["feed"]), when("feed-follows", &["spindle"])]),
     ],
     results: &[
         Res::of("ratio", "Ratio from step to step", Kind::Number),
@@ -53,6 +67,14 @@ pub(super) static SHEET: Sheet = Sheet {
         &[
             ("of", "feed"),
             ("feed-steps", "1 ipm;1.4 ipm;2 ipm;2.8 ipm;5.6 ipm;8 ipm"),
+        ],
+        &[
+            ("of", "feed"),
+            ("feed-follows", "spindle"),
+            (
+                "feed-steps-turn",
+                "0.1 mm/rev;0.14 mm/rev;0.2 mm/rev;0.28 mm/rev;0.56 mm/rev",
+            ),
         ],
     ],
     takes: &[],
@@ -72,18 +94,17 @@ static BOXES: Source =
     Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    if inp.choice("of") == "feed" {
-        let steps: Vec<FeedRate> = inp.list("feed-steps");
-        tell(inp, "feed-steps", &steps)
-    } else {
-        let steps: Vec<RotationalSpeed> = inp.list("spindle-steps");
-        tell(inp, "spindle-steps", &steps)
+    match (inp.choice("of"), inp.choice("feed-follows")) {
+        ("feed", "spindle") => tell::<FeedPerRev>(inp, "feed-steps-turn"),
+        ("feed", _) => tell::<FeedRate>(inp, "feed-steps"),
+        _ => tell::<RotationalSpeed>(inp, "spindle-steps"),
     }
 }
 
 /// Steps in the unit in use: a preferred number belongs to the unit that the plate is cut in.
-fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, steps: &[Q]) -> Result<Answer, Stop> {
+fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> {
     let unit = inp.unit_of::<Q>();
+    let steps: Vec<Q> = inp.list(field);
     let values: Vec<f64> = steps
         .iter()
         .map(|step| unit.from_base(step.base()))
@@ -107,7 +128,15 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, steps: &[Q]) -> Result<A
             "add steps from the plate",
         )
     })?;
-    let show = |value: f64| Value::of(Q::from_base(unit.to_base(value)));
+    // a feed per turn is small: a place more than it is set by
+    let show = |value: f64| {
+        let shown = Value::of(Q::from_base(unit.to_base(value)));
+        if unit.kind == Kind::FeedPerRev {
+            shown.places(5, 4)
+        } else {
+            shown
+        }
+    };
     let text = |value: f64| show(value).text_with_unit(inp.system());
     let mut a = inp.answer();
     a.line("ratio", Number::of(plate.ratio))

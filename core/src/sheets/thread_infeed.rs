@@ -127,18 +127,21 @@ static FIELDS: &[Field] = &[
     .example("8 tpi")
     .hint("For the thread dial.")
     .range(0.5, 26.0, "leadscrews of lathes")
+    .filled_from_shop(ShopItem::Leadscrew)
     .optional(),
     Field::count("wheel", "Teeth of the dial's wheel")
         .seldom()
         .preset("32")
         .example("32")
-        .range(4.0, 120.0, "wheels of thread dials"),
+        .range(4.0, 120.0, "wheels of thread dials")
+        .filled_from_shop(ShopItem::ThreadDialWheel),
     Field::count("lines", "Lines on the dial")
         .seldom()
         .preset("8")
         .example("8")
         .hint("Numbered and plain ones together.")
-        .range(1.0, 60.0, "lines on a dial"),
+        .range(1.0, 60.0, "lines on a dial")
+        .filled_from_shop(ShopItem::ThreadDialLines),
 ];
 
 static RESULTS: &[Res] = &[

@@ -74,7 +74,7 @@ pub struct Axis {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(default))]
 pub struct Plate {
-    /// Feed steps, texts.
+    /// Feed steps, texts: per turn where the feed follows the spindle, but per minute in a test begun by an old version.
     pub feeds: Vec<String>,
     /// Rapid traverse, text.
     pub rapid: String,
@@ -164,11 +164,16 @@ impl Plate {
                 .map(str::to_owned)
                 .collect()
         };
+        let follows = text(ShopItem::FeedFollows) == "spindle";
         Self {
-            feeds: steps(ShopItem::FeedSteps),
+            feeds: steps(if follows {
+                ShopItem::FeedStepsTurn
+            } else {
+                ShopItem::FeedSteps
+            }),
             rapid: text(ShopItem::Rapid),
             speeds: steps(ShopItem::SpindleSteps),
-            follows: text(ShopItem::FeedFollows) == "spindle",
+            follows,
         }
     }
 }

@@ -4,7 +4,7 @@ use super::compare::{compare, difference_text};
 use super::items::{self, Asks, Item, Said};
 use super::measured::short;
 use super::{Finding, Mark, Measured, Test, read_measured};
-use crate::quantity::{Kind, System, join, plain, read, units, usual, with_unit};
+use crate::quantity::{Kind, Reading, System, join, plain, read, units, usual, with_unit};
 use crate::sheet::Caution;
 use crate::standards::acceptance_limits::{AcceptanceLimit, CERTAINTY};
 
@@ -146,7 +146,9 @@ fn caution(said: &Said) -> Caution {
 }
 
 fn plate_note(test: &Test) -> String {
-    if test.plate.follows {
+    if test.plate.feeds.iter().any(|step| per_turn(step).is_some()) {
+        "On this machine the feed follows the spindle. Write above at which spindle step the feeds are run: what the plate gives for a turn is reckoned at it.".into()
+    } else if test.plate.follows {
         "On this machine the feed follows the spindle: the plate's feeds hold at one spindle step only. Run them at that step and write it above.".into()
     } else {
         "The plate's figures were taken from my shop when this test was begun.".into()
@@ -206,7 +208,7 @@ fn line(test: &Test, item: Item, room: Option<&Measured>, system: System) -> Pro
     line.is_size = true;
     line.takes_wanted = kind != Kind::Temperature;
     let wanted = match &item.asks {
-        Asks::Size(_, plate) => wanted(&mut line, kind, plate.as_ref(), system),
+        Asks::Size(_, plate) => wanted(&mut line, kind, plate.as_ref(), &test.spindle, system),
         _ => None,
     };
     if line.finding.measured.trim().is_empty() {
@@ -247,6 +249,7 @@ fn wanted(
     line: &mut ProvingLine,
     kind: Kind,
     plate: Option<&(String, String)>,
+    spindle: &str,
     system: System,
 ) -> Option<Measured> {
     let own = line.finding.wanted.trim();
@@ -263,7 +266,27 @@ fn wanted(
         }
     }
     let (text, share) = plate?;
-    let Ok(read_plate) = read_measured(text, kind, system) else {
+    let mut from = String::from("on the plate");
+    let mut of = text.clone();
+    let read_plate = if let Some(turn) = per_turn(text).filter(|_| kind == Kind::FeedRate) {
+        match at_spindle(&turn, spindle) {
+            Ok((rate, speed)) => {
+                from = format!("{text} at {speed}");
+                of = format!("{text}, at {speed}");
+                rate
+            }
+            Err(fault) if fault.is_empty() => {
+                line.expected = format!("{text} on the plate: write the spindle step above");
+                return None;
+            }
+            Err(fault) => {
+                line.wanted_fault = format!("the spindle step above: {fault}");
+                return None;
+            }
+        }
+    } else if let Ok(read_plate) = read_measured(text, kind, system) {
+        read_plate
+    } else {
         if !text.trim().is_empty() {
             line.wanted_fault = "the plate's figure can't be read; type it here".into();
         }
@@ -287,13 +310,36 @@ fn wanted(
         plus: read_plate.plus * part,
         ..read_plate
     };
-    let from = if part == 1.0 {
-        String::from("on the plate")
-    } else {
-        format!("{} of the plate's {text}", plain(part, &units::NUMBER))
-    };
+    if part != 1.0 {
+        from = format!("{} of the plate's {of}", plain(part, &units::NUMBER));
+    }
     line.expected = format!("{}, {from}", short(scaled.value, scaled.unit));
     Some(scaled)
+}
+
+/// A step of a plate that is cut per turn, with its unit.
+fn per_turn(text: &str) -> Option<Reading> {
+    read(text, Kind::FeedPerRev, &[])
+        .ok()
+        .filter(|reading| !reading.bare)
+}
+
+/// What a feed per turn comes to in a minute at a spindle step, and the step in words; an empty fault where no step is written.
+fn at_spindle(turn: &Reading, spindle: &str) -> Result<(Measured, String), String> {
+    if spindle.trim().is_empty() {
+        return Err(String::new());
+    }
+    let speed = read_measured(spindle, Kind::RotationalSpeed, System::Inch)?;
+    let (least, most) = (turn.nominal - turn.minus, turn.nominal + turn.plus);
+    let value = turn.nominal * speed.value;
+    let rate = Measured {
+        value,
+        minus: value - least * (speed.value - speed.minus),
+        plus: most * (speed.value + speed.plus) - value,
+        unit: usual(Kind::FeedRate, turn.unit.system.unwrap_or(System::Inch)),
+        over_mm: None,
+    };
+    Ok((rate, short(speed.value, speed.unit)))
 }
 
 /// "0.025 mm in 300 mm, 0.0010 in in 1 ft: customary, unverified".

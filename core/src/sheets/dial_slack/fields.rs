@@ -52,6 +52,7 @@ pub(super) static FIELDS: &[Field] = &[
         .range_mm(0.1, 100.0, "what a dial shows for a turn")
         .hint("Where zero lies between the two readings.")
         .when(TWICE)
+        .filled_from_shop(ShopItem::DialTurn)
         .optional(),
     length("turned", "Dial turned back by")
         .example("0.050 in")

@@ -2,11 +2,12 @@
 
 use crate::quantity::Kind;
 use crate::quantity::units::{INCH, MM};
-use crate::record::{FEED_STEP, FEEDS, SPEED_STEP, SPINDLE};
+use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 
 const SERIES: When = when("find", &["stages"]);
 const GEARS: When = when("find", &["gears"]);
+const FEED_BOX: When = when("box", &["feeds"]);
 
 pub static FIELDS: &[Field] = &[
     Field::choice(
@@ -22,11 +23,25 @@ pub static FIELDS: &[Field] = &[
         "Box for",
         &[choice("feeds", "feeds"), choice("speeds", "spindle speeds")],
     ),
+    Field::choice("feed-follows", "Feed follows the spindle", FOLLOWS)
+        .from_shop(ShopItem::FeedFollows, "own")
+        .when(&[SERIES, FEED_BOX]),
     Field::rows("feed-steps", "Feeds on the plate", FEED_STEP, 2, 48)
         .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
         .hint("All of them, in any order.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
-        .when(&[SERIES, when("box", &["feeds"])]),
+        .when(&[SERIES, FEED_BOX, when("feed-follows", &["own"])]),
+    Field::rows(
+        "feed-steps-turn",
+        "Feeds on the plate, per turn",
+        TURN_FEED_STEP,
+        2,
+        48,
+    )
+    .example("0.002 ipr;0.004 ipr;0.008 ipr")
+    .hint("All of them, in any order.")
+    .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+    .when(&[SERIES, FEED_BOX, when("feed-follows", &["spindle"])]),
     Field::rows("spindle-steps", "Speeds on the plate", SPEED_STEP, 2, 48)
         .example("70 rpm;110 rpm;175 rpm;270 rpm")
         .hint("All of them, in any order.")

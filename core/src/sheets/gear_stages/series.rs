@@ -3,17 +3,17 @@
 use super::{LIMITS, STRUCTURE, TRADE};
 use crate::machine::isolate::MOST_SETTINGS;
 use crate::machine::structure::{Group, Structure, common_ratio, group_range, steps, structures};
-use crate::quantity::{Count, FeedRate, Number, Quantity, RotationalSpeed, Share};
+use crate::quantity::{Count, FeedPerRev, FeedRate, Number, Quantity, RotationalSpeed, Share};
 use crate::sheet::*;
 
 /// Past this a structure does not give the plate, as a share.
 const MOST_OFF: f64 = 0.08;
 
 pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    if inp.choice("box") == "speeds" {
-        tell::<RotationalSpeed>(inp, "spindle-steps", 8.0)
-    } else {
-        tell::<FeedRate>(inp, "feed-steps", 14.0)
+    match (inp.choice("box"), inp.choice("feed-follows")) {
+        ("speeds", _) => tell::<RotationalSpeed>(inp, "spindle-steps", 8.0),
+        (_, "spindle") => tell::<FeedPerRev>(inp, "feed-steps-turn", 14.0),
+        _ => tell::<FeedRate>(inp, "feed-steps", 14.0),
     }
 }
 
@@ -147,6 +147,7 @@ fn table(
             "which-pair",
             vec![
                 ("plate", inp.choice("box").into()),
+                ("feed-follows", inp.typed("feed-follows").into()),
                 (field, inp.typed(field).into()),
                 ("stages", stages.join(";")),
             ],

@@ -3,7 +3,7 @@
 use crate::machine::isolate::{Gearbox, MOST_SETTINGS, Mark};
 use crate::machine::structure::fit;
 use crate::machine::teeth::{Ways, read_stage};
-use crate::quantity::{FeedRate, Quantity, RotationalSpeed, plain};
+use crate::quantity::{FeedPerRev, FeedRate, Kind, Quantity, RotationalSpeed, plain};
 use crate::sheet::*;
 
 /// How far a plate may lie off the products of its stages, as a share: whole teeth explain 2 to 5 %.
@@ -46,11 +46,12 @@ fn plate(inp: &Inputs) -> Result<Plate, Stop> {
         crate::order::sort_by(&mut values, f64::total_cmp);
         let unit = inp.unit_of::<Q>();
         let print = |base: f64| {
-            inp.num_to(
-                Q::from_base(base),
-                if unit.places == 0 { 0 } else { 2 },
-                unit.places.min(1).max(u8::from(unit.id == "mm/min")),
-            )
+            let (inch, metric) = match unit.kind {
+                Kind::FeedPerRev => (4, 3),
+                _ if unit.places == 0 => (0, u8::from(unit.id == "mm/min")),
+                _ => (2, 1),
+            };
+            inp.num_to(Q::from_base(base), inch, metric)
         };
         if let Some(twice) = values.windows(2).find_map(|two| match two {
             [a, b] if a == b => Some(*a),
@@ -68,6 +69,9 @@ fn plate(inp: &Inputs) -> Result<Plate, Stop> {
         Ok((values, texts, unit.symbol, field))
     }
     match inp.choice("plate") {
+        "feeds" if inp.choice("feed-follows") == "spindle" => {
+            of::<FeedPerRev>(inp, "feed-steps-turn")
+        }
         "feeds" => of::<FeedRate>(inp, "feed-steps"),
         "speeds" => of::<RotationalSpeed>(inp, "spindle-steps"),
         _ => Ok((Vec::new(), Vec::new(), "", "")),

@@ -2,7 +2,7 @@
 
 use crate::calls::CallFault;
 use crate::machine::teeth::{MOST_ALTERNATIVES, TeethFault, Ways, read_stage};
-use crate::record::{FEED_STEP, FEEDS, SPEED_STEP, SPINDLE};
+use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 
 /// Gear pairs of a stage: driver/driven, a space between places of the lever, x between pairs in series.
@@ -47,11 +47,19 @@ pub static FIELDS: &[Field] = &[
         choice("speeds", "spindle speeds"),
         choice("none", "nothing readable"),
     ]),
+    Field::choice("feed-follows", "Feed follows the spindle", FOLLOWS)
+        .from_shop(ShopItem::FeedFollows, "own")
+        .when(&[when("plate", &["feeds"])]),
     Field::rows("feed-steps", "Feeds on the plate", FEED_STEP, 2, 48)
         .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
         .hint("All of them, in any order.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
-        .when(&[when("plate", &["feeds"])]),
+        .when(&[when("plate", &["feeds"]), when("feed-follows", &["own"])]),
+    Field::rows("feed-steps-turn", "Feeds on the plate, per turn", TURN_FEED_STEP, 2, 48)
+        .example("0.002 ipr;0.004 ipr;0.008 ipr")
+        .hint("All of them, in any order.")
+        .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+        .when(&[when("plate", &["feeds"]), when("feed-follows", &["spindle"])]),
     Field::rows("spindle-steps", "Speeds on the plate", SPEED_STEP, 2, 48)
         .example("70 rpm;110 rpm;175 rpm;270 rpm")
         .hint("All of them, in any order.")
