@@ -16,7 +16,7 @@ async function twoShops(open) {
   for (const { page } of [here, there]) await appUp(page);
   await go(there.page, '#/shop');
   assert.equal(await there.page.locator('.notice').count(), 0, 'the other shop is read');
-  assert.ok(await there.page.getByLabel('millimetre').isChecked());
+  assert.ok(await there.page.getByLabel('millimetre', { exact: true }).isChecked());
   return [here.page, there.page];
 }
 

@@ -106,12 +106,12 @@ test('shop: the form shows the feed list of the kind of mill, and fills what a q
   await page.getByLabel(/^Lathe leadscrew/).fill('8');
   await page.getByLabel(/^Table screw, travel a turn/).fill('0.2');
   await go(page, '#/');
-  await page.getByRole('link', { name: /Which wheels of my set/ }).click();
-  await page.getByLabel(/^Leadscrew/).waitFor();
-  assert.equal(await page.getByLabel(/^Leadscrew/).inputValue(), '8');
+  await page.locator('a[href^="#/v1/change-gears"]').first().click();
+  await page.locator('#f-leadscrew').waitFor();
+  assert.equal(await page.locator('#f-leadscrew').inputValue(), '8');
   await page.getByRole('button', { name: 'Clear' }).click();
-  assert.equal(await page.getByLabel(/^Leadscrew/).inputValue(), '8', 'cleared back to my shop');
+  assert.equal(await page.locator('#f-leadscrew').inputValue(), '8', 'cleared back to my shop');
   await go(page, '#/v1/change-gears');
-  await page.getByLabel(/^Leadscrew/).waitFor();
-  assert.equal(await page.getByLabel(/^Leadscrew/).inputValue(), '', 'a link never depends on the receiver');
+  await page.locator('#f-leadscrew').waitFor();
+  assert.equal(await page.locator('#f-leadscrew').inputValue(), '', 'a link never depends on the receiver');
 });
