@@ -212,7 +212,6 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
 
 fn preset_words(preset: Preset, reading: &str) -> String {
     match preset {
-        Preset::Shop(_, "") => String::new(),
         Preset::Shop(..) => format!("General shop: {reading}. "),
         _ => format!("Usual: {reading}. "),
     }

@@ -117,12 +117,12 @@ pub enum Preset {
 }
 
 impl Preset {
-    /// Something holds when nothing is typed, if only that the shop has none.
+    /// Something holds when nothing is typed.
     pub const fn holds(self) -> bool {
         match self {
             Self::None => false,
-            Self::Filled(_, usual) => !usual.is_empty(),
-            Self::Text(_) | Self::Shop(..) => true,
+            Self::Shop(_, text) | Self::Filled(_, text) => !text.is_empty(),
+            Self::Text(_) => true,
         }
     }
     /// What *my shop* says to the field.
