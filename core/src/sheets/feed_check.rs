@@ -194,6 +194,10 @@ fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
     Ok(timings)
 }
 
+fn plural(count: usize) -> &'static str {
+    if count == 1 { "" } else { "s" }
+}
+
 fn share(share: Share) -> String {
     Value::of(share)
         .places(1, 1)
@@ -250,8 +254,12 @@ fn table(a: &mut Answer, check: &FeedCheck) {
                 let steps = libm::round(libm::log(1.0 + one.off_common) / libm::log(ratio)) as i32;
                 match steps {
                     0 => "off".to_owned(),
-                    n if n > 0 => format!("{n} steps up"),
-                    n => format!("{} steps down", n.saturating_neg()),
+                    n => format!(
+                        "{} step{} {}",
+                        n.unsigned_abs(),
+                        plural(n.unsigned_abs() as usize),
+                        if n > 0 { "up" } else { "down" }
+                    ),
                 }
             }
             _ if single => "off".into(),
@@ -340,8 +348,9 @@ fn work(inp: &Inputs, w: &mut Work, timings: &[Timing], check: &FeedCheck, fine:
         &[
             "median of measured \u{f7} plate".into(),
             format!(
-                "{} settings from {}: {}",
+                "{} setting{} from {}: {}",
                 check.settings.len(),
+                plural(check.settings.len()),
                 inp.show(setting.plate),
                 inp.num_to(Number::of(check.common), 4, 4)
             ),
