@@ -33,14 +33,17 @@ pub fn TableView(props: &TableProps) -> Html {
     if table.rows.is_empty() {
         return html! { if !table.note.is_empty() { <p class="soft">{ table.note.to_string() }</p> } };
     }
+    // where all are owned, as the steps of the shop's own machine are, the mark would tell nothing
+    let marks_owned = table.rows.iter().any(|row| !row.owned);
+    let narrow = table.columns.len() > 4;
     html! {
         <div class="scroll" tabindex="0" role="region" aria-label={table.title.to_string()}>
-            <table class="ranked">
+            <table class={classes!("ranked", narrow.then_some("narrow"))}>
                 <caption>{ table.title.to_string() }</caption>
                 <thead><tr>{ for table.columns.iter().enumerate().map(|(at, column)| html! {
                     <th scope="col" class={head_class(props, at)}>{ head(props, at, column) }</th>
                 }) }</tr></thead>
-                <tbody>{ for table.rows.iter().map(|row| line(props, &shop, row)) }</tbody>
+                <tbody>{ for table.rows.iter().map(|row| line(props, &shop, row, marks_owned)) }</tbody>
             </table>
             if !table.note.is_empty() { <p class="soft">{ table.note.to_string() }</p> }
         </div>
@@ -80,7 +83,7 @@ fn unit_of(props: &TableProps, at: usize) -> Option<&'static str> {
     units.all(|unit| unit == first).then_some(first)
 }
 
-fn line(props: &TableProps, shop: &Shop, row: &Row) -> Html {
+fn line(props: &TableProps, shop: &Shop, row: &Row, marks_owned: bool) -> Html {
     html! {
         <tr class={row.chosen.then_some("pick")}>
             { for row.cells.iter().enumerate().map(|(at, cell)| {
@@ -92,7 +95,7 @@ fn line(props: &TableProps, shop: &Shop, row: &Row) -> Html {
                     html! {
                         <th scope="row" class="first">
                             { opener(props, shop, row, &text) }
-                            if row.owned { <span class="owned">{ "in your set" }</span> }
+                            if row.owned && marks_owned { <span class="owned">{ "in your set" }</span> }
                             if row.chosen { <span class="out">{ " taken" }</span> }
                         </th>
                     }

@@ -70,6 +70,33 @@ pub fn next(gearbox: &Gearbox, marks: &[Mark], finding: &Finding) -> Vec<Trial> 
     trials
 }
 
+/// The setting not tried yet that would clear the most alternatives that no setting has tried, the slowest of equals; one
+/// that a suspect is in clears nothing, so it is passed over. None where nothing is left to clear.
+///
+/// ```
+/// use benchslate_core::machine::isolate::{Gearbox, Mark, explain, to_clear};
+/// let gearbox = Gearbox::by_steps(&[(3, 2), (2, 1)]).unwrap();
+/// let marks = [Mark::Noisy, Mark::Noisy, Mark::Well]; // the third alternative of the first stage is in none of them
+/// assert_eq!(to_clear(&gearbox, &marks, &explain(&gearbox, &marks)), Some(4));
+/// ```
+pub fn to_clear(gearbox: &Gearbox, marks: &[Mark], finding: &Finding) -> Option<usize> {
+    let (bad, good) = split(marks);
+    let suspect = |setting: usize| {
+        finding
+            .suspects
+            .iter()
+            .any(|&(stage, at)| gearbox.using(stage, at) >> setting & 1 == 1)
+    };
+    let clears = |setting: usize| {
+        let uses = |&&(stage, at): &&(usize, usize)| gearbox.using(stage, at) >> setting & 1 == 1;
+        finding.untried.iter().filter(uses).count()
+    };
+    let open = (0..gearbox.len()).filter(|&at| (bad | good) >> at & 1 == 0 && !suspect(at));
+    open.rev()
+        .max_by_key(|&setting| clears(setting))
+        .filter(|&setting| clears(setting) > 0)
+}
+
 /// How much an answer tells that is bad with this share, bits.
 fn doubt(share: f64) -> f64 {
     let part = |p: f64| if p > 0.0 { -p * libm::log2(p) } else { 0.0 };

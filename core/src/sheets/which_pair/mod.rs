@@ -13,7 +13,7 @@ use crate::sheet::*;
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "which-pair",
-    revision: 1,
+    revision: 2,
     title: "Find the bad pair in a box",
     question: "Which pair is it?",
     aside: "stages, how each setting runs",

@@ -6,7 +6,7 @@ use super::grid::grid;
 use super::say;
 use crate::machine::isolate::{
     Cause, Explanation, Finding, Mark, Settings, Trial, Verdict, explain, is_hunting, meets_again,
-    next, plan, split,
+    next, plan, split, to_clear,
 };
 use crate::quantity::{Count, Share};
 use crate::sheet::*;
@@ -36,7 +36,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             sound(&boxed, &finding)
         ));
     }
-    try_next(&mut a, &boxed, &finding, &trials);
+    try_next(&mut a, &boxed, &marks, &finding, &trials);
     let names = |places: &[(usize, usize)]| {
         let all: Vec<String> = places
             .iter()
@@ -255,7 +255,7 @@ fn sound(boxed: &Boxed, finding: &Finding) -> String {
     format!("In {pair} the same two teeth meet {turns} of the driver{hunts}.")
 }
 
-fn try_next(a: &mut Answer, boxed: &Boxed, finding: &Finding, trials: &[Trial]) {
+fn try_next(a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding, trials: &[Trial]) {
     if matches!(finding.verdict, Verdict::Nothing) {
         let plan = plan(&boxed.gearbox);
         let numbers: Vec<String> = plan
@@ -286,36 +286,42 @@ fn try_next(a: &mut Answer, boxed: &Boxed, finding: &Finding, trials: &[Trial]) 
             .says("A mark that stands alone is tried twice.");
         return;
     }
-    match trials.first() {
-        Some(trial) => {
-            let says = if finding.count > 1 {
-                format!(
-                    "If it runs badly {} of {} explanations are left, if well {}.",
-                    trial.left_if_bad, finding.count, trial.left_if_well
-                )
-            } else if finding.exact.is_empty() {
-                "It tells most of what has not been tried.".to_owned()
-            } else {
-                format!(
-                    "To be sure: it runs {} if this is right.",
-                    if trial.left_if_bad > 0 {
-                        "badly"
-                    } else {
-                        "well"
-                    }
-                )
-            };
-            a.words("next", say::setting(boxed, trial.setting))
-                .says(says);
-        }
-        None => {
-            a.words("next", "no setting tells more")
-                .says(if finding.count == 1 {
-                    "Those not tried would only repeat what is known."
+    if let Some(trial) = trials.first() {
+        let says = if finding.count > 1 {
+            format!(
+                "If it runs badly {} of {} explanations are left, if well {}.",
+                trial.left_if_bad, finding.count, trial.left_if_well
+            )
+        } else if finding.exact.is_empty() {
+            "It tells most of what has not been tried.".to_owned()
+        } else {
+            format!(
+                "To be sure: it runs {} if this is right.",
+                if trial.left_if_bad > 0 {
+                    "badly"
                 } else {
-                    "What is left can't be told apart from outside."
-                });
-        }
+                    "well"
+                }
+            )
+        };
+        a.words("next", say::setting(boxed, trial.setting))
+            .says(says);
+    } else {
+        let (next, says) = match to_clear(&boxed.gearbox, marks, finding) {
+            Some(setting) => (
+                say::setting(boxed, setting),
+                "It tells no more of the cause, but tries a pair that no setting has tried.",
+            ),
+            None if finding.count == 1 => (
+                "no setting tells more".into(),
+                "Those not tried would only repeat what is known.",
+            ),
+            None => (
+                "no setting tells more".into(),
+                "What is left can't be told apart from outside.",
+            ),
+        };
+        a.words("next", next).says(says);
     }
 }
 
