@@ -6,7 +6,9 @@ use crate::standards::cutting_speeds::{
     CutterMaterial, Material, Operation, SpeedBand, speed_band,
 };
 
-use super::sources::{HOLE_FACTORS, REAM_HALF};
+use super::sources::{
+    CARBIDE_TWICE, CARBON_HALF, HOLE_FACTORS, REAM_HALF, THREAD_SHARE, TURN_FROM_DRILL,
+};
 
 /// A band of cutting speeds with its start and its reason.
 #[derive(Clone, PartialEq, Debug)]
@@ -21,36 +23,56 @@ pub struct SpeedAim {
     pub because: &'static str,
     /// The rows behind it.
     pub band: SpeedBand,
-    /// The rule that was laid over the rows, where one was.
-    pub rule: Option<&'static Source>,
+    /// The rules that were laid over the rows, where any were.
+    pub rules: Vec<&'static Source>,
 }
 
 const SLOWEST: &str = "the slowest figure read in print for this material: it spares the cutter, and speed is easily added";
 const REAMED: &str = "no reaming row for this material: half of the slowest drilling speed, up to two thirds of the fastest";
 const SUNK: &str = "a quarter of the drilling speed, for a countersink or counterbore";
+const CARBON: &str = "no row for carbon-steel cutters: half of the HSS speed";
+const CARBIDE: &str = "no row for carbide: twice the HSS speed, up to three times";
+const TURNED: &str = "no turning row for this material: the drilling speed, up to twice";
+const MILLED: &str = "no milling row for this material: the drilling speed, up to half more";
+const THREADED: &str =
+    "no threading row for this material: a quarter of the turning speed, up to half";
 
 impl SpeedAim {
-    /// A rule laid over the rows: the slow end and the start times `low`, the fast end times `high`.
+    fn of(band: SpeedBand) -> Self {
+        Self {
+            low: band.low,
+            start: band.start,
+            high: band.high,
+            because: SLOWEST,
+            band,
+            rules: Vec::new(),
+        }
+    }
+
+    /// A rule laid over it: the slow end, the start and the fast end each times its own factor.
     pub(crate) fn scaled(
-        band: SpeedBand,
-        low: f64,
-        high: f64,
+        mut self,
+        [low, start, high]: [f64; 3],
         because: &'static str,
         rule: &'static Source,
     ) -> Self {
-        Self {
-            low: band.low * low,
-            start: band.start * low,
-            high: band.high * high,
-            because,
-            band,
-            rule: Some(rule),
-        }
+        self.low = self.low * low;
+        self.start = self.start * start;
+        self.high = self.high * high;
+        self.because = because;
+        self.rules.push(rule);
+        self
     }
 }
 
 /// The band for an operation; nothing where no source that we know covers it. `countersink` lays the quarter rule over the
-/// drilling rows; reaming without a row of its own takes half (TM 1-420) to two thirds of the drilling speed.
+/// drilling rows. Where an operation has no row of its own, one rule (never two) is laid over another's rows:
+///
+/// - reaming: half (TM 1-420) to two thirds of the drilling speed;
+/// - carbon-steel cutters: half of the HSS speed (Machinery's Handbook, 28th ed., cutting tool materials);
+/// - carbide, but for taps and threads: twice (shop handout) to three times (a small lathe maker's leaflet) the HSS speed;
+/// - HSS in the lathe: one to two times the drilling speed; HSS milling: one to one and a half times (unsigned shop table);
+/// - a single-point thread: a quarter to a half of the turning speed (common practice).
 pub fn speed_aim(
     material: Material,
     operation: Operation,
@@ -58,25 +80,34 @@ pub fn speed_aim(
     hardness_hb: Option<u16>,
     countersink: bool,
 ) -> Option<SpeedAim> {
-    let find = |operation| speed_band(material, operation, cutter, hardness_hb);
+    use CutterMaterial::{Carbide, CarbonSteel, HighSpeedSteel};
+    use Operation::{Drilling, Milling, Reaming, Tapping, Threading, TurningFinish, TurningRough};
+    let find =
+        |operation, cutter| speed_band(material, operation, cutter, hardness_hb).map(SpeedAim::of);
+    let drilled = || find(Drilling, cutter);
     if countersink {
-        return find(Operation::Drilling)
-            .map(|band| SpeedAim::scaled(band, 0.25, 0.25, SUNK, &HOLE_FACTORS));
+        return drilled().map(|aim| aim.scaled([0.25; 3], SUNK, &HOLE_FACTORS));
     }
-    if let Some(band) = find(operation) {
-        let (low, start, high) = (band.low, band.start, band.high);
-        return Some(SpeedAim {
-            low,
-            start,
-            high,
-            because: SLOWEST,
-            band,
-            rule: None,
-        });
-    }
-    if operation == Operation::Reaming {
-        return find(Operation::Drilling)
-            .map(|band| SpeedAim::scaled(band, 0.5, 2.0 / 3.0, REAMED, &REAM_HALF));
-    }
-    None
+    find(operation, cutter)
+        .or_else(|| match operation {
+            Reaming => drilled().map(|aim| aim.scaled([0.5, 0.5, 2.0 / 3.0], REAMED, &REAM_HALF)),
+            _ => None,
+        })
+        .or_else(|| {
+            let hss = find(operation, HighSpeedSteel);
+            match (cutter, operation) {
+                (CarbonSteel, _) => hss.map(|aim| aim.scaled([0.5; 3], CARBON, &CARBON_HALF)),
+                (Carbide, Tapping | Threading) => None,
+                (Carbide, _) => hss.map(|aim| aim.scaled([2.0, 2.0, 3.0], CARBIDE, &CARBIDE_TWICE)),
+                (HighSpeedSteel, TurningRough | TurningFinish) => {
+                    drilled().map(|aim| aim.scaled([1.0, 1.0, 2.0], TURNED, &TURN_FROM_DRILL))
+                }
+                (HighSpeedSteel, Milling) => {
+                    drilled().map(|aim| aim.scaled([1.0, 1.0, 1.5], MILLED, &TURN_FROM_DRILL))
+                }
+                (HighSpeedSteel, Threading) => find(TurningRough, cutter)
+                    .map(|aim| aim.scaled([0.25, 0.25, 0.5], THREADED, &THREAD_SHARE)),
+                _ => None,
+            }
+        })
 }

@@ -45,6 +45,56 @@ pub(crate) static REAM_HALF: Source = Source::read(
     "TM 1-420 Lathes, War Department, 29 November 1940",
     "par. 37, reaming at half the drilling speed",
 );
+pub(crate) static CARBON_HALF: Source = Source::read(
+    "Machinery's Handbook, 28th ed.",
+    "cutting tool materials: plain carbon tool steel at about half of the high-speed steel speed",
+);
+pub(crate) static CARBIDE_TWICE: Source = Source::read(
+    "Shop handout on machine tool speeds and feeds, unsigned",
+    "carbide tips at twice the speed; a small lathe maker's leaflet says about three times",
+);
+pub(crate) static TURN_FROM_DRILL: Source = Source::read(
+    "Shop table of cutting speeds for HSS, unsigned",
+    "from drilling: milling up to half more, turning up to twice",
+);
+pub(crate) static THREAD_SHARE: Source =
+    Source::practice("Threading at a quarter to a half of the turning speed");
+pub(crate) static PART_SPEED: Source = Source::read(
+    "TM 1-420 Lathes, War Department, 29 November 1940",
+    "par. 32 d, parting: about the turning speed, power feed about 0.002 in a turn",
+);
+pub(crate) static BORE_SHARE: Source = Source::read(
+    "A tool maker's user guide",
+    "p. 33, counterbores at about 80 to 85 % of a drill's speed and feed",
+);
+pub(crate) static SINK_FEED: Source = Source::read(
+    "Speeds and Feeds, a university design laboratory",
+    "countersinks at a quarter of the speed and the same feed per turn as the drill",
+);
+pub(crate) static REAM_GUIDE: Source = Source::read(
+    "A reamer maker's guide",
+    "stock by diameter; feed 0.002 to 0.003 in per flute and turn",
+);
+pub(crate) static CARBIDE_END_FEEDS: Source = Source::read(
+    "An end mill maker's chart, carbide",
+    "feed per tooth by diameter",
+);
+pub(crate) static CARBIDE_FACE_FEED: Source = Source::read(
+    "Carvill, Mechanical Engineer's Data Handbook",
+    "section 5.4, p. 187, carbide cutters at 0.2 mm per tooth",
+);
+pub(crate) static ARMY_FEEDS: Source = Source::read(
+    "TM 43-0106",
+    "Table 2-8, stainless steel, 1 in stock or larger",
+);
+pub(crate) static SELECTED_FEEDS: Source = Source::read(
+    "Feed selection table for turning, unsigned",
+    "HSS, roughing and finishing",
+);
+pub(crate) static PLASTIC_FEEDS: Source = Source::read(
+    "A plastics supplier's guide",
+    "turning: roughing 0.015 in a turn, finishing 0.005 or less",
+);
 pub(crate) static REAM_STOCK: Source = Source::read(
     "TM 1-420 Lathes, War Department, 29 November 1940",
     "par. 37, 0.005 to 0.010 in left for the reamer",
@@ -75,7 +125,7 @@ pub(crate) static CAST_ALLOY: Source = Source::read(
     "cast alloys: about 60 % faster than high-speed steel",
 );
 pub(crate) static SHARES_OF_SPEED: Source = Source::practice(
-    "Shares of the usual speed and feed for parting, step drills, T-slot and dovetail cutters",
+    "Shares of the usual speed and feed for step drills, T-slot and dovetail cutters",
 );
 pub(crate) static ARBOR_WORK: Source = Source::practice("Setting up cutters on an arbor");
 pub(crate) static THROAT_FIRST: Source = Source::read(
@@ -111,4 +161,20 @@ speed_sources! {
     TapTrade: read, "Trade table of peripheral speeds for taps", "publisher not stated";
     TapMaker: read, "Tap maker's table of HSS tap speeds, 2018", "by work and hardness";
     TapChart: read, "Chart of suggested tapping speeds", "publisher not stated";
+    TapPage: read, "A tap maker's page, London", "speeds for machine tapping, HSS";
+    HandbookSteels: read, "Machinery's Handbook, older editions", "speeds for steels by hardness, HSS";
+    HandbookTurning: read, "Machinery's Handbook, earlier edition", "turning steels, carbide";
+    HandbookNickel: read, "Machinery's Handbook, a guide to it", "p. 180, machining monel and nickel";
+    ArmyStainless: read, "TM 43-0106", "Table 2-8, stainless steel";
+    LatheManual: read, "A lathe maker's operator's manual", "Table 7.1, HSS tools";
+    SmallLathe: read, "A small lathe maker's leaflet", "turning rpm by diameter, M2 tool bits";
+    Lineham: read, "Lineham, A Text Book of Mechanical Engineering", "p. 975, deep cuts in a powerful lathe";
+    MillManual: read, "A milling machine maker's manual", "cutting speeds, HSS";
+    EndMillChart: read, "An end mill maker's chart", "Table A, roughing and finishing";
+    CarbideEndMills: read, "Makers' charts of carbide end mills", "speeds and feeds";
+    DrillPressManual: read, "A drill press maker's manual", "p. 12, HSS drills";
+    FundamentalsDrilling: read, "Fundamentals of Machining Processes", "Table 5.4, drilling";
+    TrainingCourse: read, "Technique for Manual Working of Materials, a course", "drilling, figured back from the rpm";
+    PlasticsGuide: read, "Two plastics suppliers' guides", "turning";
+    ThreadingChart: read, "A threading tool maker's chart", "single point, small uncoated tools";
 }

@@ -19,7 +19,7 @@ pub(super) use step::{Chosen, choose_step, no_speed, tell_speeds};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "speed-feed",
-    revision: 1,
+    revision: 2,
     title: "Speed and feed for a cut",
     question: "Which spindle and feed steps should I set for this cut?",
     aside: "material, cutter, diameter",
@@ -185,8 +185,5 @@ fn cautions(a: &mut Answer, cut: &Cut) {
     }
     if cut.material == Material::Magnesium {
         a.stop("Before you cut magnesium", "Chips and dust burn and water makes it worse. Sharp tools, no rubbing, no water; keep dry sand or a class D extinguisher at hand.");
-    }
-    if cut.tool == CutterMaterial::Carbide {
-        a.note("About the feed per tooth", "The feed tables are for HSS cutters. We have no verified source for carbide; its speed table by Carvill is at 0.2 mm per tooth.");
     }
 }

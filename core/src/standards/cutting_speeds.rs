@@ -4,7 +4,9 @@
 //! cutter, and speed is easily added. Figures from memory widen the band and are marked, and give the start only where
 //! nothing was read.
 
-use super::{cutting_speeds_hole, cutting_speeds_milling, cutting_speeds_turning};
+use super::{
+    cutting_speeds_hole, cutting_speeds_milling, cutting_speeds_steel, cutting_speeds_turning,
+};
 use crate::quantity::{Length, RotationalSpeed, SurfaceSpeed};
 
 /// The work materials that the tables know, as a shop calls them.
@@ -32,6 +34,8 @@ pub enum Material {
     MalleableIron,
     /// Ductile (nodular) cast iron.
     DuctileIron,
+    /// Austenitic cast iron, rich in nickel.
+    AusteniticIron,
     /// Brass, soft.
     Brass,
     /// Brass, hard.
@@ -52,6 +56,8 @@ pub enum Material {
     Titanium,
     /// Nickel copper alloy (monel).
     Monel,
+    /// Nickel and its softer alloys.
+    Nickel,
     /// Thermoplastics.
     Thermoplastic,
     /// Thermosets.
@@ -60,7 +66,7 @@ pub enum Material {
 
 impl Material {
     /// All of them, in the order of a list on screen.
-    pub const ALL: [Self; 23] = [
+    pub const ALL: [Self; 25] = [
         Self::MildSteel,
         Self::FreeMachiningSteel,
         Self::CarbonSteel,
@@ -72,6 +78,7 @@ impl Material {
         Self::GrayIron,
         Self::MalleableIron,
         Self::DuctileIron,
+        Self::AusteniticIron,
         Self::Brass,
         Self::HardBrass,
         Self::Bronze,
@@ -82,6 +89,7 @@ impl Material {
         Self::Zinc,
         Self::Titanium,
         Self::Monel,
+        Self::Nickel,
         Self::Thermoplastic,
         Self::Thermoset,
     ];
@@ -100,6 +108,7 @@ impl Material {
             Self::GrayIron => "gray-iron",
             Self::MalleableIron => "malleable-iron",
             Self::DuctileIron => "ductile-iron",
+            Self::AusteniticIron => "austenitic-iron",
             Self::Brass => "brass",
             Self::HardBrass => "hard-brass",
             Self::Bronze => "bronze",
@@ -110,6 +119,7 @@ impl Material {
             Self::Zinc => "zinc",
             Self::Titanium => "titanium",
             Self::Monel => "monel",
+            Self::Nickel => "nickel",
             Self::Thermoplastic => "thermoplastic",
             Self::Thermoset => "thermoset",
         }
@@ -129,6 +139,7 @@ impl Material {
             Self::GrayIron => "grey cast iron",
             Self::MalleableIron => "malleable iron",
             Self::DuctileIron => "ductile iron",
+            Self::AusteniticIron => "austenitic (nickel) cast iron",
             Self::Brass => "brass, soft",
             Self::HardBrass => "brass, hard",
             Self::Bronze => "bronze",
@@ -139,6 +150,7 @@ impl Material {
             Self::Zinc => "zinc die casting",
             Self::Titanium => "titanium",
             Self::Monel => "monel",
+            Self::Nickel => "nickel, soft alloys too",
             Self::Thermoplastic => "plastic that melts (thermoplastic)",
             Self::Thermoset => "plastic that chars (thermoset)",
         }
@@ -206,6 +218,38 @@ pub enum SpeedSource {
     TapMaker,
     /// A chart of suggested tapping speeds.
     TapChart,
+    /// A second tap maker's page of machine tapping speeds.
+    TapPage,
+    /// Steels by hardness, HSS: turning, milling, drilling, reaming.
+    HandbookSteels,
+    /// Steels by hardness, turning with carbide.
+    HandbookTurning,
+    /// Monel and nickel.
+    HandbookNickel,
+    /// Army manual, turning of stainless steel.
+    ArmyStainless,
+    /// A lathe maker's operator's manual.
+    LatheManual,
+    /// A small lathe maker's leaflet, figured back from rpm on 1 in.
+    SmallLathe,
+    /// A textbook of 1905, deep cuts in a powerful lathe.
+    Lineham,
+    /// A milling machine maker's manual.
+    MillManual,
+    /// An end mill maker's chart, HSS.
+    EndMillChart,
+    /// Carbide end mills, makers' charts.
+    CarbideEndMills,
+    /// A drill press maker's manual.
+    DrillPressManual,
+    /// Fundamentals of Machining Processes.
+    FundamentalsDrilling,
+    /// A training course for metal workers, figured back from rpm.
+    TrainingCourse,
+    /// A plastics supplier's guide and a plastics shop's page.
+    PlasticsGuide,
+    /// A threading tool maker's chart.
+    ThreadingChart,
 }
 
 impl SpeedSource {
@@ -261,6 +305,24 @@ impl SpeedRow {
         }
     }
 
+    /// The row in words; with the hardness where a handbook tells its rows apart by that.
+    pub fn words(&self) -> String {
+        let aisi = if self.detail.starts_with(|c: char| c.is_ascii_digit()) {
+            "AISI "
+        } else {
+            ""
+        };
+        match (self.hardness, self.source) {
+            (
+                Some((from, to)),
+                SpeedSource::HandbookSteels
+                | SpeedSource::HandbookTurning
+                | SpeedSource::HandbookCastFerrous,
+            ) => format!("{aisi}{}, {from} to {to} HB", self.detail),
+            _ => self.detail.to_owned(),
+        }
+    }
+
     /// The low end as a speed.
     pub fn low_speed(&self) -> SurfaceSpeed {
         self.speed(self.low)
@@ -298,7 +360,8 @@ pub fn all_speed_rows() -> impl Iterator<Item = SpeedRow> {
         .iter()
         .copied()
         .chain(cutting_speeds_hole::rows())
-        .chain(cutting_speeds_turning::ROWS.iter().copied())
+        .chain(cutting_speeds_turning::rows())
+        .chain(cutting_speeds_steel::rows())
 }
 
 /// The band of published cutting speeds, or nothing where no source that we know covers it.

@@ -2,8 +2,10 @@
 //!
 //! Sources by row: Carvill, Mechanical Engineer's Data Handbook, section 5.4, p. 187 (m/min); Tabellenbuch Zerspantechnik,
 //! 5th ed. 2022, pp. 272 and 274 (m/min); Krar et al., Technology of Machine Tools (ft/min, from memory); Machine Shop Work,
-//! Table IV (ft/min, carbon steel). The printed unit is the authoritative one. Two doubtful cells of Carvill's carbide table
-//! (mild steel with K20, steel castings) are left out.
+//! Table IV (ft/min, carbon steel); a milling machine maker's manual (ft/min, HSS); an end mill maker's chart, roughing to
+//! finishing (ft/min, HSS); carbide end mills, makers' charts (ft/min). The printed unit is the authoritative one. Of the last
+//! three only the metals that the others lack are filed: the rest of each chart is a check. Two doubtful cells of Carvill's carbide
+//! table (mild steel with K20, steel castings) are left out.
 
 use super::cutting_speeds::CutterMaterial::{
     Carbide, CarbonSteel as Carbon, HighSpeedSteel as Hss,
@@ -23,7 +25,9 @@ const fn row(
     detail: &'static str,
 ) -> SpeedRow {
     let unit = match source {
-        KrarMilling | MachineShopWork => SpeedUnit::Sfm,
+        KrarMilling | MachineShopWork | MillManual | EndMillChart | CarbideEndMills => {
+            SpeedUnit::Sfm
+        }
         _ => SpeedUnit::MetresPerMinute,
     };
     SpeedRow {
@@ -101,4 +105,33 @@ pub const ROWS: &[SpeedRow] = &[
     row(Brass, Carbon, 120.0, 120.0, MachineShopWork, "soft brass"),
     row(HardBrass, Carbon, 100.0, 100.0, MachineShopWork, "hard brass"),
     row(Bronze, Carbon, 80.0, 80.0, MachineShopWork, "bronze"),
+    row(ToolSteel, Hss, 50.0, 50.0, MillManual, "tool steel"),
+    row(CastSteel, Hss, 80.0, 80.0, MillManual, "cast steel"),
+    row(Brass, Hss, 150.0, 150.0, MillManual, "brass and bronze"),
+    row(Bronze, Hss, 150.0, 150.0, MillManual, "brass and bronze"),
+    row(Copper, Hss, 100.0, 100.0, MillManual, "copper"),
+    row(Titanium, Hss, 50.0, 50.0, MillManual, "titanium"),
+    row(Thermoplastic, Hss, 300.0, 800.0, MillManual, "plastics"),
+    row(Titanium, Hss, 25.0, 40.0, EndMillChart, "titanium 6Al-4V, 310 HB"),
+    row(Magnesium, Hss, 800.0, 1000.0, EndMillChart, "magnesium"),
+    row(Zinc, Hss, 800.0, 1000.0, EndMillChart, "zinc die castings, 100 HB"),
+    row(Monel, Hss, 60.0, 80.0, EndMillChart, "K-monel, 285 HB"),
+    row(Nickel, Hss, 60.0, 80.0, EndMillChart, "nickel, 280 HB"),
+    row(Thermoset, Hss, 800.0, 1000.0, EndMillChart, "phenolic laminate"),
+    row(FreeMachiningSteel, Carbide, 150.0, 400.0, CarbideEndMills, "leaded steels"),
+    row(ToolSteel, Carbide, 30.0, 150.0, CarbideEndMills, "tool steels"),
+    row(DuctileIron, Carbide, 100.0, 375.0, CarbideEndMills, "ductile iron"),
+    row(Brass, Carbide, 250.0, 500.0, CarbideEndMills, "brass and bronze"),
+    row(Bronze, Carbide, 250.0, 500.0, CarbideEndMills, "brass and bronze"),
+    row(Aluminium, Carbide, 400.0, 1200.0, CarbideEndMills, "aluminium and its alloys"),
+    row(GrayIron, Carbide, 100.0, 500.0, CarbideEndMills, "cast and malleable iron"),
+    row(MalleableIron, Carbide, 100.0, 500.0, CarbideEndMills, "cast and malleable iron"),
+    row(Magnesium, Carbide, 400.0, 400.0, CarbideEndMills, "magnesium"),
+    row(Magnesium, Carbide, 800.0, 1400.0, CarbideEndMills, "magnesium, another maker"),
+    row(Copper, Carbide, 450.0, 850.0, CarbideEndMills, "copper and its alloys"),
+    row(Monel, Carbide, 100.0, 200.0, CarbideEndMills, "monel"),
+    row(Nickel, Carbide, 50.0, 150.0, CarbideEndMills, "nickel alloys"),
+    row(Titanium, Carbide, 100.0, 400.0, CarbideEndMills, "titanium, soft"),
+    row(Titanium, Carbide, 50.0, 150.0, CarbideEndMills, "titanium, hard"),
+    row(Thermoplastic, Carbide, 500.0, 1500.0, CarbideEndMills, "plastics"),
 ];

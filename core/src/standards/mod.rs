@@ -14,6 +14,7 @@ pub mod clearance_holes;
 pub mod cutting_speeds;
 pub mod cutting_speeds_hole;
 pub mod cutting_speeds_milling;
+pub mod cutting_speeds_steel;
 pub mod cutting_speeds_turning;
 pub mod dowel_pins;
 pub mod drill_sets;

@@ -136,6 +136,12 @@ pub(super) static FIELDS: &[Field] = &[
         .example("8")
         .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
         .when(&[when("cut", MILL)]),
+    Field::count("flutes", "Flutes of the reamer")
+        .example("6")
+        .hint("For its feed.")
+        .range(1.0, 40.0, "reamers")
+        .when(&[when("cut", &["ream"])])
+        .optional(),
     Field::length("depth", "Depth of cut")
         .example("3/32 in")
         .hint("From the surface toward the arbor.")

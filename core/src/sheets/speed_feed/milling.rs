@@ -9,7 +9,9 @@ use crate::quantity::units::*;
 use crate::quantity::{Count, FeedPerRev, FeedPerTooth, FeedRate, Length, Number, Share, decimal};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::CutterMaterial;
-use crate::standards::feeds::{ToothFeedBand, tooth_feed_band};
+use crate::standards::feeds::{
+    MillingCutter, ToothFeedBand, carbide_tooth_feed_band, tooth_feed_band,
+};
 
 pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Stop> {
     let d = cut.diameter;
@@ -34,9 +36,12 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         offset_face_approach(radial, d)
     }
     .map_err(faulty)?;
-    let band = cut
-        .milling_cutter()
-        .and_then(|cutter| tooth_feed_band(cutter, cut.material, d))
+    let cutter = cut.milling_cutter();
+    let carbide = cutter
+        .filter(|_| cut.tool == CutterMaterial::Carbide)
+        .and_then(|cutter| carbide_tooth_feed_band(cutter, cut.material, d));
+    let band = carbide
+        .or_else(|| cutter.and_then(|cutter| tooth_feed_band(cutter, cut.material, d)))
         .map(|band| {
             if cut.is_one_of(UNDERCUT) {
                 ToothFeedBand {
@@ -120,6 +125,8 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         "As you gave it."
     } else if cut.is_one_of(UNDERCUT) {
         "Half an end mill's start, common practice: thin neck, and chips that cannot get out."
+    } else if carbide.is_some() {
+        "The one figure read for carbide; of an end mill that of the next smaller size listed."
     } else {
         "Start of the band: the lightest of the sources' upper figures."
     });
@@ -129,6 +136,8 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
             band.high,
             if cut.is_one_of(UNDERCUT) {
                 "half of the end mill's band, common practice"
+            } else if carbide.is_some() {
+                "half for finishing, and the one figure, carbide"
             } else {
                 "lightest figure or half of roughing, and heaviest figure, HSS cutters"
             },
@@ -277,6 +286,18 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         if band.handout {
             a.source(&HANDOUT_FEEDS);
         }
+    }
+    if carbide.is_some() {
+        a.source(if cutter == Some(MillingCutter::Face) {
+            &CARBIDE_FACE_FEED
+        } else {
+            &CARBIDE_END_FEEDS
+        });
+    } else if cut.tool == CutterMaterial::Carbide {
+        a.note(
+            "About the feed per tooth",
+            "For HSS cutters: we have no verified source for this cutter in carbide.",
+        );
     }
     if cut.is_one_of(UNDERCUT) {
         a.source(&SHARES_OF_SPEED);

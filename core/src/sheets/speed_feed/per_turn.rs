@@ -5,13 +5,20 @@ use super::fields::*;
 use crate::cutting::sources::*;
 use crate::cutting::*;
 use crate::machine::around;
+use crate::quantity::Count;
 use crate::quantity::{Angle, FeedPerRev, Length, Pitch};
 use crate::sheet::*;
-use crate::standards::feeds::{DrillFeedSource, LATHE, drill_feed_band};
+use crate::standards::feeds::{
+    COUNTERBORE_SHARE, DrillFeedSource, LATHE, LatheFeedSource, PART_FEED, REAM_FEED_PER_FLUTE,
+    drill_feed_band, ream_stock,
+};
 
 pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
     let d = cut.diameter;
-    let drill_band = (cut.kind == "drill").then(|| drill_feed_band(d)).flatten();
+    let drill_band = cut
+        .is_one_of(&["drill", "sink", "counterbore"])
+        .then(|| drill_feed_band(d))
+        .flatten();
     let lathe_rows: Vec<_> = LATHE
         .iter()
         .filter(|row| row.materials.contains(&cut.material))
@@ -25,6 +32,11 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
             .iter()
             .map(|row| row.finish)
             .reduce(|a, b| (a.0.min(b.0), a.1.max(b.1))),
+        "part" => Some((PART_FEED, PART_FEED)),
+        "ream" => inp.opt::<Count>("flutes").map(|flutes| {
+            let (low, high) = REAM_FEED_PER_FLUTE;
+            (low * flutes.get(), high * flutes.get())
+        }),
         _ => None,
     }
     .map(|(low, high)| {
@@ -35,7 +47,10 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
     });
     let band = drill_band
         .as_ref()
-        .map(|band| (band.low, band.high))
+        .map(|band| match cut.kind {
+            "counterbore" => (band.low * COUNTERBORE_SHARE.0, band.high),
+            _ => (band.low, band.high),
+        })
         .or(lathe_band);
     let pitch: Option<Pitch> = inp.opt("pitch");
     let lead = pitch.map(|pitch| FeedPerRev::from_mm_per_rev(pitch.mm()));
@@ -66,7 +81,13 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
         let line = a.line("feed-aim", wanted).says(if own.is_some() {
             "As given, per turn."
         } else {
-            "Low end of the band, per turn; the sources give it for the harder metals."
+            match cut.kind {
+                "part" => "About this, TM 1-420; by hand at first: it lets you feel a dig-in.",
+                "ream" => "Per flute 0.002 to 0.003 in, a reamer maker's guide.",
+                "sink" => "As a drill of this size, per turn (a university's guide).",
+                "counterbore" => "80 % of a drill of this size, per turn, up to the drill's own.",
+                _ => "Low end of the band, per turn; the sources give it for the harder metals.",
+            }
         });
         if let Some((low, high)) = band {
             line.band(low, high, "lightest and heaviest figure of the sources");
@@ -121,17 +142,30 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
         });
     }
     if cut.kind == "ream" {
-        // TM 1-420, par. 37: 0.005 to 0.010 in on the diameter
+        // TM 1-420, par. 37: 0.005 to 0.010 in on the diameter; the reamer maker gives it by size
         let (least, most) = (Length::from_thou(5.0), Length::from_thou(10.0));
-        a.line("stock", most)
-            .says("On the diameter, TM 1-420; less rubs, more tears.")
-            .band(least, most, "the band of TM 1-420");
-        if d > most * 2.0 {
-            a.line("before", d - most)
+        let maker = ream_stock(d);
+        let (low, high) = maker.map_or((least, most), |(low, high)| {
+            (low.min(least), high.max(most))
+        });
+        let take = maker.map_or(most, |(low, high)| most.max(low).min(high));
+        let of = if maker.is_some() {
+            "TM 1-420 (5 to 10 thou, any size) and a reamer maker's guide for this size"
+        } else {
+            "the band of TM 1-420"
+        };
+        a.line("stock", take)
+            .says("On the diameter: the most of TM 1-420, or the least of the reamer maker's guide if that is more; less rubs, more tears.")
+            .band(low, high, of);
+        if d > high * 2.0 {
+            a.line("before", d - take)
                 .says("Diameter less the stock.")
-                .band(d - most, d - least, "the band of TM 1-420");
+                .band(d - high, d - low, of);
         }
         a.source(&REAM_STOCK);
+        if maker.is_some() || band.is_some() {
+            a.source(&REAM_GUIDE);
+        }
         a.note("If the reamed hole comes out large", "Look in this order: run-out of spindle or chuck, drilled hole off line, built-up edge, too little stock, too fast. Let the reamer float, never turn it backward.");
     }
     if cut.kind == "tap" {
@@ -139,7 +173,11 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
     } else if cut.kind == "thread" {
         a.stop("Before you engage the half nuts", "The feed is the lead of the thread. Know where you will let go, and go slower if you cannot let go in time.");
     } else if own.is_none() && band.is_none() {
-        a.note("About the feed", "We have no verified source for the feed of this cut. Give your own to get the feed per minute.");
+        a.note("About the feed", if cut.kind == "ream" {
+            "Give the flutes of the reamer, or your own feed, to get the feed per minute."
+        } else {
+            "We have no verified source for the feed of this cut. Give your own to get the feed per minute."
+        });
     }
     if let Some(band) = &drill_band {
         let table = a.table(
@@ -162,8 +200,21 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
         a.source(&NAVY_FEEDS);
         a.source(&HANDBOOK_FEEDS);
     }
-    if lathe_band.is_some() {
-        a.source(&LATHE_FEEDS);
+    match cut.kind {
+        "sink" if drill_band.is_some() => {
+            a.source(&SINK_FEED);
+        }
+        "turn" | "turn-finish" | "bore" => {
+            for row in &lathe_rows {
+                a.source(match row.source {
+                    LatheFeedSource::Handout => &LATHE_FEEDS,
+                    LatheFeedSource::Selection => &SELECTED_FEEDS,
+                    LatheFeedSource::Army => &ARMY_FEEDS,
+                    LatheFeedSource::Plastics => &PLASTIC_FEEDS,
+                });
+            }
+        }
+        _ => {}
     }
     a.draw(|| {
         if cut.is_one_of(LATHE_CUTS) {

@@ -10,11 +10,17 @@ use crate::quantity::units::*;
 use crate::quantity::{Number, RotationalSpeed, Share, SurfaceSpeed, System, decimal};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Operation;
+use crate::standards::feeds::COUNTERBORE_SHARE;
+
+/// Cuts at a share of the drilling speed: a faster step chatters and shortens the edge's life, no more.
+const SLOW: &[&str] = &["sink", "counterbore"];
 
 const PARTED: &str =
-    "half of the turning speed, up to the whole: the blade is thin and deep in the groove";
+    "about the turning speed (TM 1-420); down to half of it if the blade sings (common practice)";
 const STEPPED: &str =
     "half of the drilling speed at the largest step, up to the whole: thin sheet grabs";
+const BORED: &str =
+    "a quarter of the drilling speed (school list); up to 85 % of it (a tool maker's guide)";
 
 pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(), Stop> {
     let operation = match cut.kind {
@@ -32,11 +38,16 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
         operation,
         cut.tool,
         hardness,
-        matches!(cut.kind, "sink" | "counterbore"),
+        cut.kind == "sink",
     )
     .map(|aim| match cut.kind {
-        "part" => SpeedAim::scaled(aim.band, 0.5, 1.0, PARTED, &SHARES_OF_SPEED),
-        "step" => SpeedAim::scaled(aim.band, 0.5, 1.0, STEPPED, &SHARES_OF_SPEED),
+        "part" => aim.scaled([0.5, 1.0, 1.0], PARTED, &PART_SPEED),
+        "step" => aim.scaled([0.5, 0.5, 1.0], STEPPED, &SHARES_OF_SPEED),
+        "counterbore" => {
+            let mut aim = aim.scaled([0.25, 0.25, COUNTERBORE_SHARE.1], BORED, &BORE_SHARE);
+            aim.rules.push(&HOLE_FACTORS);
+            aim
+        }
         _ => aim,
     })
     .map(|mut aim| {
@@ -70,7 +81,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
     } = choose_step(inp, list, "diameter", start, d)?;
     let steps: Vec<RotationalSpeed> = inp.list(list);
     if let (true, Some(aim)) = (too_fast, &aim)
-        && (aim.rule.is_none() || cut.is_one_of(&["part", "step"]))
+        && (!cut.is_one_of(SLOW) || aim.rules.is_empty())
         && surface > aim.high.max(start)
     {
         return Err(Stop::withheld(
@@ -210,7 +221,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
         if let Some((_, source)) = cut.better {
             a.source(source);
         }
-        if let Some(rule) = aim.rule {
+        for rule in &aim.rules {
             a.source(rule);
         }
     }

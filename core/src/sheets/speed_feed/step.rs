@@ -78,7 +78,7 @@ pub(in crate::sheets) fn tell_speeds<'a>(
     for row in &aim.band.rows {
         table
             .row(vec![
-                Value::words(row.detail),
+                Value::words(row.words()),
                 Value::of(row.low_speed()),
                 Value::of(row.high_speed()),
                 Value::words(speed_source(row.source).text()),

@@ -20,7 +20,7 @@ use spindle::spindle;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "tapping",
-    revision: 1,
+    revision: 2,
     title: "Tap a hole without breaking the tap",
     question: "How much thread, how deep to drill, how fast, and when do I stop?",
     aside: "thread, metal, depth",
