@@ -3,15 +3,18 @@
 use crate::cutting::*;
 use crate::quantity::units::*;
 use crate::quantity::{
-    Angle, Count, FeedPerRev, FeedRate, Length, Power, RemovalRate, RotationalSpeed, Share, decimal,
+    Angle, Count, FeedPerRev, FeedRate, Length, Power, RemovalRate, RotationalSpeed, decimal,
 };
 use crate::sheet::*;
 
 mod fields;
 mod methods;
+mod motor;
+mod tap;
 
 use fields::*;
 use methods::*;
+use motor::Motor;
 
 static REMOVAL: Source = Source::computed(
     "Groover, Fundamentals of Modern Manufacturing",
@@ -19,7 +22,7 @@ static REMOVAL: Source = Source::computed(
 );
 pub(super) static SHEET: Sheet = Sheet {
     id: "cutting-power",
-    revision: 1,
+    revision: 2,
     title: "Power for a cut",
     question: "Can the motor take this cut, and what force and torque come with it?",
     aside: "material, cut, motor",
@@ -36,6 +39,7 @@ pub(super) static SHEET: Sheet = Sheet {
         "deepest cut",
         "motor load",
         "stall",
+        "tapping",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -117,10 +121,11 @@ struct Need {
 }
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    if inp.choice("cut") == "tap" {
+        return tap::figure(inp);
+    }
     let diameter: Length = inp.get("diameter")?;
     let rpm: RotationalSpeed = inp.get("rpm")?;
-    let motor: Power = inp.get("motor")?;
-    let efficiency: Share = inp.get("efficiency")?;
     let chip = chip(inp, diameter, rpm)?;
     let mut a = inp.answer();
     let mut need = match inp.choice("by") {
@@ -144,29 +149,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             at_motor: false,
         };
     }
-    let e = if need.at_motor {
-        0.8
-    } else {
-        efficiency.fraction()
-    };
-    let cutter = |power: Power| if need.at_motor { power * e } else { power };
-    let at_motor = |power: Power| if need.at_motor { power } else { power / e };
-    let share = Share::from_fraction(at_motor(need.nominal) / motor);
-    let share_of = |power: Power| Share::from_fraction(at_motor(power) / motor);
-    a.line("motor-need", at_motor(need.nominal))
-        .says(if need.at_motor {
-            "The table is at the motor: 80 % efficiency is in it."
-        } else {
-            "Power at the cutter / efficiency of the drive."
-        })
-        .band(at_motor(need.low), at_motor(need.high), need.range);
-    a.line("share", share)
-        .says("Of the motor that my shop names.")
-        .band(share_of(need.low), share_of(need.high), need.range);
-    a.line("cutter-need", cutter(need.nominal))
-        .says(need.says)
-        .band(cutter(need.low), cutter(need.high), need.range);
-    let torque = spindle_torque(cutter(need.nominal), rpm)
+    let motor = Motor::of(inp, &need)?;
+    motor.tell(&mut a, &need);
+    let torque = spindle_torque(motor.at_cutter(need.nominal), rpm)
         .map_err(|fault| inp.out_of_range("rpm", fault.to_string(), "give the spindle speed"))?;
     a.line("torque", torque)
         .says("P / (2 \u{3c0} n), at the spindle; the mean over a turn, teeth peak above it.");
@@ -184,16 +169,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             ("depth", "Depth that loads the motor fully")
         };
         let depth: Length = inp.get(field)?;
-        let most = depth * (motor / at_motor(need.nominal));
-        a.line("deepest", most)
+        let most = |power: Power| depth * (1.0 / motor.share(power).fraction());
+        a.line("deepest", most(need.nominal))
             .label(label)
             .places(3, 2)
             .says("In proportion, the rest as it is; tool, arbor and clamping may bear less.")
-            .band(
-                depth * (motor / at_motor(need.high)),
-                depth * (motor / at_motor(need.low)),
-                need.range,
-            );
+            .band(most(need.high), most(need.low), need.range);
     }
     if let Some((load, chisel, wear)) = drilled {
         tell_drilled(inp, &mut a, load, &chisel, wear);
@@ -208,23 +189,14 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "At the motor",
             &[format!(
                 "Pm = {} / {} = {}",
-                inp.num_to(cutter(need.nominal), 3, 3),
-                decimal(e, &NUMBER, 2),
-                inp.show_to(at_motor(need.nominal), 3, 3)
+                inp.num_to(motor.at_cutter(need.nominal), 3, 3),
+                decimal(motor.efficiency, &NUMBER, 2),
+                inp.show_to(motor.at_motor(need.nominal), 3, 3)
             )],
             if need.at_motor { &ENERGY } else { &FACTORS },
         );
     });
-    if share.fraction() > 1.0 {
-        a.stop("Before you take this cut", "It asks more than the motor gives: the belt slips or the spindle stalls in the cut. Take less depth or feed.");
-    } else if share_of(need.high).fraction() > 1.0 {
-        a.note("Before you take this cut", "At the high end of the range it asks more than the motor gives. Begin with half the depth.");
-    } else {
-        a.note(
-            "Before you take this cut",
-            "Power is one limit. Work clamps, arbor, cutter and a worn drive may give way first.",
-        );
-    }
+    motor.caution(&mut a, &need, "Take less depth or feed.");
     a.draw(|| match inp.choice("cut") {
         "mill" => {
             let engaged = inp.opt("engaged").unwrap_or(diameter);

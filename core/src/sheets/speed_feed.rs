@@ -15,7 +15,7 @@ mod step;
 
 use fields::*;
 pub(super) use fields::{RPM_COLUMN, WORK};
-pub(super) use step::{Chosen, choose_step, no_speed, tell_speeds};
+pub(super) use step::{Chosen, choose_step, no_speed, tell_speeds, work_of};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "speed-feed",
@@ -112,12 +112,7 @@ impl Cut {
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let mut a = inp.answer();
-    let id = inp.choice("work");
-    let material = Material::ALL
-        .iter()
-        .copied()
-        .find(|m| m.id() == id)
-        .ok_or(Stop::Missing("work"))?;
+    let material = work_of(inp, "work")?;
     let tool = match inp.choice("tool") {
         "carbide" => CutterMaterial::Carbide,
         "carbon" => CutterMaterial::CarbonSteel,

@@ -33,6 +33,7 @@ pub mod preferred_numbers;
 pub mod preload_scatter;
 pub mod set_screws;
 pub mod speed_series;
+pub mod tap_forces;
 pub mod taper_pins;
 pub mod thread_friction;
 pub mod torque_lists;

@@ -1,8 +1,11 @@
 //! What is entered for the power of a cut, and what may come out?
 
+use crate::calls;
 use crate::quantity::Kind;
 use crate::quantity::units::*;
 use crate::sheet::*;
+use crate::sheets::speed_feed::WORK;
+use crate::sheets::tapping::FLUTES;
 
 pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
     &[
@@ -37,6 +40,12 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("rpm", "610"),
         ("turn-feed", "0.005 ipr"),
         ("kd", "24000"),
+    ],
+    &[
+        ("cut", "tap"),
+        ("thread", "3/8-16"),
+        ("tap-work", "mild-steel"),
+        ("rpm", "250"),
     ],
 ];
 
@@ -90,7 +99,20 @@ static WEARS: &[Choice] = &[
     choice("sharp", "sharp tool"),
 ];
 
+const CUTTERS: &[&str] = &["mill", "turn", "drill"];
+const TAP: &[When] = &[when("cut", &["tap"])];
+
 pub(super) static FIELDS: &[Field] = &[
+    Field::choice(
+        "cut",
+        "Cut",
+        &[
+            choice("mill", "milling"),
+            choice("turn", "turning"),
+            choice("drill", "drilling"),
+            choice("tap", "tapping"),
+        ],
+    ),
     Field::choice(
         "by",
         "Figured by",
@@ -99,28 +121,42 @@ pub(super) static FIELDS: &[Field] = &[
             choice("kc", "specific force kc1.1"),
             choice("energy", "rough energy, any metal"),
         ],
-    ),
-    Field::choice(
-        "cut",
-        "Cut",
-        &[
-            choice("mill", "milling"),
-            choice("turn", "turning"),
-            choice("drill", "drilling"),
-        ],
-    ),
-    Field::choice("group", "Steel", GROUPS).when(&[when("by", &["unit"])]),
+    )
+    .when(&[when("cut", CUTTERS)]),
+    Field::choice("group", "Steel", GROUPS).when(&[when("cut", CUTTERS), when("by", &["unit"])]),
     Field::number("hardness", "Brinell hardness")
         .example("150")
         .range(80.0, 360.0, "the table of unit power")
-        .when(&[when("by", &["unit"])]),
-    Field::choice("wear", "Wear factor for", WEARS).when(&[when("by", &["unit"])]),
-    Field::choice("metal", "Metal", FORCE_MATERIALS).when(&[when("by", &["kc"])]),
-    Field::choice("kind", "Kind of metal", ENERGY_MATERIALS).when(&[when("by", &["energy"])]),
+        .when(&[when("cut", CUTTERS), when("by", &["unit"])]),
+    Field::choice("wear", "Wear factor for", WEARS)
+        .when(&[when("cut", CUTTERS), when("by", &["unit"])]),
+    Field::choice("metal", "Metal", FORCE_MATERIALS)
+        .when(&[when("cut", CUTTERS), when("by", &["kc"])]),
+    Field::choice("kind", "Kind of metal", ENERGY_MATERIALS)
+        .when(&[when("cut", CUTTERS), when("by", &["energy"])]),
+    Field::call("thread", "Thread", &calls::thread::CALL)
+        .example("3/8-16")
+        .hint("As 1/4-20, #10-32, M10 or M10x1.25.")
+        .when(TAP),
+    Field::choice("tap-work", "Work material", &WORK).when(TAP),
+    Field::percent("thread-share", "Thread left by the hole")
+        .preset("75 pct")
+        .example("65 pct")
+        .hint("Of the full depth, 1.299 P on the diameter.")
+        .range(
+            0.3,
+            1.0,
+            "under 30 % strips, over 100 % leaves no room for the tap",
+        )
+        .when(TAP),
+    Field::choice("flutes", "Flutes of the tap", FLUTES)
+        .seldom()
+        .when(TAP),
     Field::length("diameter", "Diameter")
         .example("2 1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work before the cut.")
         .range_in(0.01, 40.0, "cutters and work of a small shop")
+        .when(&[when("cut", CUTTERS)])
         .measured(),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("110")
@@ -210,6 +246,7 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("share", "Share of the motor", Kind::Share),
     Res::of("cutter-need", "Power at the cutter", Kind::Power),
     Res::of("torque", "Torque at the spindle", Kind::Torque),
+    Res::of("torque-think", "Stop and think from", Kind::Torque),
     Res::of("force", "Cutting force", Kind::Force),
     Res::of("thrust", "Thrust of the drill", Kind::Force),
     Res::of(

@@ -41,6 +41,16 @@ pub(in crate::sheets) fn choose_step(
     })
 }
 
+/// The work material that a choice field names.
+pub(in crate::sheets) fn work_of(inp: &Inputs, field: &'static str) -> Result<Material, Stop> {
+    let id = inp.choice(field);
+    Material::ALL
+        .iter()
+        .copied()
+        .find(|material| material.id() == id)
+        .ok_or(Stop::Missing(field))
+}
+
 /// No source gives a speed for the work material.
 pub(in crate::sheets) fn no_speed(
     what: &str,

@@ -29,13 +29,24 @@ pub(super) fn stop_table(a: &mut Answer) {
     table.note("Common practice. In cast iron and brass, chips are short and need less backing off; a spiral-point tap is not backed off.");
 }
 
-pub(super) fn cautions(a: &mut Answer, inp: &Inputs, material: Material, share: Share, deep: bool) {
+pub(super) fn cautions(
+    a: &mut Answer,
+    inp: &Inputs,
+    material: Material,
+    share: Share,
+    deep: bool,
+    torque: bool,
+) {
     if inp.choice("how") == "machine" {
         a.stop("Before you tap by power", "Work clamped, clutch or floating holder, and know that the spindle reverses. Try the first one by hand.");
     } else {
         a.note("Before you tap by hand", "Keep both hands even on the wrench and the tap square. A broken tap is sharp and flies: glasses on.");
     }
-    a.note("About the torque", "We have no verified source for the torque of a tap, so none is given. Go by feel and by less thread.");
+    a.note("About the torque", if torque {
+        "For a square start, oil and clear flutes. We have no verified source for the torque that breaks a tap; small ones go first, and a long wrench hides it from the hand."
+    } else {
+        "Neither maker's table has this metal, so no torque is given. Go by feel and by less thread."
+    });
     if inp.choice("hole") == "blind" {
         a.note("In a blind hole", "Mark the depth on the tap. Start with taper or plug tap, clear the hole, then the bottoming tap if the thread must go near the bottom.");
     }

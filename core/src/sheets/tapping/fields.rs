@@ -1,5 +1,6 @@
 //! What is entered for tapping, and what may come out?
 
+use super::torque::FLUTES;
 use crate::calls;
 use crate::quantity::Kind;
 use crate::quantity::units::*;
@@ -49,6 +50,7 @@ pub(super) static FIELDS: &[Field] = &[
         ],
     )
     .when(&[when("hole", &["blind"])]),
+    Field::choice("flutes", "Flutes of the tap", FLUTES).seldom(),
     Field::percent("share", "Your own thread wanted")
         .example("65 pct")
         .hint(
@@ -76,7 +78,7 @@ pub(super) static FIELDS: &[Field] = &[
             650.0,
             "what a Brinell test gives on metal that can be cut",
         )
-        .when(&[when("how", MACHINE)])
+        .seldom()
         .optional(),
     Field::quantity(
         "speed",
@@ -100,6 +102,32 @@ pub(super) static FIELDS: &[Field] = &[
     .hint("As on the plate.")
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
     .when(&[when("how", MACHINE)]),
+    Field::quantity(
+        "motor",
+        "Motor of the machine that taps",
+        Kind::Power,
+        &[&HORSEPOWER, &KILOWATT],
+    )
+    .seldom()
+    .example("1/2 hp")
+    .hint("For its share.")
+    .range(10.0, 100_000.0, "what a shop motor gives")
+    .when(&[when("how", MACHINE)])
+    .optional(),
+    Field::percent("efficiency", "Share that arrives at the tap")
+        .seldom()
+        .preset("75 pct")
+        .example("75 pct")
+        .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
+        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
+        .when(&[when("how", MACHINE)]),
+    Field::length("wrench", "Tap wrench, over its handles")
+        .seldom()
+        .example("9 in")
+        .hint("For the push of each hand.")
+        .range_in(1.0, 60.0, "what a wrench measures")
+        .when(&[when("how", &["hand"])])
+        .optional(),
 ];
 
 pub(super) static RESULTS: &[Res] = &[
@@ -111,6 +139,11 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("aim", "Cutting speed aimed at", Kind::SurfaceSpeed),
     Res::stepped("surface", "Cutting speed at that step", Kind::SurfaceSpeed),
     Res::of("rpm-exact", "Exact spindle speed", Kind::RotationalSpeed),
+    Res::of("torque", "Torque of a sharp tap", Kind::Torque),
+    Res::of("torque-think", "Stop and think from", Kind::Torque),
+    Res::of("push", "Push of each hand on the wrench", Kind::Force),
+    Res::of("power", "Power at the tap", Kind::Power),
+    Res::of("motor-share", "Share of the motor", Kind::Share),
     Res::of("turns", "Turns to full depth", Kind::Number),
     Res::of("ratio", "Depth of thread in diameters", Kind::Number),
 ];

@@ -4,19 +4,22 @@ use super::thread::{source_of, thread_of};
 use crate::cutting::*;
 use crate::quantity::{Length, Number, Share};
 use crate::sheet::*;
+use crate::sheets::speed_feed::work_of;
 use crate::sheets::tap_drill::CUT;
-use crate::standards::cutting_speeds::Material;
 use crate::thread::{TapKind, hole_for};
 
 mod care;
 mod fields;
 mod shares;
 mod spindle;
+mod torque;
 
 use care::{cautions, stop_table};
 use fields::{EXAMPLES, FIELDS, RESULTS};
 use shares::{drill_for, share_table};
 use spindle::spindle;
+pub(super) use torque::{FLUTES, tap_cut, tell_torque};
+use torque::{by_hand, by_spindle};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "tapping",
@@ -48,12 +51,7 @@ pub(super) static SHEET: Sheet = Sheet {
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let thread = thread_of(inp, "thread")?;
-    let id = inp.choice("work");
-    let material = Material::ALL
-        .iter()
-        .copied()
-        .find(|m| m.id() == id)
-        .ok_or(Stop::Missing("work"))?;
+    let material = work_of(inp, "work")?;
     let depth: Length = inp.get("depth")?;
     let pitch = thread.pitch.length();
     if depth < pitch {
@@ -108,10 +106,23 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("ratio", Number::of(depth / thread.major))
         .places(2, 2)
         .says("Past 1.5 the start is less thread, past 2 less again.");
-    if inp.choice("how") == "machine" {
-        spindle(inp, &mut a, thread, material)?;
+    let step = if inp.choice("how") == "machine" {
+        Some(spindle(inp, &mut a, thread, material)?)
+    } else {
+        None
+    };
+    let hardness = inp.opt::<Number>("hardness").map(|hb| hb.get() as u16);
+    let cut_at = |hole| tap_cut(inp, thread, hole, chamfer == TapChamfer::Bottoming);
+    let torque_of = |hole| tap_load(material, hardness, &cut_at(hole));
+    let load = torque_of(hole);
+    if let Some(load) = &load {
+        match step {
+            Some(step) => by_spindle(inp, &mut a, load, step),
+            None => by_hand(inp, &mut a, load),
+        }
+        tell_torque(&mut a, material, &cut_at(hole), load);
     }
-    share_table(&mut a, inp, thread);
+    share_table(&mut a, inp, thread, torque_of);
     stop_table(&mut a);
     a.work(|w| {
         w.step(
@@ -159,6 +170,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         material,
         share,
         depth > thread.major * VERY_DEEP,
+        load.is_some(),
     );
     a.source(source_of(thread))
         .source(&THREAD_SHARE)
@@ -167,6 +179,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if blind {
         a.source(&CHAMFER);
     }
+    // on screen the declared order holds
+    crate::order::sort_by_key(&mut a.lines, |line| {
+        RESULTS.iter().position(|res| res.id == line.id)
+    });
     Ok(a)
 }
 

@@ -2,7 +2,7 @@
 
 use crate::cutting::sources::{NEXT_LOWER, SPEED_DEFINITION, speed_source};
 use crate::cutting::*;
-use crate::quantity::{Number, SurfaceSpeed};
+use crate::quantity::{Number, RotationalSpeed, SurfaceSpeed};
 use crate::sheet::*;
 use crate::sheets::speed_feed::{Chosen, choose_step, no_speed, tell_speeds};
 use crate::standards::cutting_speeds::{CutterMaterial, Material, Operation};
@@ -14,7 +14,7 @@ pub(super) fn spindle(
     a: &mut Answer,
     thread: ThreadCall,
     material: Material,
-) -> Result<(), Stop> {
+) -> Result<RotationalSpeed, Stop> {
     let hardness = inp.opt::<Number>("hardness").map(|hb| hb.get() as u16);
     let aim = speed_aim(
         material,
@@ -98,5 +98,5 @@ pub(super) fn spindle(
             a.source(speed_source(row.source));
         }
     }
-    Ok(())
+    Ok(step)
 }

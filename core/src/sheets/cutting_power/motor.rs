@@ -1,0 +1,89 @@
+//! What does the cut ask of the motor? Power at the cutter and at the motor, and the share of this machine's.
+
+use super::Need;
+use crate::quantity::{Power, Share};
+use crate::sheet::*;
+
+/// This machine's motor and what arrives at the cutter.
+pub(super) struct Motor {
+    power: Power,
+    /// Share that arrives; a table at the motor has its own.
+    pub efficiency: f64,
+    /// The table is at the motor already.
+    counted: bool,
+}
+
+impl Motor {
+    pub(super) fn of(inp: &Inputs, need: &Need) -> Result<Self, Stop> {
+        let efficiency: Share = inp.get("efficiency")?;
+        Ok(Self {
+            power: inp.get("motor")?,
+            efficiency: if need.at_motor {
+                0.8
+            } else {
+                efficiency.fraction()
+            },
+            counted: need.at_motor,
+        })
+    }
+    pub(super) fn at_cutter(&self, power: Power) -> Power {
+        if self.counted {
+            power * self.efficiency
+        } else {
+            power
+        }
+    }
+    pub(super) fn at_motor(&self, power: Power) -> Power {
+        if self.counted {
+            power
+        } else {
+            power / self.efficiency
+        }
+    }
+    pub(super) fn share(&self, power: Power) -> Share {
+        Share::from_fraction(self.at_motor(power) / self.power)
+    }
+    /// Need, share and power at the cutter.
+    pub(super) fn tell(&self, a: &mut Answer, need: &Need) {
+        a.line("motor-need", self.at_motor(need.nominal))
+            .says(if self.counted {
+                "The table is at the motor: 80 % efficiency is in it."
+            } else {
+                "Power at the cutter / efficiency of the drive."
+            })
+            .band(
+                self.at_motor(need.low),
+                self.at_motor(need.high),
+                need.range,
+            );
+        a.line("share", self.share(need.nominal))
+            .says("Of the motor that my shop names.")
+            .band(self.share(need.low), self.share(need.high), need.range);
+        a.line("cutter-need", self.at_cutter(need.nominal))
+            .says(need.says.clone())
+            .band(
+                self.at_cutter(need.low),
+                self.at_cutter(need.high),
+                need.range,
+            );
+    }
+    /// What to mind before the cut, by the share that it asks.
+    pub(super) fn caution(&self, a: &mut Answer, need: &Need, less: &'static str) {
+        if self.share(need.nominal).fraction() > 1.0 {
+            a.stop(
+                "Before you take this cut",
+                format!("It asks more than the motor gives: the belt slips or the spindle stalls in the cut. {less}"),
+            );
+        } else if self.share(need.high).fraction() > 1.0 {
+            a.note(
+                "Before you take this cut",
+                format!("At the high end of the range it asks more than the motor gives. {less}"),
+            );
+        } else {
+            a.note(
+                "Before you take this cut",
+                "Power is one limit. Work clamps, arbor, cutter and a worn drive may give way first.",
+            );
+        }
+    }
+}
