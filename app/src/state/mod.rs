@@ -1,64 +1,22 @@
 //! What does one have before oneself on an answer page? The typed texts, the unit chosen for each, and the outcome:
 //! a reducer without any screen, so that plain tests can run it.
 
+pub mod rows;
+mod typed;
+mod words;
+
+pub use typed::Typed;
+
 use crate::shared::Shared;
 use benchslate_core::link::{self, Asked, Note, Opened};
-use benchslate_core::quantity::{System, Unit, spoken};
+use benchslate_core::quantity::{System, Unit};
 use benchslate_core::record::{KeptItem, Shop};
 use benchslate_core::sheet::{
-    Answer, Entry, FieldKind, FieldOutcome, Outcome, Preset, Sheet, State, Table, Value, evaluate,
+    Answer, Entry, FieldOutcome, Outcome, Sheet, Table, evaluate,
 };
 use std::rc::Rc;
-
-/// One field as the user has it: the text as typed, and the unit that a bare number takes, where it was chosen.
-#[derive(Clone, PartialEq, Debug, Default)]
-pub struct Typed {
-    /// As typed, never rewritten while it is typed in.
-    pub raw: Rc<str>,
-    /// Chosen for bare numbers; else the field's own.
-    pub unit: Option<&'static Unit>,
-}
-
-impl Typed {
-    /// The text that is evaluated: the chosen unit is added where the text ends in a bare number.
-    pub fn text(&self) -> String {
-        let raw = self.raw.trim();
-        match self.unit {
-            Some(unit) if ends_bare(raw) => with_unit(raw, unit),
-            _ => self.raw.to_string(),
-        }
-    }
-}
-
-fn with_unit(raw: &str, unit: &Unit) -> String {
-    if unit.symbol.ends_with(':') {
-        format!("{}{raw}", unit.symbol)
-    } else {
-        format!("{raw} {}", unit.id)
-    }
-}
-
-/// Ends in a digit, a point or a fraction glyph, and holds no letter: no unit was typed.
-fn ends_bare(raw: &str) -> bool {
-    let last = raw.chars().next_back();
-    let number = |c: char| c.is_ascii_digit() || c == '.' || matches!(c, '¼'..='¾' | '⅐'..='⅞');
-    last.is_some_and(number)
-        && !raw.contains(|c: char| {
-            c.is_alphabetic() || matches!(c, ':' | '"' | '\'' | '″' | '′' | '”' | '°')
-        })
-}
-
-/// The text without the unit typed behind its number.
-fn bare(raw: &str) -> &str {
-    let number = |c: char| c.is_ascii_digit() || c == '.' || matches!(c, '¼'..='¾' | '⅐'..='⅞');
-    // a unit may hold digits (in2): take off from the first letter behind the last digit that stands before a letter
-    let cut = raw
-        .find(|c: char| c.is_alphabetic() || matches!(c, '"' | '″' | '”' | '°' | '%'))
-        .unwrap_or(raw.len());
-    let head = raw.get(..cut).unwrap_or(raw).trim_end();
-    head.trim_end_matches(|c: char| !number(c))
-        .trim_start_matches("1:")
-}
+use typed::{bare, ends_bare, entry_of, typed_of};
+use words::short;
 
 /// A form: a sheet, its texts, and what became of them.
 #[derive(Clone)]
@@ -192,116 +150,6 @@ impl Form {
         self.typed.iter().all(|typed| typed.raw.trim().is_empty())
     }
 
-    /// The entry in a few words, as typed: for names and for a call.
-    pub fn entry_words(&self) -> String {
-        let mut words: Vec<String> = Vec::new();
-        for (field, (typed, now)) in self
-            .sheet
-            .fields
-            .iter()
-            .zip(self.typed.iter().zip(&self.fields))
-        {
-            if now.applies
-                && !typed.raw.trim().is_empty()
-                && !matches!(field.preset, Preset::Shop(..))
-            {
-                words.push(match &field.kind {
-                    FieldKind::Choice(choices) => choices
-                        .iter()
-                        .find(|c| c.id == now.text)
-                        .map_or_else(String::new, |c| c.label.to_owned()),
-                    FieldKind::Rows { .. } => {
-                        format!("{} {}", field.label.to_ascii_lowercase(), now.reading)
-                    }
-                    FieldKind::Quantity { .. } if now.link_text.is_empty() => typed.text(),
-                    FieldKind::Quantity { .. } | FieldKind::Call(_) => now.link_text.clone(),
-                });
-            }
-        }
-        words.retain(|word| !word.is_empty());
-        words.join(", ")
-    }
-
-    /// What the live region says.
-    pub fn spoken_result(&self) -> String {
-        let answer = self.answer();
-        match answer.lines.first().filter(|_| answer.is_complete()) {
-            Some(line) => match (&line.value, line.value.unit(self.system)) {
-                (Value::Quantity { base, .. }, Some(unit)) => format!(
-                    "{} {}",
-                    line.label,
-                    spoken(*base, unit, line.value.decimals(self.system))
-                ),
-                _ => format!("{} {}", line.label, line.value.text(self.system)),
-            },
-            None if self.is_empty() => String::new(),
-            None => self.short_state(),
-        }
-    }
-
-    /// Why there is no answer yet, in one line.
-    pub fn short_state(&self) -> String {
-        let name = |id: &str| {
-            self.sheet
-                .field(id)
-                .map(|field| field.label.to_ascii_lowercase())
-                .unwrap_or_default()
-        };
-        match &self.answer().state {
-            State::Complete => String::new(),
-            State::Incomplete(needed) => format!(
-                "Still needed: {}",
-                needed
-                    .iter()
-                    .map(|id| name(id))
-                    .collect::<Vec<_>>()
-                    .join(", ")
-            ),
-            State::Withheld(withheld) => format!("No figure given: limit {}", withheld.limit),
-            State::Faulty => {
-                let wrong = self
-                    .fields
-                    .iter()
-                    .find(|field| field.fault.is_some())
-                    .map(|field| name(field.id));
-                format!(
-                    "Look at {}",
-                    wrong.unwrap_or_else(|| "the entry".to_owned())
-                )
-            }
-        }
-    }
-
-    /// The answer as plain text, to copy.
-    pub fn text(&self) -> String {
-        let mut text = format!("{}\n", self.sheet.title);
-        for (field, now) in self.sheet.fields.iter().zip(&self.fields) {
-            if now.applies && !now.text.is_empty() && !matches!(field.preset, Preset::Shop(..)) {
-                let read = if now.reading.is_empty() {
-                    now.text.as_str()
-                } else {
-                    now.reading.as_str()
-                };
-                text.push_str(&format!("{}: {read}\n", field.label));
-            }
-        }
-        for line in &self.answer().lines {
-            text.push_str(&format!(
-                "{}: {}",
-                line.label,
-                line.value.text_with_unit(self.system)
-            ));
-            if !line.says.is_empty() {
-                text.push_str(&format!(" ({})", line.says));
-            }
-            text.push('\n');
-        }
-        for caution in &self.answer().cautions {
-            text.push_str(&format!("{}: {}\n", caution.before, caution.text));
-        }
-        text
-    }
-
     /// The form after an action.
     #[must_use]
     pub fn after(&self, act: Act) -> Self {
@@ -427,84 +275,11 @@ impl Form {
     }
 }
 
-/// The first words of a text, for a name.
-fn short(words: &str) -> String {
-    const MOST: usize = 160;
-    match words.char_indices().nth(MOST) {
-        Some((cut, _)) => format!("{} \u{2026}", words.get(..cut).unwrap_or(words)),
-        None => words.to_owned(),
-    }
-}
-
-fn entry_of(sheet: &'static Sheet, typed: &[Typed], system: System) -> Entry {
-    let mut entry = Entry::default().in_system(system);
-    for (field, typed) in sheet.fields.iter().zip(typed) {
-        if !typed.raw.is_empty() {
-            entry.set(field.id, &typed.text());
-        }
-    }
-    entry
-}
-
-/// Texts as they are shown: a unit that a link added to a bare number goes to the unit's own place.
-fn typed_of(sheet: &'static Sheet, entry: &Entry) -> Vec<Typed> {
-    let one = |field: &benchslate_core::sheet::Field| {
-        let text = entry.get(field.id).unwrap_or_default();
-        if let FieldKind::Quantity { units, .. } = &field.kind {
-            for &unit in units.iter().filter(|unit| !unit.id.is_empty()) {
-                if let Some(raw) = text
-                    .strip_suffix(unit.id)
-                    .and_then(|raw| raw.strip_suffix(' '))
-                    && ends_bare(raw)
-                {
-                    let own = field.unit(entry.system).is_some_and(|own| own == unit);
-                    return Typed {
-                        raw: raw.into(),
-                        unit: (!own).then_some(unit),
-                    };
-                }
-            }
-        }
-        Typed {
-            raw: text.into(),
-            unit: None,
-        }
-    };
-    sheet.fields.iter().map(one).collect()
-}
-
-/// Rows of cells from a list's text, and back.
-pub mod rows {
-    /// Cells by row; an empty text is one empty row.
-    pub fn split(text: &str, columns: usize) -> Vec<Vec<String>> {
-        let row = |line: &str| {
-            let mut cells: Vec<String> = line.split('~').map(str::to_owned).collect();
-            cells.resize(columns, String::new());
-            cells
-        };
-        text.split([';', '\n']).map(row).collect()
-    }
-
-    /// The text of rows of cells. Marks that part cells are taken out of them.
-    pub fn join(rows: &[Vec<String>]) -> String {
-        let row = |cells: &Vec<String>| {
-            let mut cells: Vec<String> = cells
-                .iter()
-                .map(|cell| cell.replace([';', '~', '\n'], " "))
-                .collect();
-            while cells.len() > 1 && cells.last().is_some_and(String::is_empty) {
-                cells.pop();
-            }
-            cells.join("~")
-        };
-        rows.iter().map(row).collect::<Vec<_>>().join(";")
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use benchslate_core::quantity::units;
+    use benchslate_core::sheet::State;
     use benchslate_core::sheets;
 
     fn open(link: &str) -> Form {
@@ -571,13 +346,5 @@ mod tests {
         let form = open("#/v1/length?length=7/16%20in").after(Act::Clear);
         assert!(form.is_empty());
         assert_eq!(form.address().as_deref(), Some("#/v1/length"));
-    }
-
-    #[test]
-    fn rows_split_and_join() {
-        let cells = rows::split("1~2;3", 2);
-        assert_eq!(cells, vec![vec!["1", "2"], vec!["3", ""]]);
-        assert_eq!(rows::join(&cells), "1~2;3");
-        assert_eq!(rows::join(&[vec!["a;b~c".to_owned()]]), "a b c");
     }
 }

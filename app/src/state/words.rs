@@ -1,0 +1,126 @@
+//! A form in words: its entry, its result as it is spoken, its state, all of it to copy.
+
+use super::Form;
+use benchslate_core::quantity::spoken;
+use benchslate_core::sheet::{FieldKind, Preset, State, Value};
+
+impl Form {
+    /// The entry in a few words, as typed: for names and for a call.
+    pub fn entry_words(&self) -> String {
+        let mut words: Vec<String> = Vec::new();
+        for (field, (typed, now)) in self
+            .sheet
+            .fields
+            .iter()
+            .zip(self.typed.iter().zip(&self.fields))
+        {
+            if now.applies
+                && !typed.raw.trim().is_empty()
+                && !matches!(field.preset, Preset::Shop(..))
+            {
+                words.push(match &field.kind {
+                    FieldKind::Choice(choices) => choices
+                        .iter()
+                        .find(|c| c.id == now.text)
+                        .map_or_else(String::new, |c| c.label.to_owned()),
+                    FieldKind::Rows { .. } => {
+                        format!("{} {}", field.label.to_ascii_lowercase(), now.reading)
+                    }
+                    FieldKind::Quantity { .. } if now.link_text.is_empty() => typed.text(),
+                    FieldKind::Quantity { .. } | FieldKind::Call(_) => now.link_text.clone(),
+                });
+            }
+        }
+        words.retain(|word| !word.is_empty());
+        words.join(", ")
+    }
+
+    /// What the live region says.
+    pub fn spoken_result(&self) -> String {
+        let answer = self.answer();
+        match answer.lines.first().filter(|_| answer.is_complete()) {
+            Some(line) => match (&line.value, line.value.unit(self.system)) {
+                (Value::Quantity { base, .. }, Some(unit)) => format!(
+                    "{} {}",
+                    line.label,
+                    spoken(*base, unit, line.value.decimals(self.system))
+                ),
+                _ => format!("{} {}", line.label, line.value.text(self.system)),
+            },
+            None if self.is_empty() => String::new(),
+            None => self.short_state(),
+        }
+    }
+
+    /// Why there is no answer yet, in one line.
+    pub fn short_state(&self) -> String {
+        let name = |id: &str| {
+            self.sheet
+                .field(id)
+                .map(|field| field.label.to_ascii_lowercase())
+                .unwrap_or_default()
+        };
+        match &self.answer().state {
+            State::Complete => String::new(),
+            State::Incomplete(needed) => format!(
+                "Still needed: {}",
+                needed
+                    .iter()
+                    .map(|id| name(id))
+                    .collect::<Vec<_>>()
+                    .join(", ")
+            ),
+            State::Withheld(withheld) => format!("No figure given: limit {}", withheld.limit),
+            State::Faulty => {
+                let wrong = self
+                    .fields
+                    .iter()
+                    .find(|field| field.fault.is_some())
+                    .map(|field| name(field.id));
+                format!(
+                    "Look at {}",
+                    wrong.unwrap_or_else(|| "the entry".to_owned())
+                )
+            }
+        }
+    }
+
+    /// The answer as plain text, to copy.
+    pub fn text(&self) -> String {
+        let mut text = format!("{}\n", self.sheet.title);
+        for (field, now) in self.sheet.fields.iter().zip(&self.fields) {
+            if now.applies && !now.text.is_empty() && !matches!(field.preset, Preset::Shop(..)) {
+                let read = if now.reading.is_empty() {
+                    now.text.as_str()
+                } else {
+                    now.reading.as_str()
+                };
+                text.push_str(&format!("{}: {read}\n", field.label));
+            }
+        }
+        for line in &self.answer().lines {
+            text.push_str(&format!(
+                "{}: {}",
+                line.label,
+                line.value.text_with_unit(self.system)
+            ));
+            if !line.says.is_empty() {
+                text.push_str(&format!(" ({})", line.says));
+            }
+            text.push('\n');
+        }
+        for caution in &self.answer().cautions {
+            text.push_str(&format!("{}: {}\n", caution.before, caution.text));
+        }
+        text
+    }
+}
+
+/// The first words of a text, for a name.
+pub fn short(words: &str) -> String {
+    const MOST: usize = 160;
+    match words.char_indices().nth(MOST) {
+        Some((cut, _)) => format!("{} \u{2026}", words.get(..cut).unwrap_or(words)),
+        None => words.to_owned(),
+    }
+}
