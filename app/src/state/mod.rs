@@ -11,9 +11,7 @@ use crate::shared::Shared;
 use benchslate_core::link::{self, Asked, Note, Opened};
 use benchslate_core::quantity::{System, Unit};
 use benchslate_core::record::{KeptItem, Shop};
-use benchslate_core::sheet::{
-    Answer, Entry, FieldOutcome, Outcome, Sheet, Table, evaluate,
-};
+use benchslate_core::sheet::{Answer, Entry, FieldOutcome, Outcome, Sheet, Table, evaluate};
 use std::rc::Rc;
 use typed::{bare, ends_bare, entry_of, typed_of};
 use words::short;

@@ -58,11 +58,14 @@ mod evaluate;
 mod fault;
 mod field;
 mod inputs;
+mod line;
 mod read;
 #[allow(clippy::module_inception)] // the room is named after what it holds
 mod sheet;
 mod show;
 mod source;
+mod table;
+mod value;
 
 pub use answer::*;
 pub use drawing::*;
@@ -71,5 +74,8 @@ pub use evaluate::*;
 pub use fault::*;
 pub use field::*;
 pub use inputs::*;
+pub use line::*;
 pub use sheet::*;
 pub use source::*;
+pub use table::*;
+pub use value::*;
