@@ -557,7 +557,7 @@ fn what_differs_between_two_shops_is_named() {
         ))
         .after(&ShopAction::Item("rapid".into(), "fast".into()));
     let found = shop_differences(&Shop::default(), &other);
-    let labels: Vec<&str> = found.iter().map(|one| one.label).collect();
+    let labels: Vec<&str> = found.iter().map(|one| one.label.as_str()).collect();
     assert_eq!(
         labels,
         [

@@ -4,7 +4,7 @@ mod common;
 
 use benchslate_core::quantity::System;
 use benchslate_core::record::*;
-use benchslate_core::sheet::{Outcome, Preset, evaluate};
+use benchslate_core::sheet::{Outcome, Preset, ShopItem, evaluate};
 use benchslate_core::sheets;
 
 fn item(name: &str) -> KeptItem {
@@ -67,8 +67,8 @@ fn file_form_reads_back_and_refuses_what_is_not_ours() {
         check::<Kept>(&head),
         Err(RecordFault::OtherRecord("my-shop".into()))
     );
-    let newer = Head { version: 2, ..head };
-    assert_eq!(check::<Shop>(&newer), Err(RecordFault::Newer(2)));
+    let newer = Head { version: 3, ..head };
+    assert_eq!(check::<Shop>(&newer), Err(RecordFault::Newer(3)));
 }
 
 #[test]
@@ -184,7 +184,7 @@ fn what_a_shop_link_says_beyond_us_is_named() {
     use benchslate_core::link::{self, Note};
     let (shop, notes) =
         link::open_shop("#/v1/my-shop?motor=2%20hp&hoist=2%20t&motor=3%20hp&rev=2").unwrap();
-    assert_eq!(shop.items, [("motor".to_owned(), "2 hp".to_owned())]);
+    assert_eq!(shop.entry().get("motor"), Some("2 hp"));
     assert_eq!(
         notes,
         [
@@ -243,4 +243,174 @@ fn what_is_asked_for_is_typed_in_by_the_shop_that_says_so() {
         Shop::default().write_into(sheet, &mut kept);
         assert_eq!(kept, entry, "{}", sheet.id);
     }
+}
+
+#[test]
+fn a_shop_of_the_first_form_is_read_without_loss() {
+    // as version 0.1.0 wrote it; an item that nobody knows stays too
+    let text = r#"{"record":"my-shop","version":1,"data":{"system":"Metric","items":
+        [["spindle-steps","90 rpm;150 rpm"],["lathe-steps","60 rpm"],["drills","metric"],["hoist","2 t"]]}}"#;
+    let head: Head = serde_json::from_str(text).unwrap();
+    assert_eq!(check::<Shop>(&head), Ok(()));
+    let read = serde_json::from_str::<File<Shop>>(text).unwrap().data;
+    assert_eq!(read.system, System::Metric);
+    let entry = read.entry();
+    for (id, text) in [
+        ("spindle-steps", "90 rpm;150 rpm"),
+        ("lathe-steps", "60 rpm"),
+        ("drills", "metric"),
+        ("hoist", "2 t"),
+    ] {
+        assert_eq!(entry.get(id), Some(text), "{id}");
+    }
+    assert_eq!(read.count(MachineKind::Mill), 1);
+    assert_eq!(read.count(MachineKind::DrillPress), 1);
+    // the same entries made now are the same shop
+    let now = shop(&[
+        ("spindle-steps", "90 rpm;150 rpm"),
+        ("lathe-steps", "60 rpm"),
+        ("drills", "metric"),
+    ])
+    .after(&ShopAction::System(System::Metric));
+    let mut known = read.clone();
+    known.items.retain(|(id, _)| id != "hoist");
+    assert_eq!(known, now);
+    let again = serde_json::to_string(&File::of(read.clone())).unwrap();
+    assert!(again.contains("\"version\":2"));
+    assert_eq!(
+        serde_json::from_str::<File<Shop>>(&again).unwrap().data,
+        read
+    );
+}
+
+/// Two mills: one unnamed with a motor of 2 hp and a table screw, one named "Small mill" with its own steps.
+fn two_mills() -> Shop {
+    shop(&[
+        ("motor", "2 hp"),
+        ("screw-lead", "0.25 in"),
+        ("drills", "metric"),
+    ])
+    .after(&ShopAction::Add(MachineKind::Mill))
+    .after(&ShopAction::Name(MachineKind::Mill, "Small mill".into()))
+    .after(&ShopAction::Item(
+        "spindle-steps".into(),
+        "200;400;800".into(),
+    ))
+}
+
+#[test]
+fn of_several_machines_one_is_in_use() {
+    let mill = MachineKind::Mill;
+    let shop = two_mills();
+    assert_eq!((shop.count(mill), shop.in_use(mill)), (2, 1));
+    assert_eq!(shop.name(mill, 0), "Mill 1");
+    assert_eq!(shop.name(mill, 1), "Small mill");
+    assert_eq!(shop.text(ShopItem::Motor), None);
+    assert_eq!(
+        shop.text(ShopItem::SpindleSteps).as_deref(),
+        Some("200 rpm;400 rpm;800 rpm")
+    );
+    // the bench belongs to all
+    assert_eq!(shop.text(ShopItem::DrillSets).as_deref(), Some("metric"));
+    let first = shop.using(mill, 0);
+    assert_eq!(first.text(ShopItem::Motor).as_deref(), Some("2 hp"));
+    assert_eq!(first.text(ShopItem::SpindleSteps), None);
+    // a place that is not there changes nothing
+    assert_eq!(shop.using(mill, 7), shop);
+    let copied = shop.after(&ShopAction::Copy(mill));
+    assert_eq!(copied.name(mill, 2), "Small mill, copy");
+    assert_eq!(copied.in_use(mill), 2);
+    let less = copied
+        .after(&ShopAction::Remove(mill))
+        .after(&ShopAction::Remove(mill));
+    assert_eq!((less.count(mill), less.in_use(mill)), (1, 0));
+    assert_eq!(less.text(ShopItem::Motor).as_deref(), Some("2 hp"));
+    assert_eq!(less.after(&ShopAction::Remove(mill)).count(mill), 1);
+    let mut many = Shop::default();
+    for _ in 0..30 {
+        many = many.after(&ShopAction::Add(MachineKind::Lathe));
+    }
+    assert_eq!(many.count(MachineKind::Lathe), MOST_MACHINES);
+    // every step is taken back
+    let mut undo = Undo::new(first.clone());
+    for action in [
+        ShopAction::Use(mill, 1),
+        ShopAction::Copy(mill),
+        ShopAction::Name(mill, "Third".into()),
+        ShopAction::Remove(mill),
+        ShopAction::Add(MachineKind::Lathe),
+    ] {
+        undo.act(&action);
+    }
+    while undo.undo() {}
+    assert_eq!(undo.now, first);
+}
+
+#[test]
+fn an_entry_stands_with_the_machine_that_it_was_figured_with() {
+    let mill = MachineKind::Mill;
+    let shop = two_mills();
+    let first = shop.using(mill, 0);
+    let sheet = sheets::by_id("speed-feed").unwrap();
+    let (with_first, with_second) = (first.start(sheet), shop.start(sheet));
+    assert_ne!(with_first, with_second);
+    for used in [&first, &shop] {
+        assert_eq!(used.stands(sheet, &with_first, mill), Some(0));
+        assert_eq!(used.stands(sheet, &with_second, mill), Some(1));
+        assert!(!used.differs(sheet, &with_first) && !used.differs(sheet, &with_second));
+        assert_eq!(used.standing(sheet, &with_second), shop);
+    }
+    let mut other = with_first.clone();
+    other.set("steps", "100 rpm;300 rpm");
+    assert_eq!(shop.stands(sheet, &other, mill), None);
+    assert!(shop.differs(sheet, &other));
+    // a screw that the second mill does not say goes with the first one
+    let sheet = sheets::by_id("dial-units").unwrap();
+    let mut entry = first.start(sheet);
+    assert_eq!(entry.get("lead"), Some("0.25 in"));
+    first.give_way(&shop, sheet, &mut entry);
+    assert_eq!(entry.get("lead"), None);
+    entry.set("lead", "5 mm");
+    shop.give_way(&shop, sheet, &mut entry);
+    assert_eq!(
+        entry.get("lead"),
+        Some("5 mm"),
+        "what was typed by hand stays"
+    );
+}
+
+#[test]
+fn several_machines_go_into_a_link_and_come_back() {
+    use benchslate_core::link;
+    let shop = two_mills()
+        .after(&ShopAction::Add(MachineKind::Lathe))
+        .after(&ShopAction::Item("leadscrew".into(), "8 tpi".into()))
+        .using(MachineKind::Lathe, 0);
+    let wanted = "#/v1/my-shop?screw-lead=0.25%20in&motor=2%20hp&drills=metric&mill2.name=Small%20mill\
+                  &mill2.spindle-steps=200%20rpm;400%20rpm;800%20rpm&lathe2.name=&lathe2.leadscrew=8%20tpi&rev=2";
+    let link = link::of_shop(&shop).unwrap();
+    assert_eq!(link, wanted);
+    let (back, notes) = link::open_shop(&link).unwrap();
+    assert!(notes.is_empty());
+    assert_eq!(link::of_shop(&back).unwrap(), wanted);
+    assert_eq!(back.name(MachineKind::Mill, 1), "Small mill");
+    assert!(shop_differences(&back, &shop).is_empty());
+    let found = shop_differences(&Shop::default(), &shop);
+    let labels: Vec<&str> = found.iter().map(|one| one.label.as_str()).collect();
+    assert_eq!(
+        labels,
+        [
+            "Mill 1: Table screw, travel a turn",
+            "Mill 1: Mill motor",
+            "Mill 2",
+            "Mill 2: Mill spindle steps",
+            "Lathe 2",
+            "Lathe 2: Lathe leadscrew",
+            "Drills owned",
+        ],
+        "{found:?}"
+    );
+    // what is no machine of ours is named, not lost
+    let (_, notes) = link::open_shop("#/v1/my-shop?mill99.motor=2%20hp&mill1.motor=3%20hp&shaper.motor=1%20hp&mill2.hoist=1&rev=2").unwrap();
+    assert_eq!(notes.len(), 4);
 }

@@ -115,3 +115,46 @@ test('shop: the form shows the feed list of the kind of mill, and fills what a q
   await page.locator('#f-leadscrew').waitFor();
   assert.equal(await page.locator('#f-leadscrew').inputValue(), '', 'a link never depends on the receiver');
 });
+
+test('shop: two mills, one in use, and a question is figured with the one that is picked', async ({ open }) => {
+  const { page } = await open({ link: '#/shop' });
+  await appUp(page);
+  const shop = () => page.evaluate(() => JSON.parse(localStorage.getItem('benchslate.my-shop') ?? '{}').data);
+  const steps = page.getByLabel('Mill spindle steps', { exact: true });
+  await steps.fill('100;200;400');
+  await page.getByRole('button', { name: 'Another mill' }).click();
+  await page.getByRole('radio', { name: 'Mill 2' }).waitFor();
+  assert.equal(await steps.inputValue(), '');
+  await page.getByLabel('Name of this mill').fill('Bench mill');
+  await page.getByLabel('Name of this mill').blur();
+  await steps.fill('300;600;1200');
+  await page.getByRole('radio', { name: 'Mill 1' }).check();
+  await page.waitForFunction(() => document.querySelector('#f-spindle-steps').value.startsWith('100'));
+  const { machines } = await shop();
+  assert.deepEqual(machines.map((m) => [m.name, m.items]), [['', [['spindle-steps', '100;200;400']]], ['Bench mill', [['spindle-steps', '300;600;1200']]]],
+    'showing another machine writes nothing');
+  // A question: figured with the mill in use, then with the other one; the choice is remembered, and the link holds the steps.
+  await go(page, '#/');
+  await page.locator('a[href^="#/v1/speed-feed"]').first().click();
+  await page.getByRole('radio', { name: 'Mill 1' }).waitFor();
+  assert.ok(await page.getByRole('radio', { name: 'Mill 1' }).isChecked());
+  await page.getByRole('radio', { name: 'Bench mill' }).check();
+  await page.waitForFunction(() => location.hash.includes('300%20rpm;600%20rpm;1200%20rpm'));
+  assert.ok((await shop()).machines[1].in_use);
+  const link = await page.evaluate(() => location.hash);
+  await go(page, '#/shop');
+  assert.equal(await steps.inputValue(), '300;600;1200');
+  // Taken away and back.
+  await page.getByRole('button', { name: 'Remove this mill' }).click();
+  await page.getByRole('radio', { name: 'Bench mill' }).waitFor({ state: 'detached' });
+  assert.equal(await steps.inputValue(), '100;200;400');
+  await page.getByText('Bench mill is removed.').waitFor();
+  await page.getByRole('button', { name: 'Undo' }).first().click();
+  await page.getByRole('radio', { name: 'Bench mill' }).waitFor();
+  // The link opens with its own mill picked, whichever is in use.
+  await page.getByRole('radio', { name: 'Mill 1' }).check();
+  await go(page, link);
+  await page.getByRole('radio', { name: 'Bench mill' }).waitFor();
+  assert.ok(await page.getByRole('radio', { name: 'Bench mill' }).isChecked());
+  assert.equal(await page.getByText('Figured with the sender’s shop.').count(), 0);
+});

@@ -4,7 +4,7 @@ use super::paper::paper;
 use crate::app::{Records, write_address};
 use crate::components::{
     AnswerView, Bar, CallView, FieldView, Fold, Live, Pad, PadMode, Panel, SharePanel, SheetRef,
-    bar, keys_for, record_notice,
+    bar, keys_for, machine_choices, machines_of, record_notice,
 };
 use crate::document::Do;
 use crate::dom;
@@ -139,6 +139,14 @@ pub fn Question(props: &QuestionProps) -> Html {
             .map_or_else(Vec::new, |r| form.by_shop(&r.shop.undo.now))
     });
 
+    let machines = {
+        let shop = records.as_ref().map(|r| r.shop.undo.now.clone());
+        use_memo((form.loads, shop), |(_, shop)| {
+            shop.as_ref()
+                .map_or_else(Vec::new, |shop| machines_of(&form, shop))
+        })
+    };
+
     let field = |at: usize| {
         let (typed, outcome) = (form.typed.get(at)?.clone(), form.fields.get(at)?.clone());
         outcome.applies.then(|| {
@@ -230,7 +238,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                     <div class="note row"><span>{ "Figured with the sender\u{2019}s shop." }</span>
                         <button type="button" class="act" onclick={{
                             let (act, records) = (act.clone(), records.clone());
-                            Callback::from(move |_| if let Some(r) = &records { act.emit(Act::Shop(r.shop.undo.now.clone())); })
+                            Callback::from(move |_| if let Some(r) = &records { act.emit(mine(r)); })
                         }}>{ "Use my shop" }</button>
                     </div>
                 }
@@ -243,6 +251,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                                 Callback::from(move |()| html! { <>{ for fields.clone() }</> })
                             }} />
                         }
+                        if let Some(r) = &records { { machine_choices(&form, &machines, &r.shop, &act) } }
                         if shop_here {
                             <Fold title="From the shop" open={shop_fault} content={{
                                 let fields: Vec<Html> = shop.iter().filter_map(|&at| field(at)).collect();
@@ -254,7 +263,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                             if !form.is_empty() {
                                 <button type="button" class="act plain" onclick={{ let (act, records) = (act.clone(), records.clone()); Callback::from(move |_| {
                                     act.emit(Act::Clear);
-                                    if let Some(r) = &records { act.emit(Act::Shop(r.shop.undo.now.clone())); }
+                                    if let Some(r) = &records { act.emit(mine(r)); }
                                 }) }}>{ "Clear" }</button>
                             }
                             { match *pad {
@@ -292,6 +301,12 @@ pub fn Question(props: &QuestionProps) -> Html {
             { bar(&Bar { panel: *panel, onlink, onprint, onkeep, oncall, has_result: answer.is_complete() }) }
         </>
     }
+}
+
+/// This shop's own texts again.
+fn mine(records: &Records) -> Act {
+    let shop = records.shop.undo.now.clone();
+    Act::Shop(shop.clone(), shop)
 }
 
 /// What the fold of seldom entries holds: the names of the first few.

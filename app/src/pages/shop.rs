@@ -1,13 +1,16 @@
 //! My shop: what is owned and preferred, as the form that the record declares; screen and units; export and import.
 
 use crate::app::Records;
-use crate::components::{Choice, FieldView, SheetRef, choice_row, record_notice};
+use crate::components::{
+    Choice, FieldView, MachinePart, SheetRef, choice_row, machine_part, record_notice,
+};
 use crate::document::{Do, read_file, write_file};
 use crate::dom;
 use crate::state::{Act, Form};
 use crate::storage::{Browser, Store};
 use benchslate_core::link::{Asked, Opened, of_shop, system_id, system_of};
-use benchslate_core::record::{SHOP, Shop, ShopAction};
+use benchslate_core::record::{MachineKind, Record, SHOP, Shop, ShopAction};
+use benchslate_core::sheet::Entry;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -21,16 +24,9 @@ fn form_of(shop: &Shop) -> Form {
     })
 }
 
-fn shop_of(form: &Form) -> Shop {
-    let items = form
-        .entry()
-        .texts()
-        .map(|(id, text)| (id.to_owned(), text.to_owned()))
-        .collect();
-    Shop {
-        system: form.system,
-        items,
-    }
+fn texts(entry: &Entry) -> Vec<(String, String)> {
+    let owned = |(id, text): (&str, &str)| (id.to_owned(), text.to_owned());
+    entry.texts().map(owned).collect()
 }
 
 /// The page: one form for as long as nothing comes from elsewhere.
@@ -52,6 +48,7 @@ fn ShopForm() -> Html {
         .unwrap_or_default();
     let form = use_reducer_eq(|| form_of(&shop));
     let said = use_state_eq(String::new);
+    let gone = use_state_eq(|| None::<(MachineKind, String)>);
     let look = use_state_eq(|| {
         Browser
             .get("benchslate.look")
@@ -59,16 +56,16 @@ fn ShopForm() -> Html {
             .flatten()
             .unwrap_or_default()
     });
+    // the texts of the record stand as they are until something is typed, so that undo and a shop that was taken over stay whole
+    let shown = use_mut_ref(|| true);
     {
         let records = records.clone();
-        // the texts of the record stand as they are until something is typed, so that undo and a shop that was taken over stay whole
-        let first = use_mut_ref(|| true);
+        let shown = shown.clone();
         use_effect_with(form.clone(), move |form| {
-            let opened = std::mem::replace(&mut *first.borrow_mut(), false);
-            if let Some(records) = records.filter(|_| !opened) {
-                records
-                    .shop
-                    .dispatch(Do::Act(ShopAction::Replace(shop_of(form))));
+            let shown = std::mem::replace(&mut *shown.borrow_mut(), false);
+            if let Some(records) = records.filter(|_| !shown) {
+                let fill = ShopAction::Fill(form.system, texts(&form.entry()));
+                records.shop.dispatch(Do::Act(fill));
             }
         });
     }
@@ -92,6 +89,20 @@ fn ShopForm() -> Html {
             let _ = Browser.set("benchslate.look", &id);
             dom::set_mark("theme", (!id.is_empty()).then_some(id.as_str()));
             look.set(id.to_string());
+        })
+    };
+    // acts on the record first, then shows what stands there: no text goes back
+    let onact = {
+        let (shop, act, shown, gone) = (records.shop.clone(), act.clone(), shown, gone.clone());
+        Callback::from(move |action: ShopAction| {
+            let (now, next) = (&shop.undo.now, shop.undo.now.after(&action));
+            gone.set(match action {
+                ShopAction::Remove(kind) => Some((kind, now.name(kind, now.in_use(kind)))),
+                _ => None,
+            });
+            shop.dispatch(Do::Act(action));
+            *shown.borrow_mut() = true;
+            act.emit(Act::Show(next.entry()));
         })
     };
     let undo = {
@@ -123,9 +134,9 @@ fn ShopForm() -> Html {
         })
     };
     let open = {
-        let (act, said) = (act.clone(), said.clone());
+        let (onact, said) = (onact.clone(), said.clone());
         Callback::from(move |e: Event| {
-            let (act, said) = (act.clone(), said.clone());
+            let (onact, said) = (onact.clone(), said.clone());
             if let Some(input) = e
                 .target()
                 .and_then(|t| t.dyn_into::<HtmlInputElement>().ok())
@@ -134,8 +145,7 @@ fn ShopForm() -> Html {
                     if let Some(text) = dom::file_text(input).await {
                         match read_file::<Shop>(&text) {
                             Ok(other) => {
-                                act.emit(Act::System(other.system));
-                                act.emit(Act::Fill(other.items));
+                                onact.emit(ShopAction::Replace(other));
                                 said.set("This shop now stands here.".to_owned());
                             }
                             Err(fault) => said.set(super::question::said(&fault.text())),
@@ -150,15 +160,36 @@ fn ShopForm() -> Html {
             .map(|&(id, words)| (AttrValue::Static(id), AttrValue::Static(words)))
             .collect::<Vec<_>>()
     };
+    let fields = |kind: Option<MachineKind>| -> Html {
+        let of = |at: usize| SHOP.fields.get(at)?.preset.item().and_then(MachineKind::of);
+        let all = form.fields.iter().zip(&form.typed).enumerate();
+        all.filter(|(at, (outcome, _))| outcome.applies && of(*at) == kind)
+            .map(|(at, (outcome, typed))| html! {
+                <FieldView key={outcome.id} sheet={SheetRef(&SHOP)} {at} typed={typed.clone()} unit={form.unit(at)} system={form.system} outcome={outcome.clone()} own_pad={false} act={act.clone()} />
+            })
+            .collect()
+    };
+    let onname = |kind: MachineKind| {
+        let shop = records.shop.clone();
+        Callback::from(move |name: String| shop.dispatch(Do::Act(ShopAction::Name(kind, name))))
+    };
     html! {
         <main id="main" class="narrow" tabindex="-1">
             <h1>{ "My shop" }</h1>
             { record_notice(&records.shop) }
             <p class="soft">{ "What stands empty is taken from a general shop. Links carry what differs, so that an answer reads alike everywhere." }</p>
             { choice_row(&Choice { id: "shop-units".into(), label: "Results in".into(), choices: pairs(&[("in", "inch"), ("mm", "millimetre")]), chosen: system_id(form.system).into(), onchoose: units, as_list: false }) }
-            { for form.fields.iter().zip(&form.typed).enumerate().filter(|(_, (outcome, _))| outcome.applies).map(|(at, (outcome, typed))| html! {
-                <FieldView key={outcome.id} sheet={SheetRef(&SHOP)} {at} typed={typed.clone()} unit={form.unit(at)} system={form.system} outcome={outcome.clone()} own_pad={false} act={act.clone()} />
+            { for MachineKind::ALL.into_iter().map(|kind| html! {
+                <section aria-labelledby={format!("of-{}", kind.id())}>
+                    <h2 id={format!("of-{}", kind.id())}>{ kind.label() }</h2>
+                    if let Some((_, name)) = gone.as_ref().filter(|(of, _)| *of == kind) {
+                        <div class="note row" role="status"><span>{ format!("{name} is removed.") }</span><button type="button" class="act" onclick={undo.clone()}>{ "Undo" }</button></div>
+                    }
+                    { machine_part(&MachinePart { shop: &records.shop.undo.now, kind, fields: fields(Some(kind)), onact: onact.clone(), onname: onname(kind) }) }
+                </section>
             }) }
+            <h2>{ "Bench" }</h2>
+            { fields(None) }
             <h2>{ "Screen" }</h2>
             { choice_row(&Choice { id: "look".into(), label: "Light or dark".into(), choices: pairs(&[("", "as the device"), ("light", "light"), ("dark", "dark")]), chosen: (*look).clone().into(), onchoose: set_look, as_list: false }) }
             <p class="row noprint">

@@ -81,7 +81,7 @@ pub fn ShopLink(props: &ShopLinkProps) -> Html {
 fn row(one: &ShopDifference) -> Html {
     html! {
         <tr>
-            <th class="first" scope="row">{ one.label }</th>
+            <th class="first" scope="row">{ one.label.clone() }</th>
             <td class="text">{ one.mine.clone() }</td>
             <td class="text">
                 { one.theirs.clone() }

@@ -61,12 +61,14 @@ pub enum Act {
     Clear,
     /// These texts by field id, in place of all.
     Fill(Vec<(String, String)>),
+    /// This entry, in place of all.
+    Show(Entry),
     /// These texts by field id, in place of what those fields hold.
     Set(Vec<(String, String)>),
     /// Another question to the powers.
     Ask(Asked),
-    /// This shop's texts in place of the sender's.
-    Shop(Shop),
+    /// The second shop's texts in place of the first's, or of the sender's.
+    Shop(Shop, Shop),
 }
 
 impl Form {
@@ -172,14 +174,19 @@ impl Form {
                 next.put(pairs);
                 loaded = true;
             }
+            Act::Show(entry) => {
+                next.system = entry.system;
+                next.typed = typed_of(next.sheet, &entry);
+                loaded = true;
+            }
             Act::Set(pairs) => {
                 next.put(pairs);
                 loaded = true;
             }
             Act::Ask(asked) => next.asked = asked,
-            Act::Shop(shop) => {
+            Act::Shop(from, to) => {
                 let mut entry = next.entry();
-                shop.write_into(next.sheet, &mut entry);
+                from.give_way(&to, next.sheet, &mut entry);
                 next.typed = typed_of(next.sheet, &entry);
                 loaded = true;
             }

@@ -6,12 +6,13 @@
 
 mod encode;
 mod open;
+mod shop;
 
 pub use open::{Fault, Note, Opened, open};
+pub use shop::{of_shop, open_shop};
 
 use crate::quantity::System;
-use crate::record::{SHOP, Shop};
-use crate::sheet::{Entry, Outcome, Preset, Sheet, evaluate};
+use crate::sheet::{Entry, Field, Outcome, Preset, Sheet};
 
 /// The most characters of a link to hand on; beyond it a file is offered.
 pub const MOST_CHARS: usize = 2000;
@@ -74,37 +75,6 @@ pub fn state_of(
     write(sheet, entry, outcome, asked, true)
 }
 
-/// The link that carries a whole shop, to be taken over by who opens it.
-pub fn of_shop(shop: &Shop) -> Option<String> {
-    let entry = shop.entry();
-    of(&SHOP, &entry, &evaluate(&SHOP, &entry), &Asked::default())
-}
-
-/// The shop in a link that [`of_shop`] made, with a note for each thing in it that could not be taken.
-///
-/// # Errors
-/// [`Fault`] where the text is no such link.
-///
-/// ```
-/// use benchslate_core::link::open_shop;
-/// let (shop, notes) = open_shop("#/v1/my-shop?rapid=50%20ipm&hoist=2%20t&rev=2").unwrap();
-/// assert_eq!(shop.items, [("rapid".to_owned(), "50 ipm".to_owned())]);
-/// assert_eq!(notes[0].text(), "the link also says hoist = 2 t, which this version does not know");
-/// ```
-pub fn open_shop(text: &str) -> Result<(Shop, Vec<Note>), Fault> {
-    let opened = open::open_among(text, |id| (id == SHOP.id).then_some(&SHOP))?;
-    let items = opened
-        .entry
-        .texts()
-        .map(|(id, text)| (id.to_owned(), text.to_owned()))
-        .collect();
-    let shop = Shop {
-        system: opened.entry.system,
-        items,
-    };
-    Ok((shop, opened.notes))
-}
-
 fn write(
     sheet: &'static Sheet,
     entry: &Entry,
@@ -112,15 +82,26 @@ fn write(
     asked: &Asked,
     all: bool,
 ) -> Option<String> {
-    let mut link = format!("#/v1/{}", sheet.id);
-    let mut first = true;
-    let mut add = |key: &str, text: &str| {
-        link.push(if first { '?' } else { '&' });
-        first = false;
-        link.push_str(key);
-        link.push('=');
-        encode::encode(text, &mut link);
-    };
+    let mut pairs = texts(sheet, entry, outcome, all);
+    pairs.retain(|(field, text)| {
+        let typed = entry.get(field.id).unwrap_or_default();
+        !is_preset(field.preset, typed, text)
+    });
+    let pairs = pairs
+        .into_iter()
+        .map(|(field, text)| (field.id.to_owned(), text))
+        .collect();
+    join(sheet, pairs, entry.system, asked)
+}
+
+/// What was entered, in declared order: in its plain form where it reads, else as typed.
+fn texts(
+    sheet: &'static Sheet,
+    entry: &Entry,
+    outcome: &Outcome,
+    all: bool,
+) -> Vec<(&'static Field, String)> {
+    let mut texts = Vec::new();
     for (field, now) in sheet.fields.iter().zip(&outcome.fields) {
         let Some(typed) = entry.get(field.id).filter(|text| !text.trim().is_empty()) else {
             continue;
@@ -128,18 +109,23 @@ fn write(
         if !now.applies && !all {
             continue;
         }
-        let text = if now.applies && now.fault.is_none() && !now.link_text.is_empty() {
-            now.link_text.as_str()
-        } else {
-            typed
-        };
-        // a shop says all that is entered: some of it goes into a sheet even where the general shop says the same
-        if sheet.id == SHOP.id || !is_preset(field.preset, typed, text) {
-            add(field.id, text);
-        }
+        let reads = now.applies && now.fault.is_none() && !now.link_text.is_empty();
+        let text = if reads { now.link_text.as_str() } else { typed };
+        texts.push((field, text.to_owned()));
     }
-    if entry.system != System::default() {
-        add("u", system_id(entry.system));
+    texts
+}
+
+/// Keys and texts as a link, with the reserved keys behind them.
+fn join(
+    sheet: &'static Sheet,
+    mut pairs: Vec<(String, String)>,
+    system: System,
+    asked: &Asked,
+) -> Option<String> {
+    let mut more = |key: &str, text: &str| pairs.push((key.to_owned(), text.to_owned()));
+    if system != System::default() {
+        more("u", system_id(system));
     }
     for (key, text) in [
         ("turn", &asked.turn),
@@ -147,11 +133,18 @@ fn write(
         ("sweep", &asked.sweep),
     ] {
         if let Some(text) = text {
-            add(key, text);
+            more(key, text);
         }
     }
     if sheet.revision != 1 {
-        add("rev", &sheet.revision.to_string());
+        more("rev", &sheet.revision.to_string());
+    }
+    let mut link = format!("#/v1/{}", sheet.id);
+    for (at, (key, text)) in pairs.iter().enumerate() {
+        link.push(if at == 0 { '?' } else { '&' });
+        link.push_str(key);
+        link.push('=');
+        encode::encode(text, &mut link);
     }
     encode::guard_end(&mut link);
     (link.len() <= MOST_READ).then_some(link)

@@ -12,8 +12,8 @@ pub use file::{File, Head, RecordFault, check};
 pub use kept::{Kept, KeptAction, KeptItem};
 pub use proving::{Proving, ProvingAction};
 pub use shop::{
-    DRILL_PRESS, DRILL_SETS, FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, LATHE, SHOP, SPEED_STEP,
-    SPINDLE, Shop, ShopAction, TURN_FEED_STEP, WHEEL,
+    DRILL_PRESS, DRILL_SETS, FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, LATHE, MOST_MACHINES, Machine,
+    MachineKind, SHOP, SPEED_STEP, SPINDLE, Shop, ShopAction, TURN_FEED_STEP, WHEEL,
 };
 pub use shop_difference::{ShopDifference, shop_differences};
 pub use undo::Undo;

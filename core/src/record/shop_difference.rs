@@ -1,6 +1,6 @@
 //! In what does another shop differ from mine? What the page shows before it is taken over.
 
-use super::{SHOP, Shop};
+use super::{MachineKind, SHOP, Shop};
 use crate::quantity::System;
 use crate::sheet::{FieldKind, FieldOutcome, evaluate};
 
@@ -8,7 +8,7 @@ use crate::sheet::{FieldKind, FieldOutcome, evaluate};
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct ShopDifference {
     /// The item.
-    pub label: &'static str,
+    pub label: String,
     /// What stands in mine.
     pub mine: String,
     /// What stands in the other.
@@ -30,21 +30,82 @@ pub fn shop_differences(mine: &Shop, theirs: &Shop) -> Vec<ShopDifference> {
     let mut found = Vec::new();
     if mine.system != theirs.system {
         found.push(ShopDifference {
-            label: "Results in",
+            label: "Results in".into(),
             mine: system_words(mine.system).into(),
             theirs: system_words(theirs.system).into(),
             fault: String::new(),
         });
     }
-    let (own, other) = (
-        evaluate(&SHOP, &mine.entry()),
-        evaluate(&SHOP, &theirs.entry()),
-    );
-    for (field, (own, other)) in SHOP.fields.iter().zip(own.fields.iter().zip(&other.fields)) {
-        let (one, two) = (words(&field.kind, own), words(&field.kind, other));
+    for kind in MachineKind::ALL {
+        let (own, other) = (mine.count(kind), theirs.count(kind));
+        for at in 0..own.max(other) {
+            let name = |shop: &Shop, count: usize| {
+                if at < count {
+                    shop.name(kind, at)
+                } else {
+                    "none".into()
+                }
+            };
+            let (own_name, other_name) = (name(mine, own), name(theirs, other));
+            let alone = own.max(other) == 1;
+            let number = format!("{} {}", kind.label(), at.saturating_add(1));
+            let label = if alone {
+                String::new()
+            } else {
+                format!("{number}: ")
+            };
+            if own_name != other_name {
+                found.push(ShopDifference {
+                    label: if alone {
+                        format!("{}, name", kind.label())
+                    } else {
+                        number
+                    },
+                    mine: own_name,
+                    theirs: other_name,
+                    fault: String::new(),
+                });
+            }
+            if at < other {
+                // a machine that is not there yet says nothing
+                let own = (at < own).then(|| mine.using(kind, at));
+                differ(
+                    &mut found,
+                    Some(kind),
+                    &label,
+                    own.as_ref(),
+                    &theirs.using(kind, at),
+                );
+            }
+        }
+    }
+    differ(&mut found, None, "", Some(mine), theirs);
+    found
+}
+
+/// The fields of a kind of machine, or of the bench, that differ between the machines in use.
+fn differ(
+    found: &mut Vec<ShopDifference>,
+    kind: Option<MachineKind>,
+    label: &str,
+    mine: Option<&Shop>,
+    theirs: &Shop,
+) {
+    let own = mine.map(|mine| evaluate(&SHOP, &mine.entry()));
+    let other = evaluate(&SHOP, &theirs.entry());
+    for (at, (field, other)) in SHOP.fields.iter().zip(&other.fields).enumerate() {
+        if field.preset.item().and_then(MachineKind::of) != kind {
+            continue;
+        }
+        let own = own.as_ref().and_then(|own| own.fields.get(at));
+        if own.is_none() && other.from_preset {
+            continue;
+        }
+        let one = own.map_or_else(String::new, |own| words(&field.kind, own));
+        let two = words(&field.kind, other);
         if one != two {
             found.push(ShopDifference {
-                label: field.label,
+                label: format!("{label}{}", field.label),
                 mine: one,
                 theirs: two,
                 fault: other
@@ -54,7 +115,6 @@ pub fn shop_differences(mine: &Shop, theirs: &Shop) -> Vec<ShopDifference> {
             });
         }
     }
-    found
 }
 
 fn system_words(system: System) -> &'static str {

@@ -1,13 +1,12 @@
-//! What is in the shop? The machines' steps, the drills owned, the wrench: texts in the notation of the fields that
-//! read them. Declared as a sheet of its own, so that the same form shows it; the general shop is its presets.
+//! What may be entered of a shop? Declared as a sheet of its own, so that the same form shows it; the general shop is its
+//! presets. Machine by machine: mill, drill press, lathe, then what stands on the bench.
 
-use super::Record;
 use crate::machine::MOST_WHEELS;
+use crate::quantity::Kind;
 use crate::quantity::units::{
     HORSEPOWER, IN_PER_MIN, IN_PER_REV, KILOWATT, LBF_FT, LBF_IN, MM_PER_MIN, MM_PER_REV,
     NEWTON_METRE, PITCH_MM, RPM, THOU_PER_REV, TPI,
 };
-use crate::quantity::{Kind, System};
 use crate::sheet::*;
 
 /// The shop as a form. It is not in the list of questions.
@@ -63,51 +62,6 @@ static FIELDS: &[Field] = &[
     .hint("As on the plate of a mill whose feed follows the spindle, one a row.")
     .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
     .when(&[when("feed-follows", &["spindle"])]),
-    Field::rows(
-        "drill-press-steps",
-        "Drill press spindle steps",
-        SPEED_STEP,
-        1,
-        48,
-    )
-    .example("250;610;1100")
-    .hint("Turns per minute as on the plate, one a row.")
-    .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS),
-    Field::rows("lathe-steps", "Lathe spindle steps", SPEED_STEP, 1, 48)
-        .example("50;80;125")
-        .hint("Turns per minute as on the plate, one a row.")
-        .from_shop(ShopItem::LatheSteps, LATHE),
-    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED_STEP, 1, 48)
-        .example("0.003 ipr;0.005 ipr;0.008 ipr")
-        .hint("Per turn, as on the plate, one a row. Empty: fed by hand.")
-        .from_shop(ShopItem::LatheFeeds, "")
-        .optional(),
-    Field::quantity(
-        "leadscrew",
-        "Lathe leadscrew",
-        Kind::Pitch,
-        &[&TPI, &PITCH_MM],
-    )
-    .example("8 tpi")
-    .range(0.5, 26.0, "leadscrews of lathes")
-    .from_shop(ShopItem::Leadscrew, "")
-    .optional(),
-    Field::rows("change-wheels", "Lathe change wheels", WHEEL, 2, MOST_WHEELS)
-        .example("20;30;40;50;60;80;100;127")
-        .hint("Teeth, one a row; a wheel that is there twice is given twice.")
-        .from_shop(ShopItem::ChangeWheels, "")
-        .optional(),
-    Field::count("thread-dial-wheel", "Thread dial, teeth of its wheel")
-        .example("32")
-        .range(4.0, 120.0, "wheels of thread dials")
-        .from_shop(ShopItem::ThreadDialWheel, "")
-        .optional(),
-    Field::count("thread-dial-lines", "Thread dial, lines")
-        .example("8")
-        .hint("Numbered and plain ones together.")
-        .range(1.0, 60.0, "lines on a dial")
-        .from_shop(ShopItem::ThreadDialLines, "")
-        .optional(),
     Field::quantity(
         "rapid",
         "Mill rapid traverse",
@@ -153,6 +107,51 @@ static FIELDS: &[Field] = &[
         .example("75 pct")
         .range(0.1, 1.0, "a drive passes on a part of the motor's power")
         .from_shop(ShopItem::DriveEfficiency, "75 pct"),
+    Field::rows(
+        "drill-press-steps",
+        "Drill press spindle steps",
+        SPEED_STEP,
+        1,
+        48,
+    )
+    .example("250;610;1100")
+    .hint("Turns per minute as on the plate, one a row.")
+    .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS),
+    Field::rows("lathe-steps", "Lathe spindle steps", SPEED_STEP, 1, 48)
+        .example("50;80;125")
+        .hint("Turns per minute as on the plate, one a row.")
+        .from_shop(ShopItem::LatheSteps, LATHE),
+    Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED_STEP, 1, 48)
+        .example("0.003 ipr;0.005 ipr;0.008 ipr")
+        .hint("Per turn, as on the plate, one a row. Empty: fed by hand.")
+        .from_shop(ShopItem::LatheFeeds, "")
+        .optional(),
+    Field::quantity(
+        "leadscrew",
+        "Lathe leadscrew",
+        Kind::Pitch,
+        &[&TPI, &PITCH_MM],
+    )
+    .example("8 tpi")
+    .range(0.5, 26.0, "leadscrews of lathes")
+    .from_shop(ShopItem::Leadscrew, "")
+    .optional(),
+    Field::rows("change-wheels", "Lathe change wheels", WHEEL, 2, MOST_WHEELS)
+        .example("20;30;40;50;60;80;100;127")
+        .hint("Teeth, one a row; a wheel that is there twice is given twice.")
+        .from_shop(ShopItem::ChangeWheels, "")
+        .optional(),
+    Field::count("thread-dial-wheel", "Thread dial, teeth of its wheel")
+        .example("32")
+        .range(4.0, 120.0, "wheels of thread dials")
+        .from_shop(ShopItem::ThreadDialWheel, "")
+        .optional(),
+    Field::count("thread-dial-lines", "Thread dial, lines")
+        .example("8")
+        .hint("Numbered and plain ones together.")
+        .range(1.0, 60.0, "lines on a dial")
+        .from_shop(ShopItem::ThreadDialLines, "")
+        .optional(),
     Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "all-inch"),
     Field::quantity(
         "wrench-low",
@@ -222,118 +221,3 @@ static TAPERS: &[Choice] = &[
     choice("bs-10", "Brown & Sharpe 10"),
     choice("other", "another"),
 ];
-
-/// *My shop*: what is entered, by item; nothing entered means the general shop.
-#[derive(Clone, PartialEq, Eq, Debug, Default)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Shop {
-    /// Units preferred.
-    #[cfg_attr(feature = "serde", serde(default))]
-    pub system: System,
-    /// Texts by the ids of [`SHOP`]'s fields.
-    #[cfg_attr(feature = "serde", serde(default))]
-    pub items: Vec<(String, String)>,
-}
-
-/// What may be done to the shop.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub enum ShopAction {
-    /// Prefers a system of units.
-    System(System),
-    /// Enters an item's text; an empty text goes back to the general shop.
-    Item(String, String),
-    /// Takes another shop in place of this one.
-    Replace(Shop),
-}
-
-impl Record for Shop {
-    type Action = ShopAction;
-    const NAME: &'static str = "my-shop";
-    const VERSION: u32 = 1;
-
-    fn after(&self, action: &ShopAction) -> Self {
-        let mut shop = self.clone();
-        match action {
-            ShopAction::System(system) => shop.system = *system,
-            ShopAction::Item(id, text) => {
-                let mut entry = shop.entry();
-                entry.set(id, text);
-                shop.items = entry
-                    .texts()
-                    .map(|(id, text)| (id.to_owned(), text.to_owned()))
-                    .collect();
-            }
-            ShopAction::Replace(other) => shop = other.clone(),
-        }
-        shop
-    }
-}
-
-impl Shop {
-    /// The shop as an entry of the form [`SHOP`].
-    pub fn entry(&self) -> Entry {
-        let mut entry = Entry::default().in_system(self.system);
-        for (id, text) in &self.items {
-            entry.set(id, text);
-        }
-        entry
-    }
-    /// The text of an item where it is entered, reads without fault and differs from the general shop.
-    pub fn text(&self, item: ShopItem) -> Option<String> {
-        text_of(&evaluate(&SHOP, &self.entry()), item, false)
-    }
-    /// A fresh entry of a sheet: the shop's texts written in where they differ from the general shop.
-    pub fn start(&self, sheet: &'static Sheet) -> Entry {
-        let mut entry = Entry::default().in_system(self.system);
-        self.write_into(sheet, &mut entry);
-        entry
-    }
-    /// Writes this shop's texts into an entry, in place of whatever shop it was figured with. What the sheet asks for
-    /// all the same stays where this shop says nothing of it.
-    pub fn write_into(&self, sheet: &'static Sheet, entry: &mut Entry) {
-        let mine = evaluate(&SHOP, &self.entry());
-        for field in sheet.fields {
-            match field.preset {
-                Preset::Shop(item, _) => {
-                    entry.set(field.id, &text_of(&mine, item, false).unwrap_or_default());
-                }
-                Preset::Filled(item, _) => {
-                    if let Some(text) = text_of(&mine, item, true) {
-                        entry.set(field.id, &text);
-                    }
-                }
-                Preset::None | Preset::Text(_) => {}
-            }
-        }
-    }
-    /// True where an entry's shop fields say other than this shop does.
-    pub fn differs(&self, sheet: &'static Sheet, entry: &Entry) -> bool {
-        let mine = evaluate(&SHOP, &self.entry());
-        sheet.fields.iter().any(|field| {
-            let usual = field.preset.text().unwrap_or_default();
-            let now = entry.get(field.id).unwrap_or(usual);
-            match field.preset {
-                Preset::Shop(item, _) => {
-                    now != text_of(&mine, item, false).as_deref().unwrap_or(usual)
-                }
-                Preset::Filled(item, _) => {
-                    text_of(&mine, item, true).is_some_and(|text| text != now)
-                }
-                Preset::None | Preset::Text(_) => false,
-            }
-        })
-    }
-}
-
-/// The text of an item where it is entered and reads without fault; as the general shop has it only where that is asked for.
-fn text_of(shop: &Outcome, item: ShopItem, general: bool) -> Option<String> {
-    let field = SHOP
-        .fields
-        .iter()
-        .find(|field| field.preset.item() == Some(item))?;
-    let now = shop.field(field.id)?;
-    let usable =
-        now.applies && !now.from_preset && now.fault.is_none() && !now.link_text.is_empty();
-    (usable && (general || field.preset.text() != Some(now.text.as_str())))
-        .then(|| now.link_text.clone())
-}
