@@ -1204,3 +1204,61 @@ fn the_added_cuts_keep_their_rules() {
     let gang = figured("cut-time", &[("cut", "slab"), ("diameter", "2.5"), ("largest", "3"), ("depth", "0.1"), ("length", "7"), ("feed", "3 ipm")]);
     assert!(near(Length::from_base(base(&gang, "approach")).inches(), 0.9631, 5e-5));
 }
+
+#[test]
+#[rustfmt::skip]
+fn cutters_of_one_arbor_add_up() {
+    // plane geometry by hand: one axis, so a 3 in cutter beside a 2.5 in one at 0.1 in goes 0.35 in deep and a 2.4 in one 0.05 in;
+    // at 3 in/min: (2 x 0.1 + 0.5 x 0.35 + 1 x 0.05) x 3 = 1.275 in3/min, approach sqrt(0.35 x 2.65) = 0.9631 in
+    let time = figured("cut-time", &[
+        ("cut", "slab"), ("diameter", "2.5"), ("depth", "0.1"), ("axial", "2"), ("length", "7"), ("feed", "3 ipm"), ("others", "3 in~1/2 in;2.4 in~1 in"),
+    ]);
+    assert!(near(RemovalRate::from_base(base(&time, "removal")).in3_per_min(), 1.275, 1e-9));
+    assert!(near(Length::from_base(base(&time, "approach")).inches(), 0.9631, 5e-5));
+    // a straddle pair in cast iron, each 1/8 in wide and 1/2 in deep, by Kienzle's formula worked here: kc1.1 1050 at 2 degrees of
+    // rake, mc 0.23 (Tabellenbuch Zerspantechnik), milling 1.2; the pair asks twice one's power
+    let (feed, teeth, rpm, d, ae, ap) = (38.1, 18.0, 70.0, 101.6, 12.7, 3.175);
+    let chip: f64 = feed / teeth / rpm * f64::sqrt(ae / d);
+    let kc = 1050.0 * 1.2 / (1.0 - 0.02) / chip.powf(0.23);
+    let one = kc * ae * ap * feed / 60_000.0;
+    let cut = [
+        ("cut", "mill"), ("by", "kc"), ("metal", "iron"), ("diameter", "4 in"), ("rpm", "70"), ("teeth", "18"), ("feed", "1.5 ipm"),
+        ("engaged", "1/2 in"), ("axial", "1/8 in"), ("motor", "1 hp"), ("efficiency", "75 pct"),
+    ];
+    let with = |others: &'static str| figured("cutting-power", &[&cut[..], &[("others", others)]].concat());
+    let pair = with("4 in~18~1/8 in");
+    assert!(within(base(&pair, "cutter-need"), 2.0 * one, 1e-9));
+    assert!(within(base(&pair, "torque"), 2.0 * one * 60.0 / (2.0 * 3.14159265 * rpm), 1e-8));
+    assert!(within(Share::from_base(base(&pair, "share")).fraction(), 2.0 * one / 0.75 / 745.7, 1e-4));
+    assert!(within(RemovalRate::from_base(base(&pair, "removal")).mm3_per_min(), 2.0 * ae * ap * feed, 1e-9));
+    // stepped work: a depth that is given holds
+    let step = with("3 in~18~1/8 in~1/2 in");
+    let chip: f64 = feed / teeth / rpm * f64::sqrt(ae / 76.2);
+    let other = 1050.0 * 1.2 / (1.0 - 0.02) / chip.powf(0.23) * ae * ap * feed / 60_000.0;
+    assert!(within(base(&step, "cutter-need"), one + other, 1e-9));
+    // a 3 in cutter beside a 4 in one at 1/2 in only touches flat work: a fault of its row
+    for (sheet, mut pairs) in [
+        ("cutting-power", cut.to_vec()),
+        ("cut-time", vec![("cut", "slab"), ("diameter", "4 in"), ("depth", "1/2 in"), ("length", "7"), ("feed", "3 ipm")]),
+    ] {
+        pairs.push(("others", if sheet == "cut-time" { "4 in~1 in;3 in~1 in" } else { "4 in~18~1 in;3 in~12~1 in" }));
+        let o = evaluate(by_id(sheet).unwrap(), &Entry::of(&pairs));
+        assert!(o.faults().any(|fault| fault.field == "others" && fault.at == Some((2, 1))), "{sheet}");
+    }
+}
+
+#[test]
+#[rustfmt::skip]
+fn the_lead_has_its_change_wheels() {
+    // Rose, Modern Machine-Shop Practice, vol. 1, figs. 1236 to 1240: screw of 4, wheels 18, 66, 48, 36 cut 11
+    let rose = figured("thread-infeed", &[("pitch", "11 tpi"), ("leadscrew", "4 tpi"), ("wheels", "18;36;48;66")]);
+    assert!(near(Pitch::from_base(base(&rose, "cuts")).tpi(), 11.0, 1e-9) && near(base(&rose, "over-length"), 0.0, 1e-12));
+    // independent arithmetic: 8 per inch is 3.175 mm, so 1.5 mm is 60/127; two starts of 16 per inch ask the lead of 8
+    let metric = figured("thread-infeed", &[("pitch", "1.5 mm"), ("leadscrew", "8 tpi"), ("wheels", "40;60;127")]);
+    assert_eq!(metric.answer.get("train").unwrap().value.text(System::Inch), "60/127");
+    let starts = figured("thread-infeed", &[("pitch", "16 tpi"), ("starts", "2"), ("leadscrew", "4 tpi"), ("wheels", "20;40;80")]);
+    assert!(near(Pitch::from_base(base(&starts, "cuts")).tpi(), 8.0, 1e-9));
+    // without 127: 1.5 mm by 30/64 of 3.175 mm is 1.48828 mm, 0.78 % short, 0.0156 in over 2 in
+    let near_one = figured("thread-infeed", &[("pitch", "1.5 mm"), ("leadscrew", "8 tpi"), ("wheels", "30;64"), ("length", "2 in")]);
+    assert!(near(Length::from_base(base(&near_one, "over-length")).inches(), -2.0 * (1.0 - 30.0 / 64.0 * 3.175 / 1.5), 1e-9));
+}

@@ -2,6 +2,7 @@
 
 use core::f64::consts::PI;
 
+use super::fault::{CutFault, positive};
 use crate::quantity::{FeedPerRev, FeedRate, Length, RemovalRate, RotationalSpeed, SurfaceSpeed};
 
 /// Milling: width × depth × table feed.
@@ -13,6 +14,26 @@ use crate::quantity::{FeedPerRev, FeedRate, Length, RemovalRate, RotationalSpeed
 /// ```
 pub fn milling_removal(width: Length, depth: Length, feed: FeedRate) -> RemovalRate {
     RemovalRate::from_mm3_per_min(width.mm() * depth.mm() * feed.mm_per_min())
+}
+
+/// Depth of another cutter on the same arbor in flat work: d + (D2 − D) / 2, since all have one axis.
+///
+/// # Errors
+/// [`CutFault::NotPositive`] where it does not reach the work.
+///
+/// ```
+/// use benchslate_core::{cutting::gang_depth, quantity::Length};
+/// // geometry: a radius longer by 1/4 in reaches 1/4 in deeper
+/// let inch = Length::from_inches;
+/// let depth = gang_depth(inch(0.1), inch(2.5), inch(3.0)).unwrap();
+/// assert!((depth.inches() - 0.35).abs() < 1e-12);
+/// ```
+pub fn gang_depth(depth: Length, diameter: Length, other: Length) -> Result<Length, CutFault> {
+    let reach = depth + (other - diameter) * 0.5;
+    // a touch is no cut: less than a nanometre is the rounding of the figures
+    let deep = if reach.mm() < 1e-6 { 0.0 } else { reach.mm() };
+    positive(deep, "the depth of the other cutter")?;
+    Ok(reach)
 }
 
 /// Drilling: area of the hole × feed.

@@ -114,11 +114,11 @@ pub(super) static SHEET: Sheet = Sheet {
 const THREAD: &[When] = &[when("for", &["thread"])];
 const RATIO: &[When] = &[when("for", &["ratio"])];
 
-static RULE: Source = Source::read(
+pub(super) static RULE: Source = Source::read(
     "Rose, Modern Machine-Shop Practice, vol. 1 (1888)",
     "change gears for screw cutting, figs. 1236 to 1240",
 );
-static SEARCH: Source = Source::computed(
+pub(super) static SEARCH: Source = Source::computed(
     "All trains of two and four wheels tried",
     "drivers \u{f7} driven against the ratio wanted",
 );
@@ -155,7 +155,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     } else {
         "nearest; none is exact"
     };
-    a.words("train", text(best.train)).says(format!(
+    a.words("train", train_text(best.train)).says(format!(
         "Driver/driven, from the first shaft to the last: {exact}."
     ));
     a.line("wanted", Number::of(wanted))
@@ -227,14 +227,14 @@ fn mixed(inp: &Inputs) -> bool {
     system("thread") != system("leadscrew")
 }
 
-fn text(train: Train) -> String {
+pub(super) fn train_text(train: Train) -> String {
     match train.second {
         Some((c, d)) => format!("{}/{} \u{d7} {c}/{d}", train.driver, train.driven),
         None => format!("{}/{}", train.driver, train.driven),
     }
 }
 
-fn fits(train: Train) -> String {
+pub(super) fn fits(train: Train) -> String {
     match (train.second, train.meshes()) {
         (None, _) => "two wheels: any wheel between as an idler, the ratio stays".to_owned(),
         (Some(_), true) => format!("clears its shafts by {} teeth", train.clearance()),
@@ -289,7 +289,7 @@ fn table(inp: &Inputs, a: &mut Answer, found: &[Found]) -> Result<(), Stop> {
             Some(_) if one.train.meshes() => "clears".to_owned(),
             Some(_) => "may foul".to_owned(),
         };
-        let train = Value::words(text(one.train));
+        let train = Value::words(train_text(one.train));
         let cells = match thread {
             Some((pitch, over)) => vec![
                 train,
@@ -349,7 +349,7 @@ fn work(inp: &Inputs, w: &mut Work, wanted: f64, best: Found) {
         "Best train",
         &[
             "ratio = drivers \u{f7} driven, error = ratio \u{f7} wanted \u{2212} 1".into(),
-            format!("{} = {got}", text(best.train)),
+            format!("{} = {got}", train_text(best.train)),
         ],
         &SEARCH,
     );

@@ -21,6 +21,8 @@ pub(super) static SHEET: Sheet = Sheet {
         "removal rate",
         "minutes",
         "passes",
+        "gang milling",
+        "straddle milling",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -50,6 +52,14 @@ pub(super) static SHEET: Sheet = Sheet {
     figure,
 };
 
+static OTHERS: &[Field] = &[
+    Field::length("diameter", "Diameter").range_in(0.01, 40.0, "cutters of a small shop"),
+    Field::length("axial", "Width").range_in(0.0005, 40.0, "less is no cut"),
+    Field::length("depth", "Depth")
+        .range_in(0.0005, 10.0, "less is no cut")
+        .optional(),
+];
+
 const MILL: &[&str] = &["slab", "centred", "offset"];
 
 static FIELDS: &[Field] = &[
@@ -77,6 +87,12 @@ static FIELDS: &[Field] = &[
         .example("3 in")
         .hint("With several cutters: it starts first and cuts deepest. Empty: one cutter.")
         .range_in(0.01, 40.0, "cutters of a small shop")
+        .when(&[when("cut", &["slab"])])
+        .optional(),
+    Field::rows("others", "Other cutters on the arbor", OTHERS, 1, 8)
+        .seldom()
+        .example("3 in~1/2 in")
+        .hint("Diameter, width, and depth where the work is stepped; width of the first below. For the metal removed.")
         .when(&[when("cut", &["slab"])])
         .optional(),
     Field::length("width", "Width of cut")
@@ -143,6 +159,48 @@ static RESULTS: &[Res] = &[
     Res::of("removal", "Metal removed while cutting", Kind::RemovalRate),
 ];
 
+/// Another cutter on the arbor.
+struct Other {
+    diameter: Length,
+    axial: Length,
+    depth: Length,
+    approach: Length,
+}
+
+fn others(inp: &Inputs, d: Length, across: Length) -> Result<Vec<Other>, Stop> {
+    let one = |(row, cells): (usize, Cells<'_>)| {
+        let faulty = |fault: CutFault| {
+            let says = match fault {
+                CutFault::TooLarge { limit_mm, why, .. } => {
+                    format!("more than {}: {why}", inp.show(Length::from_mm(limit_mm)))
+                }
+                _ => "a cutter this small does not reach flat work".to_owned(),
+            };
+            let mut fault = Fault::of(
+                "others",
+                Reason::OutOfRange,
+                says,
+                "give its own depth, or leave it out",
+            );
+            fault.at = Some((row, 1));
+            Stop::from(fault)
+        };
+        let cell = |id: &str| cells.get::<Length>(id).ok_or(Stop::Missing("others"));
+        let diameter = cell("diameter")?;
+        let depth = match cells.get::<Length>("depth") {
+            Some(depth) => depth,
+            None => gang_depth(across, d, diameter).map_err(faulty)?,
+        };
+        Ok(Other {
+            diameter,
+            axial: cell("axial")?,
+            depth,
+            approach: slab_approach(depth, diameter).map_err(faulty)?,
+        })
+    };
+    (1..).zip(inp.rows("others")).map(one).collect()
+}
+
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let cut = inp.choice("cut");
     let d: Length = inp.get("diameter")?;
@@ -191,8 +249,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                 "give the largest cutter here",
             ));
         }
-        let first = slab_approach(across + (big - d) * 0.5, big).map_err(faulty)?;
+        let first =
+            slab_approach(gang_depth(across, d, big).map_err(faulty)?, big).map_err(faulty)?;
         approach = approach.max(first);
+    }
+    let others = others(inp, d, across)?;
+    for other in &others {
+        approach = approach.max(other.approach);
     }
     // clear of the work: a slab cutter's own approach again, a face cutter's whole diameter less the approach
     let clear = match (cut, inp.choice("run")) {
@@ -230,7 +293,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("time", one).units(each, each).says("Travel / feed.");
     a.line("approach", approach)
         .places(3, 2)
-        .says(if gang.is_some() {
+        .says(if gang.is_some() || !others.is_empty() {
             "\u{221a}(d (D \u{2212} d)) of the cutter that touches first.".to_owned()
         } else {
             format!("{formula}.")
@@ -242,6 +305,35 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "drill" => {
             a.line("removal", drilling_removal(d, feed))
                 .says("Area of the hole \u{d7} feed.");
+        }
+        _ if !others.is_empty() => {
+            let mut area = 0.0;
+            let own = inp.opt::<Length>("axial").map(|axial| (d, axial, across));
+            let rest = others
+                .iter()
+                .map(|one| (one.diameter, one.axial, one.depth));
+            let table = a.table(
+                "cutters",
+                "Cutter by cutter",
+                &["Cutter", "Width", "Depth", "Removed"],
+            );
+            for (diameter, axial, depth) in own.into_iter().chain(rest) {
+                area += axial.mm() * depth.mm();
+                table.row(vec![
+                    Value::of(diameter),
+                    Value::of(axial),
+                    Value::of(depth),
+                    Value::of(milling_removal(axial, depth, feed)),
+                ]);
+            }
+            if own.is_some() {
+                let all = milling_removal(Length::from_mm(area), Length::from_mm(1.0), feed);
+                a.line("removal", all)
+                    .says("Width \u{d7} depth of each cutter, added, \u{d7} feed.");
+            } else {
+                table.note("The first cutter is not counted: give its cut along the spindle.");
+            }
+            a.note("With several cutters", "The approach is that of the cutter that touches first. Power for a cut adds what they ask of the motor.");
         }
         _ if gang.is_some() => {
             a.note("With several cutters", "The approach is that of the cutter that touches first; it cuts deeper by half the difference of the diameters. Figure the metal removed cutter by cutter, and add the powers.");

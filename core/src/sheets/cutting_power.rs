@@ -7,6 +7,7 @@ use crate::quantity::{
 };
 use crate::sheet::*;
 
+mod arbor;
 mod fields;
 mod methods;
 mod motor;
@@ -40,6 +41,8 @@ pub(super) static SHEET: Sheet = Sheet {
         "motor load",
         "stall",
         "tapping",
+        "gang milling",
+        "straddle milling",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -74,15 +77,8 @@ fn chip(inp: &Inputs, diameter: Length, rpm: RotationalSpeed) -> Result<Chip, St
         "mill" => {
             let feed: FeedRate = inp.get("feed")?;
             let (depth, engaged): (Length, Length) = (inp.get("axial")?, inp.get("engaged")?);
-            let fz =
-                feed_per_tooth(feed, inp.get::<Count>("teeth")?, rpm).map_err(fault("feed"))?;
-            Chip {
-                removal: milling_removal(depth, engaged, feed),
-                feed: FeedPerRev::from_mm_per_rev(fz.mm_per_tooth()),
-                thickness: chip_thickness(ChipMeasure::Mean, fz, engaged, diameter)
-                    .map_err(fault("engaged"))?,
-                thickness_says: "mean chip fz \u{221a}(ae/D)",
-            }
+            milled(feed, inp.get("teeth")?, rpm, (depth, engaged), diameter)
+                .map_err(fault("engaged"))?
         }
         "turn" => {
             let feed: FeedPerRev = inp.get("turn-feed")?;
@@ -109,6 +105,32 @@ fn chip(inp: &Inputs, diameter: Length, rpm: RotationalSpeed) -> Result<Chip, St
     })
 }
 
+/// The chip of a milling cutter that takes so much along and across the spindle.
+fn milled(
+    feed: FeedRate,
+    teeth: Count,
+    rpm: RotationalSpeed,
+    (axial, engaged): (Length, Length),
+    diameter: Length,
+) -> Result<Chip, CutFault> {
+    let fz = feed_per_tooth(feed, teeth, rpm)?;
+    Ok(Chip {
+        removal: milling_removal(axial, engaged, feed),
+        feed: FeedPerRev::from_mm_per_rev(fz.mm_per_tooth()),
+        thickness: chip_thickness(ChipMeasure::Mean, fz, engaged, diameter)?,
+        thickness_says: "mean chip fz \u{221a}(ae/D)",
+    })
+}
+
+/// Power at the cutter by the method chosen.
+fn method(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result<Need, Stop> {
+    match inp.choice("by") {
+        "unit" => by_unit_power(inp, a, chip),
+        "kc" => by_specific_force(inp, a, chip),
+        _ => by_energy(inp, a, chip),
+    }
+}
+
 /// Power at the cutter: low, nominal and high, with the words for the range.
 struct Need {
     low: Power,
@@ -126,13 +148,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     let diameter: Length = inp.get("diameter")?;
     let rpm: RotationalSpeed = inp.get("rpm")?;
-    let chip = chip(inp, diameter, rpm)?;
+    let mut chip = chip(inp, diameter, rpm)?;
     let mut a = inp.answer();
-    let mut need = match inp.choice("by") {
-        "unit" => by_unit_power(inp, &mut a, &chip)?,
-        "kc" => by_specific_force(inp, &mut a, &chip)?,
-        _ => by_energy(inp, &mut a, &chip)?,
-    };
+    let mut need = method(inp, &mut a, &chip)?;
+    let alone = arbor::add_up(inp, &mut a, diameter, rpm, (&mut chip, &mut need))?;
     let drilled = if inp.choice("cut") == "drill" {
         drilled(inp, diameter)?
     } else {
@@ -155,14 +174,15 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .map_err(|fault| inp.out_of_range("rpm", fault.to_string(), "give the spindle speed"))?;
     a.line("torque", torque)
         .says("P / (2 \u{3c0} n), at the spindle; the mean over a turn, teeth peak above it.");
-    if inp.choice("cut") != "drill"
+    if alone
+        && inp.choice("cut") != "drill"
         && let Ok(force) = edge_force(torque, diameter)
     {
         a.line("force", force)
             .says("Along the cut, from the torque: 2 M / D.");
     }
     a.line("removal", chip.removal).says("Of metal per minute.");
-    if inp.choice("cut") != "drill" {
+    if alone && inp.choice("cut") != "drill" {
         let (field, label) = if inp.choice("cut") == "mill" {
             ("axial", "Cut along the spindle that loads the motor fully")
         } else {

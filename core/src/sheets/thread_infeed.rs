@@ -1,9 +1,13 @@
 //! How far in does the compound go for a thread, in how many passes, and which depth convention is meant?
 
 use crate::cutting::*;
+use crate::machine::MOST_WHEELS;
 use crate::quantity::units::*;
 use crate::quantity::{Angle, Count, Kind, Length, Pitch, RotationalSpeed, Time, decimal};
+use crate::record::WHEEL;
 use crate::sheet::*;
+
+mod gears;
 
 static INFEED_TABLE: Source = Source::read(
     "Table of compound infeed at 29 degrees, American (National) 60-degree external thread",
@@ -47,6 +51,7 @@ pub(super) static SHEET: Sheet = Sheet {
         "thread dial",
         "chasing dial",
         "leadscrew",
+        "change gears",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -125,10 +130,28 @@ static FIELDS: &[Field] = &[
     )
     .seldom()
     .example("8 tpi")
-    .hint("For the thread dial.")
+    .hint("For the thread dial and the change wheels.")
     .range(0.5, 26.0, "leadscrews of lathes")
     .filled_from_shop(ShopItem::Leadscrew)
     .optional(),
+    Field::rows(
+        "wheels",
+        "Change wheels of the lathe",
+        WHEEL,
+        2,
+        MOST_WHEELS,
+    )
+    .seldom()
+    .example("20;24;28;32;36;40;44;48;56;64;72;80;100;127")
+    .hint("Teeth, one a row; with the leadscrew, for the train that cuts the lead.")
+    .filled_from_shop(ShopItem::ChangeWheels)
+    .optional(),
+    Field::number("fixed", "Leadscrew turns with 1:1 wheels")
+        .seldom()
+        .example("1/2")
+        .preset("1")
+        .range(0.001, 1000.0, "what a gear box or stud gear gives")
+        .hint("For one spindle turn: 1 with no gear box and equal stud gears."),
     Field::count("wheel", "Teeth of the dial's wheel")
         .seldom()
         .preset("32")
@@ -152,6 +175,10 @@ static RESULTS: &[Res] = &[
     Res::of("lead", "Lead: gear the lathe for", Kind::Pitch),
     Res::of("time", "Time for one pass", Kind::Time),
     Res::words("dial", "Close the half nuts at"),
+    Res::words("train", "Change wheels"),
+    Res::stepped("cuts", "They cut the lead", Kind::Pitch),
+    Res::stepped("over-length", "Off over the length", Kind::Length),
+    Res::words("fits", "On the quadrant"),
 ];
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
@@ -220,6 +247,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.words("dial", text)
             .says("The carriage has to move a whole number of leads between lines.");
         a.source(&DIAL);
+        gears::gears(inp, &mut a, lead, leadscrew)?;
     }
     let table = a.table(
         "passes",

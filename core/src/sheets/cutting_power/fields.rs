@@ -1,5 +1,6 @@
 //! What is entered for the power of a cut, and what may come out?
 
+use super::arbor::OTHERS;
 use crate::calls;
 use crate::quantity::Kind;
 use crate::quantity::units::*;
@@ -20,6 +21,17 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("feed", "3 ipm"),
         ("engaged", "0.1 in"),
         ("axial", "2 in"),
+    ],
+    &[
+        ("by", "kc"),
+        ("metal", "iron"),
+        ("diameter", "4 in"),
+        ("rpm", "70"),
+        ("teeth", "18"),
+        ("feed", "1.5 ipm"),
+        ("engaged", "1/2 in"),
+        ("axial", "1/8 in"),
+        ("others", "4 in~18~1/8 in"),
     ],
     &[
         ("by", "kc"),
@@ -180,6 +192,12 @@ pub(super) static FIELDS: &[Field] = &[
         .range_in(0.0005, 40.0, "less is no cut")
         .when(&[when("cut", &["mill"])])
         .measured(),
+    Field::rows("others", "Other cutters on the arbor", OTHERS, 1, 8)
+        .seldom()
+        .example("3 in~12~1/2 in")
+        .hint("Diameter, teeth, width, and depth where the work is stepped. Feed and speed are those of all.")
+        .when(&[when("cut", &["mill"])])
+        .optional(),
     Field::quantity(
         "turn-feed",
         "Feed per turn",
