@@ -703,7 +703,7 @@ fn drilling_speeds_agree_between_sources() {
 fn reaming_against_drilling() {
     // Machinery's Handbook, older editions: ferrous rows lie between 0.45 and 0.72; light metals are equal (trap 11)
     for pair in cutting_speeds_hole::PAIRS {
-        let ratio = pair.ream_sfm / pair.drill_sfm;
+        let ratio = f64::from(pair.ream_sfm) / f64::from(pair.drill_sfm);
         match pair.source {
             SpeedSource::HandbookLightMetals => assert_eq!(ratio, 1.0),
             _ => assert!((0.45..=0.72).contains(&ratio), "{pair:?}"),
@@ -759,6 +759,7 @@ fn turning_speeds_agree_with_their_metric_column() {
         .iter()
         .zip(LATHE_METRIC.iter().flatten())
     {
+        let row = row.row();
         assert!(
             near(row.low_speed().m_per_min(), *want, 1.7),
             "{row:?} {want}"

@@ -32,6 +32,10 @@ fn band(
     (band.low.sfm(), band.high.sfm())
 }
 
+fn ratio(a: u16, b: u16) -> f64 {
+    f64::from(a) / f64::from(b)
+}
+
 /// Do two bands share a figure, within a foot a minute of rounding?
 fn meets((a, b): (f64, f64), (low, high): (f64, f64)) -> bool {
     a <= high + 1.0 && low <= b + 1.0
@@ -40,20 +44,20 @@ fn meets((a, b): (f64, f64), (low, high): (f64, f64)) -> bool {
 /// Drilling and reaming with HSS, ft/min, in the order of the table: a second reprint of the table of plain carbon and alloy steels
 /// of Machinery's Handbook, older editions (the table's figures come from the first).
 #[rustfmt::skip]
-const SECOND_REPRINT: &[(f64, f64)] = &[
-    (120.0, 80.0), (125.0, 80.0), (110.0, 75.0), (120.0, 80.0), (100.0, 65.0), (70.0, 45.0), (45.0, 30.0), (35.0, 20.0),
-    (130.0, 85.0), (120.0, 80.0), (90.0, 60.0),
-    (100.0, 65.0), (90.0, 60.0), (70.0, 45.0), (60.0, 40.0),
-    (90.0, 60.0), (75.0, 50.0), (60.0, 40.0), (50.0, 30.0), (35.0, 20.0), (25.0, 15.0),
-    (85.0, 55.0), (70.0, 45.0), (50.0, 30.0), (40.0, 25.0), (30.0, 20.0), (15.0, 10.0),
+const SECOND_REPRINT: &[(u16, u16)] = &[
+    (120, 80), (125, 80), (110, 75), (120, 80), (100, 65), (70, 45), (45, 30), (35, 20),
+    (130, 85), (120, 80), (90, 60),
+    (100, 65), (90, 60), (70, 45), (60, 40),
+    (90, 60), (75, 50), (60, 40), (50, 30), (35, 20), (25, 15),
+    (85, 55), (70, 45), (50, 30), (40, 25), (30, 20), (15, 10),
 ];
 
 /// Turning with HSS, ft/min, in the order of the table, zero where not printed: an earlier edition of Machinery's Handbook, in a
 /// reprint whose metric column agrees (in/min x 25.4). The editions differ by up to a third, mostly the older one the faster.
 #[rustfmt::skip]
-const EARLIER_EDITION: &[f64] = &[
-    0.0, 0.0, 140.0, 150.0, 130.0, 90.0, 50.0, 30.0, 0.0, 0.0, 0.0,
-    140.0, 120.0, 100.0, 70.0, 120.0, 100.0, 70.0, 60.0, 50.0, 40.0, 100.0, 90.0, 65.0,
+const EARLIER_EDITION: &[u16] = &[
+    0, 0, 140, 150, 130, 90, 50, 30, 0, 0, 0,
+    140, 120, 100, 70, 120, 100, 70, 60, 50, 40, 100, 90, 65,
 ];
 
 #[test]
@@ -63,7 +67,7 @@ fn steels_by_hardness() {
     }
     for (row, old) in STEELS.iter().zip(EARLIER_EDITION) {
         assert!(
-            *old == 0.0 || near(row.turn / old, 1.0, 0.34),
+            *old == 0 || near(ratio(row.turn, *old), 1.0, 0.34),
             "{row:?} {old}"
         );
     }
@@ -78,32 +82,35 @@ fn steels_by_hardness() {
             }
         }
     }
-    for row in STEELS.iter().filter(|row| row.ream > 0.0) {
-        assert!((0.45..=0.72).contains(&(row.ream / row.drill)), "{row:?}");
-        assert!(row.ream_carbide > 2.0 * row.ream);
+    for row in STEELS.iter().filter(|row| row.ream > 0) {
+        assert!(
+            (0.45..=0.72).contains(&ratio(row.ream, row.drill)),
+            "{row:?}"
+        );
+        assert!(row.ream_carbide > 2 * row.ream);
     }
 }
 
 /// Hardness from and to, drilling and reaming with HSS, reaming with carbide, ft/min: a second reprint of the table of ferrous cast
 /// metals of Machinery's Handbook, older editions, in its order, for the rows that came from the first.
 #[rustfmt::skip]
-const CAST_REPRINT: &[(Material, u16, u16, f64, f64, f64)] = &[
-    (GrayIron, 120, 150, 100.0, 65.0, 300.0), (GrayIron, 160, 200, 90.0, 60.0, 225.0), (GrayIron, 190, 220, 80.0, 55.0, 180.0),
-    (GrayIron, 220, 260, 60.0, 40.0, 125.0), (MalleableIron, 110, 160, 110.0, 75.0, 325.0), (MalleableIron, 160, 200, 80.0, 55.0, 250.0),
-    (MalleableIron, 200, 240, 70.0, 45.0, 180.0), (MalleableIron, 200, 225, 55.0, 35.0, 160.0), (MalleableIron, 220, 260, 50.0, 30.0, 150.0),
-    (MalleableIron, 240, 280, 45.0, 30.0, 100.0), (DuctileIron, 140, 190, 100.0, 65.0, 300.0), (DuctileIron, 190, 225, 70.0, 45.0, 225.0),
-    (DuctileIron, 225, 260, 50.0, 30.0, 140.0), (DuctileIron, 240, 300, 40.0, 25.0, 115.0), (DuctileIron, 270, 330, 25.0, 15.0, 65.0),
-    (DuctileIron, 330, 400, 10.0, 5.0, 30.0), (CastSteel, 100, 150, 100.0, 65.0, 250.0), (CastSteel, 125, 175, 90.0, 60.0, 240.0),
-    (CastSteel, 225, 300, 55.0, 35.0, 200.0), (CastSteel, 150, 200, 75.0, 50.0, 220.0), (CastSteel, 200, 250, 65.0, 40.0, 200.0),
-    (CastSteel, 250, 300, 50.0, 30.0, 150.0), (CastSteel, 175, 225, 70.0, 45.0, 200.0), (CastSteel, 225, 250, 60.0, 35.0, 180.0),
-    (CastSteel, 350, 400, 20.0, 10.0, 100.0),
+const CAST_REPRINT: &[(Material, u16, u16, u16, u16, u16)] = &[
+    (GrayIron, 120, 150, 100, 65, 300), (GrayIron, 160, 200, 90, 60, 225), (GrayIron, 190, 220, 80, 55, 180),
+    (GrayIron, 220, 260, 60, 40, 125), (MalleableIron, 110, 160, 110, 75, 325), (MalleableIron, 160, 200, 80, 55, 250),
+    (MalleableIron, 200, 240, 70, 45, 180), (MalleableIron, 200, 225, 55, 35, 160), (MalleableIron, 220, 260, 50, 30, 150),
+    (MalleableIron, 240, 280, 45, 30, 100), (DuctileIron, 140, 190, 100, 65, 300), (DuctileIron, 190, 225, 70, 45, 225),
+    (DuctileIron, 225, 260, 50, 30, 140), (DuctileIron, 240, 300, 40, 25, 115), (DuctileIron, 270, 330, 25, 15, 65),
+    (DuctileIron, 330, 400, 10, 5, 30), (CastSteel, 100, 150, 100, 65, 250), (CastSteel, 125, 175, 90, 60, 240),
+    (CastSteel, 225, 300, 55, 35, 200), (CastSteel, 150, 200, 75, 50, 220), (CastSteel, 200, 250, 65, 40, 200),
+    (CastSteel, 250, 300, 50, 30, 150), (CastSteel, 175, 225, 70, 45, 200), (CastSteel, 225, 250, 60, 35, 180),
+    (CastSteel, 350, 400, 20, 10, 100),
 ];
 
 /// Drilling and reaming with HSS, reaming with carbide, ft/min: a second reprint of the table of light metals, in its order.
 #[rustfmt::skip]
-const LIGHT_REPRINT: &[(Material, f64, f64, f64)] = &[
-    (Aluminium, 400.0, 400.0, 800.0), (Aluminium, 350.0, 350.0, 750.0), (CastAluminium, 500.0, 500.0, 900.0),
-    (CastAluminium, 350.0, 350.0, 750.0), (Magnesium, 500.0, 500.0, 1000.0), (Magnesium, 450.0, 450.0, 1000.0),
+const LIGHT_REPRINT: &[(Material, u16, u16, u16)] = &[
+    (Aluminium, 400, 400, 800), (Aluminium, 350, 350, 750), (CastAluminium, 500, 500, 900),
+    (CastAluminium, 350, 350, 750), (Magnesium, 500, 500, 1000), (Magnesium, 450, 450, 1000),
 ];
 
 #[test]
@@ -424,14 +431,14 @@ fn rules_in_place_of_rows() {
         }
     }
     assert_eq!(pairs, 12);
-    for row in STEELS.iter().filter(|row| row.turn_carbide > 0.0) {
-        assert!(row.turn_carbide > 3.0 * row.turn, "{row:?}");
+    for row in STEELS.iter().filter(|row| row.turn_carbide > 0) {
+        assert!(row.turn_carbide > 3 * row.turn, "{row:?}");
     }
     // From drilling: turning one to two, milling one to one and a half times: every steel of Machinery's Handbook but for one cell
-    for row in STEELS.iter().filter(|row| row.turn > 0.0) {
-        assert!((1.0..=2.0).contains(&(row.turn / row.drill)), "{row:?}");
-        let milled = row.mill / row.drill;
-        assert!(row.mill == 0.0 || (0.95..=1.5).contains(&milled), "{row:?}");
+    for row in STEELS.iter().filter(|row| row.turn > 0) {
+        assert!((1.0..=2.0).contains(&ratio(row.turn, row.drill)), "{row:?}");
+        let milled = ratio(row.mill, row.drill);
+        assert!(row.mill == 0 || (0.95..=1.5).contains(&milled), "{row:?}");
     }
     // Carbon steel at half of HSS: U.S. Navy training manual 14345 says the same of drills
     let of = |cutter| speed_aim(ToolSteel, TurningRough, cutter, None, false).unwrap();

@@ -175,6 +175,7 @@ speed_sources! {
     DrillPressManual: read, "A drill press maker's manual", "p. 12, HSS drills";
     FundamentalsDrilling: read, "Fundamentals of Machining Processes", "Table 5.4, drilling";
     TrainingCourse: read, "Technique for Manual Working of Materials, a course", "drilling, figured back from the rpm";
-    PlasticsGuide: read, "Two plastics suppliers' guides", "turning";
+    PlasticsGuide: read, "A plastics supplier's guide", "turning, carbide";
+    PlasticsShop: read, "A plastics shop's page", "turning nylon, HSS";
     ThreadingChart: read, "A threading tool maker's chart", "single point, small uncoated tools";
 }

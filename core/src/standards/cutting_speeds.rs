@@ -246,8 +246,10 @@ pub enum SpeedSource {
     FundamentalsDrilling,
     /// A training course for metal workers, figured back from rpm.
     TrainingCourse,
-    /// A plastics supplier's guide and a plastics shop's page.
+    /// A plastics supplier's guide.
     PlasticsGuide,
+    /// A plastics shop's page.
+    PlasticsShop,
     /// A threading tool maker's chart.
     ThreadingChart,
 }
@@ -256,6 +258,20 @@ impl SpeedSource {
     /// Was the figure read in print (true) or recalled (false)?
     pub const fn read_in_print(self) -> bool {
         !matches!(self, Self::KrarMilling | Self::KrarLathe)
+    }
+
+    /// The unit in which it prints.
+    pub const fn unit(self) -> SpeedUnit {
+        match self {
+            Self::Kalpakjian => SpeedUnit::RpmAt12Point5Mm,
+            Self::CarvillHss
+            | Self::CarvillCarbide
+            | Self::Tabellenbuch
+            | Self::FundamentalsDrilling
+            | Self::TrainingCourse
+            | Self::PlasticsShop => SpeedUnit::MetresPerMinute,
+            _ => SpeedUnit::Sfm,
+        }
     }
 }
 
@@ -291,6 +307,42 @@ pub struct SpeedRow {
     pub unit: SpeedUnit,
     /// The source.
     pub source: SpeedSource,
+}
+
+/// A row as the tables keep it: all printed figures are whole, so it is short.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct KeptRow {
+    /// The work material.
+    pub material: Material,
+    /// The operation.
+    pub operation: Operation,
+    /// The cutter material.
+    pub cutter: CutterMaterial,
+    /// The source.
+    pub source: SpeedSource,
+    /// Brinell hardness from and to; zero where the source gives none.
+    pub hardness: (u16, u16),
+    /// Low and high end, in the unit of the source.
+    pub figures: (u16, u16),
+    /// The row's own words.
+    pub detail: &'static str,
+}
+
+impl KeptRow {
+    /// The row, unpacked.
+    pub fn row(&self) -> SpeedRow {
+        SpeedRow {
+            material: self.material,
+            operation: self.operation,
+            cutter: self.cutter,
+            detail: self.detail,
+            hardness: (self.hardness.1 > 0).then_some(self.hardness),
+            low: f64::from(self.figures.0),
+            high: f64::from(self.figures.1),
+            unit: self.source.unit(),
+            source: self.source,
+        }
+    }
 }
 
 impl SpeedRow {
@@ -354,14 +406,29 @@ pub struct SpeedBand {
     pub harder_rows_left_out: bool,
 }
 
+/// Shows every row of the speed tables.
+fn each(see: &mut dyn FnMut(SpeedRow)) {
+    for kept in [
+        cutting_speeds_milling::ROWS,
+        cutting_speeds_hole::SINGLES,
+        cutting_speeds_hole::TAPS,
+        cutting_speeds_turning::ROWS,
+    ]
+    .into_iter()
+    .flatten()
+    {
+        see(kept.row());
+    }
+    cutting_speeds_hole::each(see);
+    cutting_speeds_turning::each(see);
+    cutting_speeds_steel::each(see);
+}
+
 /// Every row of the speed tables.
 pub fn all_speed_rows() -> impl Iterator<Item = SpeedRow> {
-    cutting_speeds_milling::ROWS
-        .iter()
-        .copied()
-        .chain(cutting_speeds_hole::rows())
-        .chain(cutting_speeds_turning::rows())
-        .chain(cutting_speeds_steel::rows())
+    let mut rows = Vec::new();
+    each(&mut |row| rows.push(row));
+    rows.into_iter()
 }
 
 /// The band of published cutting speeds, or nothing where no source that we know covers it.
@@ -381,11 +448,12 @@ pub fn speed_band(
     cutter: CutterMaterial,
     hardness_hb: Option<u16>,
 ) -> Option<SpeedBand> {
-    let matching: Vec<SpeedRow> = all_speed_rows()
-        .filter(|row| {
-            row.material == material && row.operation == operation && row.cutter == cutter
-        })
-        .collect();
+    let mut matching = Vec::new();
+    each(&mut |row| {
+        if (row.material, row.operation, row.cutter) == (material, operation, cutter) {
+            matching.push(row);
+        }
+    });
     let fits = |row: &SpeedRow| match (row.hardness, hardness_hb) {
         (None, _) => true,
         (Some((from, to)), Some(hb)) => from <= hb && hb <= to,
