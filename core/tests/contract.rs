@@ -180,6 +180,57 @@ fn every_field_is_whole_and_takes_its_example() {
     }
 }
 
+fn numbers(field: &'static Field) -> Vec<&'static Field> {
+    match field.kind {
+        FieldKind::Rows { columns, .. } => columns.iter().collect(),
+        _ => vec![field],
+    }
+}
+
+/// Past either end of its range, in each unit offered, a field's cure is a figure that it then takes.
+#[test]
+fn a_cure_of_a_range_is_taken_when_typed() {
+    let mut tried = 0;
+    for (sheet, field) in sheets::ALL.iter().flat_map(|sheet| {
+        sheet
+            .fields
+            .iter()
+            .flat_map(numbers)
+            .map(move |field| (sheet, field))
+    }) {
+        let (FieldKind::Quantity { units, .. }, Some(range)) = (&field.kind, field.range) else {
+            continue;
+        };
+        for unit in *units {
+            for base in [range.low - 1.0 - range.low.abs(), range.high * 3.0 + 1.0] {
+                let typed = format!(
+                    "{:.7} {}",
+                    unit.from_base(base),
+                    unit.spellings.first().unwrap_or(&"")
+                );
+                let Err(fault) = evaluate_field(field, &typed, System::Inch) else {
+                    continue;
+                };
+                let cure = fault.cure.strip_prefix("give ").and_then(|cure| {
+                    cure.strip_suffix(" or more")
+                        .or(cure.strip_suffix(" or less"))
+                });
+                let Some(cure) = cure else { continue };
+                let taken = evaluate_field(field, cure, System::Inch);
+                assert!(
+                    taken.is_ok(),
+                    "{} {} {typed}: {} {taken:?}",
+                    sheet.id,
+                    field.id,
+                    fault.text()
+                );
+                tried += 1;
+            }
+        }
+    }
+    assert!(tried > 500, "{tried}");
+}
+
 #[test]
 fn every_example_gives_a_whole_answer_in_both_systems() {
     for sheet in sheets::ALL {

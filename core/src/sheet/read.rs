@@ -176,9 +176,16 @@ fn check_range(field: &'static Field, base: f64, unit: &'static Unit) -> Result<
     if base >= range.low - slack && base <= range.high + slack {
         return Ok(());
     }
-    let (low, high) = (with_places(range.low, unit), with_places(range.high, unit));
+    // threads per inch and their like fall as the size grows
+    let turned = unit.from_base(range.low) > unit.from_base(range.high);
+    let (least, most) = if turned {
+        (range.high, range.low)
+    } else {
+        (range.low, range.high)
+    };
+    let (low, high) = (end(least, unit, true), end(most, unit, false));
     let says = format!("outside {low} to {high}: {}", range.why);
-    let cure = if base < range.low {
+    let cure = if (base < range.low) != turned {
         format!("give {low} or more")
     } else {
         format!("give {high} or less")
@@ -186,8 +193,22 @@ fn check_range(field: &'static Field, base: f64, unit: &'static Unit) -> Result<
     Err(Fault::of(field.id, Reason::OutOfRange, says, cure))
 }
 
-fn with_places(base: f64, unit: &'static Unit) -> String {
-    with_unit(base, unit, unit.places)
+/// An end of a range, short, and rounded to its inside, so that what is shown is allowed when typed.
+fn end(base: f64, unit: &'static Unit, low: bool) -> String {
+    let value = unit.from_base(base);
+    for places in 0..7_u8 {
+        let scale = libm::pow(10.0, f64::from(places));
+        let (scaled, little) = (value * scale, 1e-9 * (value * scale).abs());
+        let whole = if low {
+            libm::ceil(scaled - little)
+        } else {
+            libm::floor(scaled + little)
+        };
+        if (whole - scaled).abs() <= 0.02 * scaled.abs() {
+            return with_unit(unit.to_base(whole / scale), unit, places);
+        }
+    }
+    plain_with_unit(base, unit)
 }
 
 fn read_rows(
@@ -244,6 +265,12 @@ fn read_rows(
             };
             let read = read_field(column, cell, system).map_err(|mut fault| {
                 fault.at = Some((row_number, column_index.saturating_add(1)));
+                if columns.len() == 1 && fault.reason == Reason::Unreadable {
+                    several(&mut fault, cell);
+                }
+                if fault.cure.is_empty() {
+                    fault.cure = example_cell(field, column_index);
+                }
                 fault
             })?;
             cells.push(Some(read.input));
@@ -267,6 +294,29 @@ fn read_rows(
         reading,
         link_text: link_rows.join(";"),
     })
+}
+
+/// The example's cell of a column that has none of its own.
+fn example_cell(field: &'static Field, column: usize) -> String {
+    let cell = field
+        .example
+        .split(';')
+        .filter_map(|row| row.split('~').nth(column))
+        .find(|cell| !cell.is_empty());
+    cell.map_or_else(String::new, |cell| format!("for example {cell}"))
+}
+
+/// A whole list in the cell of one row: says so, and gives it as rows to choose.
+fn several(fault: &mut Fault, cell: &str) {
+    let parts: Vec<&str> = cell
+        .split([',', ' '])
+        .filter(|part| !part.is_empty())
+        .collect();
+    let figures = |part: &&str| part.chars().all(|c| c.is_ascii_digit() || c == '.');
+    if parts.len() > 2 && parts.iter().all(figures) {
+        fault.says = "several values in one row".into();
+        fault.cure = format!("put each in a row of its own: {}", parts.join(";"));
+    }
 }
 
 fn call_fault(field: &'static str, name: &str, text: &str, fault: CallFault) -> Fault {
