@@ -230,6 +230,52 @@ fn wrong_steps_and_common_factors() {
         -0.1667,
         0.0002
     ));
+    // worked: 1.000 and 0.984 of the plate lie 1.6 % apart, four times what measuring explains (0.4 %): no factor in common, and
+    // within the 2 to 5 % of whole tooth numbers (common practice)
+    let a = answer(
+        "feed-check",
+        &[("timings", "1 ipm~1 in~60 s;2 ipm~2 in~1:01")],
+    );
+    assert!(
+        a.get("verdict")
+            .unwrap()
+            .value
+            .text(System::Inch)
+            .contains("whole tooth numbers"),
+        "{}",
+        a.get("verdict").unwrap().value.text(System::Inch)
+    );
+    // worked: 50 mm/min entered as 50 in/min is 1/25.4 of it
+    let a = answer(
+        "feed-check",
+        &[("timings", "1 ipm~1 in~60 s;50 ipm~50 mm~60 s")],
+    );
+    assert!(
+        a.get("verdict")
+            .unwrap()
+            .value
+            .text(System::Inch)
+            .contains("disagree")
+    );
+    assert_eq!(
+        a.table_by_id("settings").unwrap().rows[1].cells[5].text(System::Inch),
+        "inches and mm mixed up?"
+    );
+    // worked: a 2 in/min setting that feeds 2.8 is the plate's 2.8; 2.1 is not on that plate, 2 is nearest
+    let plate = ("feed-steps", "1 ipm;1.4 ipm;2 ipm;2.8 ipm;4 ipm");
+    let rows = "1 ipm~1 in~60 s;2 ipm~2.8 in~60 s;4 ipm~4 in~60 s";
+    let a = answer("feed-check", &[("timings", rows), plate]);
+    assert_eq!(
+        a.table_by_id("settings").unwrap().rows[1].cells[5].text(System::Inch),
+        "the step 2.80 in/min"
+    );
+    let stray = evaluate(
+        sheets::by_id("feed-check").unwrap(),
+        &Entry::of(&[("timings", "2.1 ipm~2 in~60 s"), plate]),
+    );
+    let fault = stray.faults().next().unwrap();
+    assert_eq!((fault.at, fault.reason), (Some((1, 1)), Reason::Conflict));
+    assert!(fault.cure.starts_with("give 2.00 in/min"), "{}", fault.cure);
     // worked: a 1725 rpm motor unloaded toward 1800 reads up to 75 / 1725 = 4.35 % high
     assert!(near(1800.0 / 1725.0 - 1.0, 0.0435, 0.0001));
 }

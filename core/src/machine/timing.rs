@@ -83,8 +83,11 @@ pub struct FeedCheck {
     pub settings: Vec<Setting>,
     /// Common factor: the median of measured over plate.
     pub common: f64,
-    /// Its expanded relative uncertainty, about 95 %.
+    /// Its expanded relative uncertainty, about 95 %: of the measuring, or of what the settings differ among themselves where
+    /// that is more.
     pub common_expanded: f64,
+    /// The part of it that measuring alone explains.
+    pub common_measured: f64,
 }
 
 /// Brings timings together by setting and finds the factor that all settings share. None without a timing.
@@ -109,16 +112,21 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         .map(|one| one.expanded * one.expanded)
         .sum::<f64>()
         / settings.len() as f64;
+    // what the settings differ among themselves, of a normal spread 1.4826 times the median distance, expanded like the rest
+    let mut apart: Vec<f64> = settings.iter().map(|one| one.off_common.abs()).collect();
+    let among = 2.0 * 1.4826 * median(&mut apart)?;
+    let measured = libm::sqrt(mean_square);
     // the median of n normal values scatters by about 1.25 / √n of one of them
-    let common_expanded = 1.25 * libm::sqrt(mean_square / settings.len() as f64);
+    let share = if ratios.len() < 3 {
+        1.0
+    } else {
+        1.25 / libm::sqrt(ratios.len() as f64)
+    };
     Some(FeedCheck {
         settings,
         common,
-        common_expanded: if ratios.len() < 3 {
-            libm::sqrt(mean_square)
-        } else {
-            common_expanded
-        },
+        common_expanded: share * measured.max(among),
+        common_measured: share * measured,
     })
 }
 

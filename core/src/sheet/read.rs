@@ -185,10 +185,10 @@ fn check_range(field: &'static Field, base: f64, unit: &'static Unit) -> Result<
     };
     let (low, high) = (end(least, unit, true), end(most, unit, false));
     let says = format!("outside {low} to {high}: {}", range.why);
-    let cure = if (base < range.low) != turned {
-        format!("give {low} or more")
-    } else {
+    let cure = if (base < range.low) == turned {
         format!("give {high} or less")
+    } else {
+        format!("give {low} or more")
     };
     Err(Fault::of(field.id, Reason::OutOfRange, says, cure))
 }

@@ -3,13 +3,14 @@
 use crate::machine::{
     FeedCheck, Fineness, Setting, Timing, check_feeds, look_at_plate, travel_for,
 };
-use crate::quantity::units::{INCH, MM, SECOND};
+use crate::quantity::units::{INCH, MINUTE, MM, SECOND};
 use crate::quantity::{Count, FeedRate, Kind, Length, Number, Share, Time};
+use crate::record::FEED_STEP;
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "feed-check",
-    revision: 1,
+    revision: 2,
     title: "Time the feeds",
     question: "Does the machine feed what its plate says?",
     aside: "plate, travel, seconds",
@@ -40,6 +41,11 @@ pub(super) static SHEET: Sheet = Sheet {
             .example("0.1 s")
             .preset("0.1 s")
             .range(0.001, 2.0, "0.1 s is usual for start and stop by one hand"),
+        Field::rows("feed-steps", "All steps of the plate", FEED_STEP, 2, 48).seldom()
+            .example("0.5 ipm;1 ipm;2 ipm;4 ipm;8 ipm")
+            .hint("To catch a setting that the plate does not have, and to name the step that a wrong one feeds.")
+            .filled_from_shop(ShopItem::FeedSteps)
+            .optional(),
     ],
     results: &[
         Res::of("factor", "Measured over plate, all settings", Kind::Number),
@@ -67,11 +73,12 @@ static TIMING: &[Field] = &[
     )
     .range(0.1, 5000.0, "what a dial or rule shows")
     .example("1 in"),
-    Field::quantity("time", "Seconds", Kind::Time, &[&SECOND])
+    Field::quantity("time", "Seconds", Kind::Time, &[&SECOND, &MINUTE])
         .range(1.0, 36_000.0, "under a second the thumb decides")
         .example("30 s"),
     Field::count("turns", "Turns")
         .range(1.0, 1000.0, "whole turns of the dial past one line")
+        .example("5")
         .preset("1"),
 ];
 
@@ -105,6 +112,11 @@ static CAUSES: &[(f64, &str)] = &[
         1.0 / 1.016,
         "an inch screw read as millimetres (25 to 25.4)",
     ),
+    (25.4, "inches taken for millimetres: look at the units"),
+    (
+        1.0 / 25.4,
+        "millimetres taken for inches: look at the units",
+    ),
 ];
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
@@ -114,12 +126,19 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         time: inp.get("watch")?,
     };
     let timings = timings(inp, slack)?;
+    let steps: Vec<FeedRate> = inp.list("feed-steps");
+    on_plate(inp, &timings, &steps)?;
     let check = check_feeds(&timings, fine).ok_or(Stop::Missing("timings"))?;
     let off = Share::from_fraction(check.common - 1.0);
     let mut a = inp.answer();
     let sure = Share::from_fraction(check.common_expanded);
     a.line("factor", Number::of(check.common)).says(format!(
-        "Median of the settings, sure to \u{b1}{} (about 95 %).",
+        "{}, sure to \u{b1}{} (about 95 %).",
+        if check.settings.len() > 1 {
+            "Median of the settings"
+        } else {
+            "Of one setting"
+        },
         share(sure)
     ));
     a.line("factor-off", off)
@@ -150,12 +169,23 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("travel-wanted", travel_for(fastest, fine, 0.01))
         .says("So that the watch alone is worth 1 %.")
         .places(2, 0);
-    table(&mut a, &check);
+    table(&mut a, inp, &check, &steps);
     causes(&mut a, &check);
     a.work(|w| work(inp, w, &timings, &check, fine));
     a.draw(|| draw(inp, &check));
-    if timings.len() == check.settings.len() {
-        a.note("One timing a setting", "A single timing tells nothing of its own scatter. Time each setting three times where it matters.");
+    let once: Vec<&Setting> = check.settings.iter().filter(|one| one.count == 1).collect();
+    match once.as_slice() {
+        [] => {}
+        [one] if check.settings.len() > 1 => {
+            let says = format!(
+                "{} was timed once, which tells nothing of its own scatter. Time it three times where it matters.",
+                inp.show(one.plate)
+            );
+            a.note("A single timing", says);
+        }
+        _ => {
+            a.note("One timing a setting", "A single timing tells nothing of its own scatter. Time each setting three times where it matters.");
+        }
     }
     a.stop("Before you engage a feed", "Clear the table's way both ends, set the trip dogs well inside the stops, take the handles out of gear, and keep a hand at the stop.");
     a.source(&GUM).source(&WATCH).source(&TEETH);
@@ -194,6 +224,40 @@ fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
     Ok(timings)
 }
 
+/// Each timed setting must be a step of the plate, where the plate is given.
+fn on_plate(inp: &Inputs, timings: &[Timing], steps: &[FeedRate]) -> Result<(), Stop> {
+    let stray = timings
+        .iter()
+        .enumerate()
+        .find_map(|(row, one)| match nearest(one.plate, steps) {
+            Some(near) if (one.plate / near - 1.0).abs() > 0.005 => Some((row, one.plate, near)),
+            _ => None,
+        });
+    let Some((row, plate, near)) = stray else {
+        return Ok(());
+    };
+    let mut fault = Fault::of(
+        "timings",
+        Reason::Conflict,
+        format!("{} is not a step of the plate", inp.show(plate)),
+        format!(
+            "give {}, the nearest step, or mend the steps of the plate",
+            inp.show(near)
+        ),
+    );
+    fault.at = Some((row.saturating_add(1), 1));
+    Err(fault.into())
+}
+
+/// The step nearest to a feed, by ratio.
+fn nearest(feed: FeedRate, steps: &[FeedRate]) -> Option<FeedRate> {
+    let far = |step: &FeedRate| libm::log(*step / feed).abs();
+    steps
+        .iter()
+        .copied()
+        .min_by(|a, b| far(a).total_cmp(&far(b)))
+}
+
 fn plural(count: usize) -> &'static str {
     if count == 1 { "" } else { "s" }
 }
@@ -212,26 +276,45 @@ fn verdict(check: &FeedCheck) -> String {
         .filter(|one| is_single(one, check))
         .collect();
     let many = check.settings.len() > 1;
-    match (all_off && many, singles.is_empty()) {
-        (true, true) => "every setting is off by the same factor: look before the box, at motor and belt".into(),
-        (true, false) => "all are off by a factor, and single settings beside it: motor or belt first, then those settings".into(),
-        (false, false) => "single settings are off: look at the gears of those settings".into(),
-        (false, true) if !many => {
-            let off = check.settings.first().is_some_and(Setting::is_off);
-            let words = if off { "this setting is off by more than measuring explains" } else { "no difference that measuring would not explain" };
-            words.into()
+    let off = check.settings.iter().any(Setting::is_off);
+    let words = match (all_off && many, singles.is_empty()) {
+        (_, false) if check.settings.len() == 2 => {
+            "the two settings disagree: time a third to tell which is off"
         }
-        (false, true) => "it feeds what the plate says, as far as this measuring can tell".into(),
-    }
+        (true, true) => {
+            "every setting is off by the same factor: look before the box, at motor and belt"
+        }
+        (true, false) => {
+            "all are off by a factor, and single settings beside it: motor or belt first, then those settings"
+        }
+        (false, false) => "single settings are off: look at the gears of those settings",
+        (false, true) if !off && many => {
+            "it feeds what the plate says, as far as this measuring can tell"
+        }
+        (false, true) if !off => "no difference that measuring would not explain",
+        (false, true)
+            if many
+                || check
+                    .settings
+                    .iter()
+                    .all(|one| one.off.abs() <= 0.05 + one.expanded) =>
+        {
+            "off by more than measuring explains, but no more than whole tooth numbers do"
+        }
+        (false, true) => {
+            "this setting is off by more than measuring and whole tooth numbers explain"
+        }
+    };
+    words.into()
 }
 
 /// Off by more than measuring and whole tooth numbers explain.
 fn is_single(one: &Setting, check: &FeedCheck) -> bool {
     check.settings.len() > 1
-        && one.off_common.abs() > 0.05 + libm::hypot(one.expanded, check.common_expanded)
+        && one.off_common.abs() > 0.05 + libm::hypot(one.expanded, check.common_measured)
 }
 
-fn table(a: &mut Answer, check: &FeedCheck) {
+fn table(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRate]) {
     let plates: Vec<f64> = check
         .settings
         .iter()
@@ -249,7 +332,16 @@ fn table(a: &mut Answer, check: &FeedCheck) {
     let table = a.table("settings", "Setting by setting", columns);
     for one in &check.settings {
         let single = is_single(one, check);
+        // what the setting would feed with the common factor taken out, against the whole plate
+        let alone = one.plate * (1.0 + one.off_common);
+        let other =
+            nearest(alone, steps).filter(|step| single && (alone / *step - 1.0).abs() <= 0.06);
+        let swapped = |factor: f64| ((1.0 + one.off) / factor - 1.0).abs() <= 0.06;
         let reads = match ratio {
+            _ if swapped(25.4) || swapped(1.0 / 25.4) => "inches and mm mixed up?".into(),
+            _ if other.is_some() => {
+                other.map_or_else(String::new, |step| format!("the step {}", inp.show(step)))
+            }
             Some(ratio) if single => {
                 let steps = libm::round(libm::log(1.0 + one.off_common) / libm::log(ratio)) as i32;
                 match steps {
@@ -263,7 +355,7 @@ fn table(a: &mut Answer, check: &FeedCheck) {
                 }
             }
             _ if single => "off".into(),
-            _ if one.off_common.abs() > libm::hypot(one.expanded, check.common_expanded) => {
+            _ if one.off_common.abs() > libm::hypot(one.expanded, check.common_measured) => {
                 "tooth numbers".into()
             }
             _ => "as the rest".into(),
@@ -286,9 +378,11 @@ fn causes(a: &mut Answer, check: &FeedCheck) {
     if (check.common - 1.0).abs() <= check.common_expanded || check.settings.len() < 2 {
         return;
     }
+    let reach = 0.03 + check.common_expanded;
     let mut near: Vec<(f64, f64, &str)> = CAUSES
         .iter()
         .map(|(factor, words)| ((check.common / factor - 1.0).abs(), *factor, *words))
+        .filter(|(off, ..)| *off <= reach)
         .collect();
     crate::order::sort_by(&mut near, |a, b| a.0.total_cmp(&b.0));
     let table = a.table(
@@ -296,7 +390,7 @@ fn causes(a: &mut Answer, check: &FeedCheck) {
         "What gives such a factor",
         &["cause", "factor", "off the one found"],
     );
-    for (_, factor, words) in near.into_iter().take(4) {
+    for (_, factor, words) in near {
         let off = Value::of(Share::from_fraction(check.common / factor - 1.0))
             .places(1, 1)
             .signed();
@@ -306,7 +400,15 @@ fn causes(a: &mut Answer, check: &FeedCheck) {
             off,
         ]);
     }
-    table.note("Nearest first. A factor near one of these is a place to look, not a proof.");
+    let pulley = vec![
+        Value::words("a pulley of another size than was meant, on motor or box"),
+        Value::of(Number::of(check.common)),
+        Value::of(Share::from_fraction(0.0)).places(1, 1).signed(),
+    ];
+    table.row(pulley);
+    table.note(
+        "Within 3 %, nearest first; a pulley gives any factor. A place to look, not a proof.",
+    );
 }
 
 fn work(inp: &Inputs, w: &mut Work, timings: &[Timing], check: &FeedCheck, fine: Fineness) {

@@ -1,6 +1,7 @@
 //! What does a typed entry mean, as a number with a unit? Shop notation in; never a guess.
 
 mod ask;
+mod clock;
 mod compound;
 mod fault;
 mod glyphs;
@@ -53,6 +54,7 @@ const MOST: f64 = 1e12;
 /// let offered = [&units::INCH, &units::MM];
 /// assert_eq!(read("1-21/64", Kind::Length, &offered).unwrap().nominal, 33.734375);
 /// assert_eq!(read("6.35 mm", Kind::Length, &offered).unwrap().unit, &units::MM);
+/// assert_eq!(read("2:05", Kind::Time, &[]).unwrap().nominal, 125.0); // as a stopwatch shows it
 /// assert_eq!(read("1/", Kind::Length, &offered), Err(ReadFault::Unfinished));
 /// ```
 pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading, ReadFault> {
@@ -76,6 +78,11 @@ pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading
     }
     if kind == Kind::Length && (b == b"tenth" || b == b"a tenth") {
         return one_tenth(usual);
+    }
+    if kind == Kind::Time
+        && let Some(reading) = clock::clock(b)
+    {
+        return reading;
     }
     let negative = at(b, 0) == b'-';
     let start = if negative || at(b, 0) == b'+' {

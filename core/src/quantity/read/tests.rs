@@ -235,6 +235,7 @@ fn half_typed() {
         ("3.5 deg included", Kind::Taper),
         ("12 mm/min", Kind::FeedRate),
         ("2 min 30 s", Kind::Time),
+        ("12:05.4", Kind::Time),
     ] {
         for (end, _) in text.char_indices().skip(1) {
             let start = &text[..end];
@@ -428,6 +429,8 @@ fn other_kinds() {
         ("75%", Kind::Share, 0.75),
         ("2 min 30 s", Kind::Time, 150.0),
         ("1 h 30 min", Kind::Time, 5400.0),
+        ("2:05", Kind::Time, 125.0),
+        ("1:02:05.5", Kind::Time, 3725.5),
         ("0.2", Kind::Number, 0.2),
         ("12", Kind::Count, 12.0),
         ("12,500", Kind::Count, 12500.0),
@@ -439,6 +442,13 @@ fn other_kinds() {
             (got.nominal - want).abs() <= want.abs() * 1e-14,
             "{text:?}: {} want {want}",
             got.nominal
+        );
+    }
+    for wrong in ["2:75", "2:05:61", "1:02.3:05", "2:005", "1:00:00:00"] {
+        let got = read(wrong, Kind::Time, &[]);
+        assert!(
+            matches!(got, Err(ReadFault::Unreadable { .. })),
+            "{wrong} {got:?}"
         );
     }
     assert_eq!(read("3.5", Kind::Count, &[]), Err(ReadFault::NotWhole));
