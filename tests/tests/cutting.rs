@@ -1063,6 +1063,21 @@ fn the_power_sheet_answers_the_handbook() {
 
 #[test]
 #[rustfmt::skip]
+fn the_twist_of_an_arbor() {
+    // Singer, Strength of Materials, problem 304: 15 kip ft on a shaft of 4 in; the answer worked apart, 16 x 180,000 / (pi 64)
+    let shear = shaft_shear(Torque::from_lbf_ft(15_000.0), Length::from_inches(4.0)).unwrap();
+    assert!(within(shear.psi(), 14_324.0, 1e-4));
+    // Through the sheet, worked apart: shear over torque is 16 / (pi d^3), 5.093 per cubic inch for 1 in, eight times that for 1/2 in
+    let cut = [("diameter", "2 1/2"), ("rpm", "110"), ("teeth", "8"), ("feed", "3 ipm"), ("engaged", "0.1"), ("axial", "2"), ("hardness", "150")];
+    for (arbor, factor) in [("1 in", 5.093), ("0.5 in", 40.744)] {
+        let o = figured("cutting-power", &[&cut[..], &[("arbor", arbor)]].concat());
+        let per_inch = Stress::from_base(base(&o, "arbor-shear")).psi() / Torque::from_base(base(&o, "torque")).lbf_in();
+        assert!(within(per_inch, factor, 1e-4), "{per_inch}");
+    }
+}
+
+#[test]
+#[rustfmt::skip]
 fn choices_of_the_power_sheet_stand_in_the_order_of_the_tables() {
     use benchslate_core::sheet::FieldKind;
     let labels = |id: &str| match by_id("cutting-power").unwrap().field(id).unwrap().kind {

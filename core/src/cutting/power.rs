@@ -115,6 +115,26 @@ pub fn edge_force(torque: Torque, diameter: Length) -> Result<Force, CutFault> {
     Ok(Force::from_newtons(2000.0 * torque.newton_metres() / d))
 }
 
+/// Shear at the surface of a solid round shaft, as an arbor or a shank: τ = 16 M / (π d³); keyways and bending not counted.
+///
+/// Source: Hicks, Civil Engineering Formulas, fig. 2.1.
+///
+/// # Errors
+/// [`CutFault::NotPositive`] for a diameter of nothing.
+///
+/// ```
+/// use benchslate_core::{cutting::shaft_shear, quantity::{Length, Torque}};
+/// // Singer, Strength of Materials, problem 304: 15 kip·ft on 4 in
+/// let shear = shaft_shear(Torque::from_lbf_ft(15_000.0), Length::from_inches(4.0)).unwrap();
+/// assert!((shear.psi() - 14_324.0).abs() < 1.0);
+/// ```
+pub fn shaft_shear(torque: Torque, diameter: Length) -> Result<Stress, CutFault> {
+    let d = positive(diameter.mm(), "the diameter")?;
+    Ok(Stress::from_mpa(
+        16_000.0 * torque.newton_metres() / (PI * d * d * d),
+    ))
+}
+
 /// Thrust and torque of a drill.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct DrillLoad {

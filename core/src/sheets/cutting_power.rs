@@ -3,7 +3,8 @@
 use crate::cutting::*;
 use crate::quantity::units::*;
 use crate::quantity::{
-    Angle, Count, FeedPerRev, FeedRate, Length, Power, RemovalRate, RotationalSpeed, decimal,
+    Angle, Count, FeedPerRev, FeedRate, Length, Power, RemovalRate, RotationalSpeed, Stress,
+    Torque, decimal,
 };
 use crate::sheet::*;
 
@@ -21,6 +22,17 @@ static REMOVAL: Source = Source::computed(
     "Groover, Fundamentals of Modern Manufacturing",
     "removal rate in milling, turning and drilling",
 );
+static TWIST: Source = Source::read(
+    "Hicks, Civil Engineering Formulas",
+    "fig. 2.1, T = \u{3c0} D\u{b3} f / 16 of a round shaft",
+);
+static KEYED: Source = Source::from_memory(
+    "ASME code for transmission shafting, 1927",
+    "8,000 psi of shear for plain steel, a quarter less with a keyway",
+);
+/// Customary shear of a keyed shaft of plain steel.
+const MOST_SHEAR: Stress = Stress::from_psi(6000.0);
+
 pub(super) static SHEET: Sheet = Sheet {
     id: "cutting-power",
     revision: 2,
@@ -142,6 +154,40 @@ struct Need {
     at_motor: bool,
 }
 
+/// What the torque does to the arbor, where its diameter is known.
+fn arbor(inp: &Inputs, a: &mut Answer, torque: Torque) -> Result<(), Stop> {
+    let Some(diameter) = inp.opt::<Length>("arbor") else {
+        return Ok(());
+    };
+    let shear = shaft_shear(torque, diameter)
+        .map_err(|fault| inp.out_of_range("arbor", fault.to_string(), "give its diameter"))?;
+    a.line("arbor-shear", shear)
+        .says("By the twist alone: bending and the keyway come on top.");
+    a.work(|w| {
+        w.step(
+            "Shear at the arbor's surface",
+            &[
+                "\u{3c4} = 16 M / (\u{3c0} d\u{b3})".into(),
+                format!(
+                    "\u{3c4} = 16 \u{d7} {} / (\u{3c0} \u{d7} {}\u{b3}) = {}",
+                    inp.show(torque),
+                    inp.show(diameter),
+                    inp.show(shear)
+                ),
+            ],
+            &TWIST,
+        );
+    });
+    a.source(&KEYED);
+    if shear > MOST_SHEAR {
+        a.note(
+            "About the arbor",
+            format!("The twist alone is past {}, which is customary for a shaft of plain steel with a keyway. Take a lighter cut or a thicker arbor, and keep cutter and support close.", inp.show(MOST_SHEAR)),
+        );
+    }
+    Ok(())
+}
+
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if inp.choice("cut") == "tap" {
         return tap::figure(inp);
@@ -174,6 +220,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .map_err(|fault| inp.out_of_range("rpm", fault.to_string(), "give the spindle speed"))?;
     a.line("torque", torque)
         .says("P / (2 \u{3c0} n), at the spindle; the mean over a turn, teeth peak above it.");
+    arbor(inp, &mut a, torque)?;
     if alone
         && inp.choice("cut") != "drill"
         && let Ok(force) = edge_force(torque, diameter)

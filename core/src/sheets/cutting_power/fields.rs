@@ -198,6 +198,14 @@ pub(super) static FIELDS: &[Field] = &[
         .hint("Diameter, teeth, width, and depth where the work is stepped. Feed and speed are those of all.")
         .when(&[when("cut", &["mill"])])
         .optional(),
+    Field::length("arbor", "Arbor or shank diameter")
+        .seldom()
+        .example("1 in")
+        .hint("For the twist it takes.")
+        .range_mm(1.0, 80.0, "what arbors and shanks measure")
+        .when(&[when("cut", &["mill"])])
+        .filled_from_shop(ShopItem::Arbor)
+        .optional(),
     Field::quantity(
         "turn-feed",
         "Feed per turn",
@@ -265,6 +273,7 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("cutter-need", "Power at the cutter", Kind::Power),
     Res::of("torque", "Torque at the spindle", Kind::Torque),
     Res::of("torque-think", "Stop and think from", Kind::Torque),
+    Res::of("arbor-shear", "Shear at the arbor's surface", Kind::Stress),
     Res::of("force", "Cutting force", Kind::Force),
     Res::of("thrust", "Thrust of the drill", Kind::Force),
     Res::of(
