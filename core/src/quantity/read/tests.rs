@@ -628,3 +628,11 @@ fn random_text_never_panics_and_what_is_read_is_finite() {
         }
     }
 }
+
+#[test]
+fn a_stray_stroke_or_point_is_named() {
+    for (text, word) in [("1//2", "fraction"), ("5..", "point"), ("5 inn", "unit")] {
+        let fault = read(text, Kind::Length, INCHES).unwrap_err();
+        assert!(fault.text().contains(word), "{text}");
+    }
+}

@@ -90,6 +90,10 @@ pub fn no_unit(b: &[u8], start: usize, kind: Kind) -> ReadFault {
         }
     }
     ReadFault::Unreadable {
-        why: "what follows the number is not a unit known here",
+        why: match b.get(start) {
+            Some(b'/') => "a fraction is one whole number over another, as 7/16",
+            Some(b'.' | b',') => "holds more than one point or comma",
+            _ => "what follows the number is not a unit known here",
+        },
     }
 }
