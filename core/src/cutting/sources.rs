@@ -177,5 +177,6 @@ speed_sources! {
     TrainingCourse: read, "Technique for Manual Working of Materials, a course", "drilling, figured back from the rpm";
     PlasticsGuide: read, "A plastics supplier's guide", "turning, carbide";
     PlasticsShop: read, "A plastics shop's page", "turning nylon, HSS";
+    OldRecipes: read, "Scientific American recipes", "roughing tool for wrought iron, carbon steel";
     ThreadingChart: read, "A threading tool maker's chart", "single point, small uncoated tools";
 }

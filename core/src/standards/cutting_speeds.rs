@@ -252,6 +252,8 @@ pub enum SpeedSource {
     PlasticsShop,
     /// A threading tool maker's chart.
     ThreadingChart,
+    /// A book of recipes, carbon steel tool.
+    OldRecipes,
 }
 
 impl SpeedSource {

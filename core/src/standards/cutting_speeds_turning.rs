@@ -5,9 +5,11 @@
 //! Engineering, appendix V, p. 975 (HSS in a powerful lathe, deep cuts); TM 43-0106, Table 2-8 (stainless, HSS and carbide);
 //! Machinery's Handbook, machining monel and nickel (a guide to it, p. 180); a small lathe maker's leaflet (rpm on 1 in); a plastics
 //! supplier's turning guide (carbide, ft/min) and a plastics shop's page (nylon with HSS, m/min); a threading tool maker's chart
-//! (small uncoated tools, ft/min).
+//! (small uncoated tools, ft/min); Scientific American recipes (carbon steel roughing tool, by diameter).
 
-use super::cutting_speeds::CutterMaterial::{Carbide, HighSpeedSteel};
+use super::cutting_speeds::CutterMaterial::{
+    Carbide, CarbonSteel as CarbonSteelTool, HighSpeedSteel,
+};
 use super::cutting_speeds::Material::*;
 use super::cutting_speeds::Operation::{self, Threading, TurningFinish, TurningRough};
 use super::cutting_speeds::SpeedSource::{self, *};
@@ -92,6 +94,7 @@ static PAIRED: &[(KeptRow, u16, u16)] = &[
 static SINGLES: &[KeptRow] = &[
     read(GrayIron, TurningRough, HighSpeedSteel, (60, 60), Lineham, "cast iron with its skin on"),
     read(WroughtIron, TurningRough, HighSpeedSteel, (80, 80), Lineham, "wrought iron"),
+    read(WroughtIron, TurningRough, CarbonSteelTool, (15, 35), OldRecipes, "wrought iron, 20 in and more to 1 in and less"),
     read(GrayIron, Threading, Carbide, (75, 200), ThreadingChart, "cast iron, 160 HB"),
     read(MildSteel, Threading, Carbide, (75, 200), ThreadingChart, "carbon steel"),
     read(CarbonSteel, Threading, Carbide, (75, 200), ThreadingChart, "carbon steel"),
