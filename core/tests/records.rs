@@ -414,3 +414,45 @@ fn several_machines_go_into_a_link_and_come_back() {
     let (_, notes) = link::open_shop("#/v1/my-shop?mill99.motor=2%20hp&mill1.motor=3%20hp&shaper.motor=1%20hp&mill2.hoist=1&rev=2").unwrap();
     assert_eq!(notes.len(), 4);
 }
+
+#[test]
+fn random_shops_keep_their_order_and_come_back() {
+    use benchslate_core::link;
+    let mut rng = fastrand::Rng::with_seed(41);
+    let texts = [
+        "", "2 hp", "8 tpi", "70;110", "own", "spindle", "x~;", "200",
+    ];
+    for _ in 0..common::rounds() / 200 {
+        let start = Shop::default();
+        let mut undo = Undo::new(start.clone());
+        for _ in 0..rng.usize(1..30) {
+            let kind = MachineKind::ALL[rng.usize(..3)];
+            let field = SHOP.fields[rng.usize(..SHOP.fields.len())].id;
+            let text = texts[rng.usize(..texts.len())].to_owned();
+            undo.act(&match rng.usize(..8) {
+                0 => ShopAction::Add(kind),
+                1 => ShopAction::Copy(kind),
+                2 => ShopAction::Remove(kind),
+                3 => ShopAction::Name(kind, text),
+                4 => ShopAction::Use(kind, rng.usize(..4)),
+                _ => ShopAction::Item(field.into(), text),
+            });
+            let now = &undo.now;
+            for kind in MachineKind::ALL {
+                assert!(now.in_use(kind) < now.count(kind) && now.count(kind) <= MOST_MACHINES);
+            }
+            let file = serde_json::to_string(&File::of(now.clone())).unwrap();
+            assert_eq!(
+                serde_json::from_str::<File<Shop>>(&file).unwrap().data,
+                *now
+            );
+            if let Some(link) = link::of_shop(now) {
+                let (back, notes) = link::open_shop(&link).unwrap();
+                assert!(notes.is_empty(), "{link} {notes:?}");
+                assert_eq!(link::of_shop(&back).as_deref(), Some(link.as_str()));
+            }
+        }
+        while undo.undo() {}
+        assert_eq!(undo.now, start);
+    }
+}

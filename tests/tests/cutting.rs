@@ -1051,6 +1051,11 @@ fn the_power_sheet_answers_the_handbook() {
         ("by", "kc"), ("cut", "turn"), ("metal", "e295"), ("diameter", "100 mm"), ("rpm", "318.3099"), ("turn-feed", "0.3 mm/rev"), ("depth", "3 mm"),
     ]);
     assert!(within(base(&o, "force"), 2449.0, 5e-3));
+    // the lathe's own motor in place of the mill's 1 hp: 0.7457 kW over 3 kW of the share
+    let own = figured("cutting-power", &[
+        ("by", "kc"), ("cut", "turn"), ("metal", "e295"), ("diameter", "100 mm"), ("rpm", "318.3099"), ("turn-feed", "0.3 mm/rev"), ("depth", "3 mm"), ("lathe-motor", "3 kw"),
+    ]);
+    assert!(within(base(&own, "share") / base(&o, "share"), 0.7457 / 3.0, 1e-4));
     assert!(within(Power::from_base(base(&o, "cutter-need")).kilowatts(), 4.08, 5e-3));
     // Built from Machinery's Handbook factors: AISI 4130 turning, 5.09 and 6.36 hp
     let o = figured("cutting-power", &[

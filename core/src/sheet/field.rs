@@ -93,6 +93,8 @@ pub enum ShopItem {
     Arbor,
     /// Motor power.
     Motor,
+    /// Motor power of the lathe.
+    LatheMotor,
     /// Share of the motor's power that arrives at the cutter.
     DriveEfficiency,
     /// Which drill sets are owned: choice among sets.

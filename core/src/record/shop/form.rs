@@ -127,6 +127,16 @@ static FIELDS: &[Field] = &[
         .from_shop(ShopItem::LatheFeeds, "")
         .optional(),
     Field::quantity(
+        "lathe-motor",
+        "Lathe motor",
+        Kind::Power,
+        &[&HORSEPOWER, &KILOWATT],
+    )
+    .example("3/4 hp")
+    .range(10.0, 100_000.0, "what a shop motor gives")
+    .from_shop(ShopItem::LatheMotor, "")
+    .optional(),
+    Field::quantity(
         "leadscrew",
         "Lathe leadscrew",
         Kind::Pitch,

@@ -60,6 +60,7 @@ impl MachineKind {
             ShopItem::DrillPressSteps => Some(Self::DrillPress),
             ShopItem::LatheSteps
             | ShopItem::LatheFeeds
+            | ShopItem::LatheMotor
             | ShopItem::Leadscrew
             | ShopItem::ChangeWheels
             | ShopItem::ThreadDialWheel

@@ -256,6 +256,19 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .seldom()
     .when(&[when("cut", &["drill"]), when("by", &["unit"])]),
+    Field::quantity(
+        "lathe-motor",
+        "Motor of the lathe",
+        Kind::Power,
+        &[&HORSEPOWER, &KILOWATT],
+    )
+    .seldom()
+    .example("3/4 hp")
+    .hint("Empty: the motor of the shop.")
+    .range(10.0, 100_000.0, "what a shop motor gives")
+    .when(&[when("cut", &["turn"])])
+    .filled_from_shop(ShopItem::LatheMotor)
+    .optional(),
     Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
         .example("1 hp")
         .range(10.0, 100_000.0, "what a shop motor gives")

@@ -17,7 +17,10 @@ impl Motor {
     pub(super) fn of(inp: &Inputs, need: &Need) -> Result<Self, Stop> {
         let efficiency: Share = inp.get("efficiency")?;
         Ok(Self {
-            power: inp.get("motor")?,
+            power: match inp.opt("lathe-motor") {
+                Some(power) => power,
+                None => inp.get("motor")?,
+            },
             efficiency: if need.at_motor {
                 0.8
             } else {
