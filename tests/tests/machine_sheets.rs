@@ -377,3 +377,108 @@ fn long_strokes() {
         ));
     }
 }
+
+/// The first fault of an entry.
+fn fault(id: &str, pairs: &[(&str, &str)]) -> benchslate_core::sheet::Fault {
+    let found = evaluate(sheets::by_id(id).unwrap(), &Entry::of(pairs));
+    found.faults().next().unwrap().clone()
+}
+
+/// ISO 3, R20/3: 90, 125, 180, 250 and on from 500, ratio 10^(3/20) = 1.4125 in each, with the gap of a back gear between. Worked:
+/// 100 to 600 by hundreds. A plate read from the fast end is the same plate; a misread row is named.
+#[test]
+fn plates_that_are_not_one_series() {
+    let steps = |steps: &str| answer("plate-check", &[("spindle-steps", steps)]);
+    let a = steps("90;125;180;250;500;710;1000;1400");
+    let series = said(&a, "series");
+    assert!(
+        series.starts_with("two ranges: 90 rpm to 250 rpm by 1.4"),
+        "{series}"
+    );
+    assert!(series.contains("500 rpm to 1400 rpm by 1.4"), "{series}");
+    let a = steps("100;200;300;400;500;600");
+    assert_eq!(
+        said(&a, "series"),
+        "equal steps of 100 rpm, not equal ratios"
+    );
+    let (up, down) = (steps("180;236;315;425"), steps("425;315;236;180"));
+    assert_eq!(said(&up, "ratio"), said(&down, "ratio"));
+    let stray = fault("plate-check", &[("spindle-steps", "180;236;1315;425;560")]);
+    assert_eq!(stray.at, Some((4, 1)));
+}
+
+/// Centre distance of spur gears: (N + n) / 2P and module × (N + n) / 2, the rules of Machinery's Handbook, spur gears, from memory.
+/// Worked: 18 and 36 teeth of 10 DP stand 2.7 in apart, of module 2, 54 mm; 72/18 is the most that a sum of 90 gives.
+#[test]
+fn gears_by_pitch_and_out_of_reach() {
+    let ask = |pairs: &[(&'static str, &'static str)]| {
+        [&[("find", "gears"), ("ratios", "0.5;1")][..], pairs].concat()
+    };
+    let a = answer("gear-stages", &ask(&[("dp", "10")]));
+    assert!(near(base(&a, "centre"), 2.7 * 25.4, 1e-9));
+    let a = answer("gear-stages", &ask(&[("module", "2")]));
+    assert!(near(base(&a, "centre"), 54.0, 1e-9));
+    assert_eq!(
+        fault("gear-stages", &ask(&[("dp", "10"), ("module", "2")])).field,
+        "dp"
+    );
+    let far = fault("gear-stages", &[("find", "gears"), ("ratios", "0.5;40")]);
+    assert_eq!(far.at, Some((2, 1)));
+    assert!(far.says.contains("4.00"), "{}", far.says);
+}
+
+/// Worked: 3 × 3 × 2 is 18 settings, and the plate below has 4; the count is told before the order of the levers is asked.
+#[test]
+fn a_box_that_cannot_give_the_plate() {
+    let plate = ("feed-steps", "1 ipm;2 ipm;4 ipm;8 ipm");
+    let told = fault("which-pair", &[plate, ("stages", "3;3;2")]);
+    assert!(
+        told.says.contains("makes 18 settings, the plate has 4"),
+        "{}",
+        told.says
+    );
+    let few = fault("which-pair", &[plate, ("stages", "2;2")]);
+    assert_eq!(few.ways.len(), 2);
+}
+
+/// Worked: toward larger figures the table follows the dial; turned back, the dial first takes up the slack. At one place it reads
+/// more come to from below: 0.204 (0.004 past zero) against 0.192, slack 0.012. The other way about the sheet says so.
+#[test]
+fn slack_readings_the_right_way_round() {
+    let read = |one: &'static str, other: &'static str| {
+        answer(
+            "dial-slack",
+            &[
+                ("ask", "slack"),
+                ("one", one),
+                ("other", other),
+                ("dial-turn", "0.2 in"),
+            ],
+        )
+    };
+    for (one, other, swapped) in [
+        ("0.004 in", "0.192 in", false),
+        ("0.192 in", "0.004 in", true),
+        ("0.112 in", "0.100 in", false),
+    ] {
+        let a = read(one, other);
+        assert!(near(base(&a, "slack-found") / 25.4, 0.012, 1e-9));
+        let told = a
+            .cautions
+            .iter()
+            .any(|caution| caution.before.contains("swapped"));
+        assert_eq!(told, swapped, "{one} {other}");
+    }
+}
+
+/// A list typed into one row is told how rows are parted, and what it gives is then read.
+#[test]
+fn a_list_in_one_row() {
+    for typed in ["20,30,40", "20 30 40", "20, 30, 40"] {
+        let told = fault(
+            "change-gears",
+            &[("for", "ratio"), ("ratio", "2"), ("wheels", typed)],
+        );
+        assert!(told.cure.ends_with("20;30;40"), "{typed}: {}", told.cure);
+    }
+}

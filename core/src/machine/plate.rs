@@ -101,6 +101,44 @@ pub fn look_at_plate(values: &[f64]) -> Option<Plate> {
     })
 }
 
+/// Two ranges behind one plate, each geometric within [`OFF`]: where the upper one starts, and the ratio of each. None where one
+/// series does, or where no cut leaves three steps on either side and a geometric series in each.
+///
+/// ```
+/// use benchslate_core::machine::two_ranges;
+/// // back gear in and out, each range R20/3 of ISO 3: ratio 1.4125
+/// let (at, low, high) = two_ranges(&[90.0, 125.0, 180.0, 250.0, 500.0, 710.0, 1000.0, 1400.0]).unwrap();
+/// assert!(at == 4 && (low - 1.41).abs() < 0.02 && (high - 1.41).abs() < 0.02);
+/// ```
+pub fn two_ranges(values: &[f64]) -> Option<(usize, f64, f64)> {
+    if look_at_plate(values)?.is_geometric() {
+        return None;
+    }
+    let worst = |plate: &Plate| {
+        plate
+            .steps
+            .iter()
+            .fold(0.0, |w, step| f64::max(w, step.off.abs()))
+    };
+    let cuts = (3..values.len().saturating_sub(2)).filter_map(|at| {
+        let (low, high) = values.split_at_checked(at)?;
+        let (low, high) = (look_at_plate(low)?, look_at_plate(high)?);
+        let fits = low.is_geometric() && high.is_geometric();
+        fits.then(|| (worst(&low).max(worst(&high)), (at, low.ratio, high.ratio)))
+    });
+    cuts.min_by(|a, b| a.0.total_cmp(&b.0))
+        .map(|(_, found)| found)
+}
+
+/// The size of the steps where they are all alike within a fiftieth: equal differences in place of equal ratios. None for fewer
+/// than four.
+pub fn equal_steps(values: &[f64]) -> Option<f64> {
+    let (first, last) = (*values.first()?, *values.last()?);
+    let mean = (last - first) / (values.len().checked_sub(1)? as f64);
+    let alike = |pair: &[f64]| matches!(pair, [a, b] if (b - a - mean).abs() <= 0.02 * mean);
+    (values.len() >= 4 && values.windows(2).all(alike)).then_some(mean)
+}
+
 /// The middle value; of two middle ones their mean. None for an empty list.
 pub fn median(values: &mut [f64]) -> Option<f64> {
     crate::order::sort_by(values, f64::total_cmp);

@@ -315,7 +315,7 @@ fn several(fault: &mut Fault, cell: &str) {
     let figures = |part: &&str| part.chars().all(|c| c.is_ascii_digit() || c == '.');
     if parts.len() > 2 && parts.iter().all(figures) {
         fault.says = "several values in one row".into();
-        fault.cure = format!("put each in a row of its own: {}", parts.join(";"));
+        fault.cure = format!("put ; between them: {}", parts.join(";"));
     }
 }
 

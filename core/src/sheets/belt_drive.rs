@@ -67,7 +67,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         stages(inp, &mut a, &drive)?;
     }
     a.stop("Before you touch a belt", "Lock the motor out and let it stop. Guard on before it starts: never shift, dress or push a running belt by hand.");
-    a.note("Pulleys as measured", "A V pulley's pitch diameter lies inside its rim by about a third of the belt's depth or more: take it from the maker's list, or prove the ratio by counting turns.");
+    if inp.choice("belt") == "v" {
+        a.note("Pulleys as measured", "A V pulley's pitch diameter lies inside its rim by about a third of the belt's depth or more: take it from the maker's list, or prove the ratio by counting turns.");
+    }
     a.source(&RATIO);
     Ok(a)
 }
@@ -133,7 +135,7 @@ impl Drive {
     fn spindle(&self, pair: Pulleys) -> RotationalSpeed {
         self.motor * (stages_ratio(&[pair], self.slip) * stages_ratio(&self.rest, self.slip))
     }
-    fn belt(&self, pair: Pulleys) -> Result<Option<Belt>, Stop> {
+    fn belt(&self, inp: &Inputs, pair: Pulleys) -> Result<Option<Belt>, Stop> {
         let Some(centres) = self.centres else {
             return Ok(None);
         };
@@ -142,7 +144,10 @@ impl Drive {
                 "centres",
                 Reason::Conflict,
                 "the pulleys would touch at these centres",
-                "give centres of more than half the sum of the two diameters",
+                format!(
+                    "give more than {}, half the sum of the two diameters",
+                    inp.show((pair.driver + pair.driven) * 0.5)
+                ),
             )
         })
     }
@@ -155,7 +160,7 @@ fn first_pair(
     pair: Pulleys,
 ) -> Result<Option<Belt>, Stop> {
     let speed = belt_speed(pair.driver, drive.motor);
-    let found = drive.belt(pair)?;
+    let found = drive.belt(inp, pair)?;
     a.line("belt-speed", speed)
         .says("At the driver's pitch line, where the first pair is on the motor.");
     if let Some(found) = found {

@@ -173,9 +173,29 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
     if found == Length::ZERO {
         a.note("No slack at all", "A used screw has some. Look whether the gibs let the table follow freely, and read again.");
     }
+    if inp.choice("how") == "dial" {
+        let turn: Option<Length> = inp.opt("dial-turn");
+        if found > Length::from_inches(0.125) && turn.is_none() {
+            a.note("That is much slack", "Where zero lies between the two readings, give what the dial shows for a turn. Else the nut is to be renewed.");
+        } else if swapped(other, one, turn) {
+            a.note("Perhaps the readings are swapped", "Come to from below, the dial should read more than from above. The slack is the same; look which way you turned.");
+        }
+    }
     a.note("Where to read", "In the middle of the travel, where the screw is worn most, and again at an end: set the nut by the tight end or it binds there.");
     a.source(&PLACE);
     Ok(a)
+}
+
+/// True where the reading from above lies ahead of the one from below, by the shorter way round.
+fn swapped(other: Length, one: Length, turn: Option<Length>) -> bool {
+    let ahead = other - one;
+    match turn {
+        Some(turn) if turn > Length::ZERO => {
+            let rest = ahead - turn * libm::floor(ahead / turn);
+            rest > Length::ZERO && rest < turn * 0.5
+        }
+        _ => ahead > Length::ZERO,
+    }
 }
 
 fn cut(inp: &Inputs) -> Result<Answer, Stop> {

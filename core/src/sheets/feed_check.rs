@@ -324,9 +324,9 @@ fn table(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRate]) {
     let columns = &[
         "plate",
         "true feed",
-        "off the plate",
-        "measuring explains",
-        "left after the common factor",
+        "off",
+        "explained",
+        "left over",
         "reads as",
     ];
     let table = a.table("settings", "Setting by setting", columns);
@@ -371,7 +371,7 @@ fn table(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRate]) {
         ];
         table.row(cells).chosen(single);
     }
-    table.note("Measuring explains: twice the standard uncertainty, about 95 %.");
+    table.note("Off: against the plate. Explained: by measuring, twice the standard uncertainty, about 95 %. Left over: when the common factor is taken out.");
 }
 
 fn causes(a: &mut Answer, check: &FeedCheck) {

@@ -1,13 +1,13 @@
 //! Does the plate make sense? The series behind a machine's steps, and the step that is worn, misread or missing.
 
-use crate::machine::{OFF, Plate, look_at_plate};
+use crate::machine::{OFF, Plate, equal_steps, look_at_plate, two_ranges};
 use crate::quantity::{FeedPerRev, FeedRate, Kind, Number, Quantity, RotationalSpeed, Share};
 use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "plate-check",
-    revision: 1,
+    revision: 2,
     title: "Read a worn plate",
     question: "Do the steps on the plate make one series?",
     aside: "steps, ratio",
@@ -30,7 +30,7 @@ pub(super) static SHEET: Sheet = Sheet {
         ),
         Field::rows("spindle-steps", "Spindle steps", SPEED_STEP, 3, 48)
             .example("70 rpm;110 rpm;175 rpm")
-            .hint("As on the plate, slowest first.")
+            .hint("As on the plate, slowest first or fastest first.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE)
             .when(&[when("of", &["spindle"])]),
         Field::choice("feed-follows", "Feed follows the spindle", FOLLOWS)
@@ -105,20 +105,30 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> {
     let unit = inp.unit_of::<Q>();
     let steps: Vec<Q> = inp.list(field);
-    let values: Vec<f64> = steps
+    let mut values: Vec<f64> = steps
         .iter()
         .map(|step| unit.from_base(step.base()))
         .collect();
-    if !values
+    // a plate read from the fast end is the same plate
+    let falls = values
         .windows(2)
-        .all(|pair| matches!(pair, [a, b] if a < b))
-    {
-        return Err(Stop::fault(
+        .all(|pair| matches!(pair, [a, b] if a > b));
+    if falls {
+        values.reverse();
+    }
+    let stray = values
+        .windows(2)
+        .position(|pair| !matches!(pair, [a, b] if a < b));
+    if let Some(before) = stray {
+        let row = before.saturating_add(1);
+        let mut fault = Fault::of(
             field,
             Reason::Conflict,
             "the steps do not rise from row to row",
-            "list them slowest first, each once",
-        ));
+            "look at this row and the one before: list them slowest first, each once, all in one unit",
+        );
+        fault.at = Some((row.saturating_add(1), 1));
+        return Err(fault.into());
     }
     let plate = look_at_plate(&values).ok_or_else(|| {
         Stop::fault(
@@ -143,10 +153,20 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
         .says("Median of all pairs of steps, so that one bad step does not move it.");
     a.line("ratio-ends", Number::of(plate.plain_ratio))
         .says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
-    a.words("series", series_words(&plate))
+    let other = other_series(&plate, &values, &text);
+    let series = other.clone().unwrap_or_else(|| series_words(&plate));
+    a.words("series", series)
         .says("A step counts as off past 6 % of the series.");
-    a.words("suspect", suspect_words(&plate, &text))
-        .says("Against the series of the other steps.");
+    if other.is_some() {
+        a.words(
+            "suspect",
+            "no single step: one ratio does not fit this plate",
+        )
+        .says("The table below holds it against one series all the same.");
+    } else {
+        a.words("suspect", suspect_words(&plate, &text))
+            .says("Against the series of the other steps.");
+    }
     let table = a.table(
         "steps",
         "Step by step",
@@ -238,6 +258,37 @@ fn series_words(plate: &Plate) -> String {
         return "not one geometric series: perhaps two ranges, or a cone with its own steps".into();
     }
     "one geometric series but for what is marked".into()
+}
+
+/// What else the plate is, where one geometric series leaves more than a third of it off: equal steps, or two ranges.
+fn other_series(plate: &Plate, values: &[f64], text: &impl Fn(f64) -> String) -> Option<String> {
+    if plate.is_geometric() {
+        return None;
+    }
+    if let Some(step) = equal_steps(values) {
+        return Some(format!("equal steps of {}, not equal ratios", text(step)));
+    }
+    let off = plate
+        .steps
+        .iter()
+        .filter(|step| step.off.abs() > OFF)
+        .count();
+    let (at, low, high) = two_ranges(values)?;
+    if off.saturating_mul(3) <= plate.steps.len() {
+        return None;
+    }
+    let place = |at: usize| {
+        values
+            .get(at)
+            .map_or_else(String::new, |value| text(*value))
+    };
+    Some(format!(
+        "two ranges: {} to {} by {low:.2}, and {} to {} by {high:.2}",
+        place(0),
+        place(at.saturating_sub(1)),
+        place(at),
+        place(values.len().saturating_sub(1))
+    ))
 }
 
 fn suspect_words(plate: &Plate, text: &impl Fn(f64) -> String) -> String {

@@ -25,7 +25,7 @@ pub(super) fn cones(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), S
         .says(slip_says(drive));
     let mut belts = Vec::new();
     for pair in &drive.first {
-        belts.extend(drive.belt(*pair)?);
+        belts.extend(drive.belt(inp, *pair)?);
     }
     let found = first_pair(inp, a, drive, pair)?;
     if let Some(first) = belts.first() {

@@ -42,10 +42,11 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .when(SLACK),
     length("one", "Dial, come to from below")
-        .example("0.192 in")
+        .example("0.004 in")
+        .hint("Turning toward larger figures; it reads more than the other by the slack.")
         .when(TWICE),
     length("other", "Dial, come to from above")
-        .example("0.004 in")
+        .example("0.192 in")
         .when(TWICE),
     Field::length("dial-turn", "Dial, one turn")
         .example("0.200 in")
@@ -126,8 +127,8 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
     ],
     &[
         ("ask", "slack"),
-        ("one", "0.192 in"),
-        ("other", "0.004 in"),
+        ("one", "0.004 in"),
+        ("other", "0.192 in"),
         ("dial-turn", "0.200 in"),
     ],
     &[

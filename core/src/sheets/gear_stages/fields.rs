@@ -1,7 +1,7 @@
 //! What is entered: a plate whose stages are wanted, or ratios whose gears are wanted.
 
 use crate::quantity::Kind;
-use crate::quantity::units::{INCH, MM};
+use crate::quantity::units::MM;
 use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 
@@ -73,10 +73,16 @@ pub static FIELDS: &[Field] = &[
         .range(5.0, 100.0, "a gear has teeth to mesh")
         .hint("Under 17 at 20\u{b0} teeth are undercut unless shifted.")
         .when(&[GEARS]),
-    Field::quantity("module", "Module", Kind::Length, &[&MM, &INCH])
+    Field::quantity("module", "Module", Kind::Length, &[&MM])
         .example("2 mm")
-        .hint("25.4 mm \u{f7} diametral pitch. Gives the centre distance.")
+        .hint("In mm. Gives the centre distance.")
         .range(0.1, 30.0, "from clock gears to mills")
+        .optional()
+        .when(&[GEARS]),
+    Field::number("dp", "Or diametral pitch")
+        .example("10")
+        .hint("Teeth to an inch of pitch diameter, where the gears are in inches.")
+        .range(0.8, 254.0, "from clock gears to mills")
         .optional()
         .when(&[GEARS]),
 ];

@@ -33,7 +33,20 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         let cure = format!("give a sum of {} or more, or fewer teeth", least * 2);
         return Err(Stop::fault("sum-high", Reason::OutOfRange, says, cure));
     };
-    let module: Option<Length> = inp.opt("module");
+    let far = ratios
+        .iter()
+        .zip(&best.pairs)
+        .position(|(_, near)| near.off.abs() > MOST_OFF);
+    if let (Some(row), Some(most)) = (far, reach(high, least)) {
+        let says = format!(
+            "no gears of {least} teeth or more and a sum up to {high} come near this ratio: they give 1/{most:.2} to {most:.2}"
+        );
+        let cure = "give a larger sum or fewer teeth, or part the ratio over two stages";
+        let mut fault = Fault::of("ratios", Reason::OutOfRange, says, cure);
+        fault.at = Some((row.saturating_add(1), 1));
+        return Err(fault.into());
+    }
+    let module = module(inp)?;
     let centre = |sum: u32| module.map(|module| module * (f64::from(sum) / 2.0));
     let mut a = inp.answer();
     a.words("gears", names(best))
@@ -59,6 +72,29 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     );
     a.source(&SUM).source(&LIMITS).source(&TRADE);
     Ok(a)
+}
+
+/// Past this a pair is no answer to the ratio asked: between two whole teeth of the smallest sums it stays under.
+const MOST_OFF: f64 = 0.2;
+
+/// The largest ratio of two gears.
+fn reach(high: u32, least: u32) -> Option<f64> {
+    let rest = high.checked_sub(least)?;
+    (least > 0).then(|| f64::from(rest) / f64::from(least))
+}
+
+/// The module, or what the diametral pitch makes of it.
+fn module(inp: &Inputs) -> Result<Option<Length>, Stop> {
+    let (module, pitch): (Option<Length>, Option<Number>) = (inp.opt("module"), inp.opt("dp"));
+    if module.is_some() && pitch.is_some() {
+        return Err(Stop::fault(
+            "dp",
+            Reason::Conflict,
+            "module and diametral pitch are both given",
+            "leave one of them out",
+        ));
+    }
+    Ok(module.or(pitch.map(|pitch| Length::from_inches(1.0 / pitch.get()))))
 }
 
 fn names(set: &SumSet) -> String {
@@ -171,7 +207,7 @@ fn working(
                     "a = m s \u{f7} 2".into(),
                     format!(
                         "a = {} \u{d7} {sum} \u{f7} 2 = {}",
-                        inp.num(inp.opt::<Length>("module").unwrap_or(Length::ZERO)),
+                        inp.num(module(inp).ok().flatten().unwrap_or(Length::ZERO)),
                         inp.show(centre)
                     ),
                 ],

@@ -10,7 +10,7 @@ use crate::sheet::*;
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "gear-stages",
-    revision: 1,
+    revision: 2,
     title: "Find the stages of a box",
     question: "Which stages give this plate, and which gears give these ratios?",
     aside: "plate, or ratios",

@@ -9,6 +9,8 @@ use crate::sheet::*;
 /// How far a plate may lie off the products of its stages, as a share: whole teeth explain 2 to 5 %.
 const MOST_OFF: f64 = 0.08;
 
+const MEND: &str = "correct the places or the plate, or find the stages that give this plate";
+
 /// A stage as entered.
 #[derive(Clone)]
 pub struct Stage {
@@ -116,6 +118,17 @@ pub fn read(inp: &Inputs) -> Result<Boxed, Stop> {
             "give the places of each lever",
         ));
     }
+    // without gears or steps apart each setting has a value of its own: the count is wrong before the order is asked
+    let nested = stages
+        .iter()
+        .all(|stage| stage.gears.is_none() && stage.spacing.is_none());
+    if nested && !values.is_empty() && values.len() != settings {
+        let says = format!(
+            "{by} makes {settings} settings, the plate has {}",
+            values.len()
+        );
+        return Err(Stop::fault("stages", Reason::Conflict, says, MEND));
+    }
     let gearbox = ordered(&stages, &values)?;
     let counts = [gearbox.distinct(), gearbox.len()];
     if !values.is_empty() && !counts.contains(&values.len()) {
@@ -128,8 +141,7 @@ pub fn read(inp: &Inputs) -> Result<Boxed, Stop> {
             "{by} makes {settings} settings{doubled}, the plate has {}",
             values.len()
         );
-        let cure = "correct the places or the plate, or find the stages that give this plate";
-        return Err(Stop::fault("stages", Reason::Conflict, says, cure));
+        return Err(Stop::fault("stages", Reason::Conflict, says, MEND));
     }
     let place = |setting: usize| {
         if values.len() == gearbox.len() {
@@ -263,7 +275,7 @@ fn ordered(stages: &[Stage], plate: &[f64]) -> Result<Gearbox, Stop> {
             "stages",
             Reason::Conflict,
             format!("no order of {} stages gives this plate", shape(stages)),
-            "correct the places or the plate, or find the stages that give this plate",
+            MEND,
         )),
         [(_, only)] => by_steps(stages, only).map_err(refuse),
         _ => {

@@ -5,7 +5,7 @@ use super::say;
 use crate::machine::isolate::{Finding, Verdict};
 use crate::sheet::*;
 
-const WIDE: f64 = 26.0;
+const WIDE: f64 = 34.0;
 const HIGH: f64 = 8.0;
 
 pub fn draw(boxed: &Boxed, finding: &Finding) -> Drawing {

@@ -66,10 +66,10 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let (settings, distinct) = (boxed.gearbox.len(), boxed.gearbox.distinct());
     a.line("settings", Count::of(settings as f64))
         .says(if distinct < settings {
-            format!(
-                "{distinct} speeds: {} settings repeat another's.",
-                settings - distinct
-            )
+            match settings - distinct {
+                1 => format!("{distinct} speeds: one setting repeats another's."),
+                more => format!("{distinct} speeds: {more} settings repeat another's."),
+            }
         } else {
             "One choice of each lever, counted from the slowest.".to_owned()
         });
