@@ -108,12 +108,13 @@ pub fn structures(plate: &[f64]) -> Vec<Structure> {
     let mut found = Vec::new();
     let most = MOST_SETTINGS.min(count + count / 3);
     extend(count, most, 1, 1, &mut Vec::new(), &mut found);
+    let logs: Vec<f64> = plate.iter().map(|value| libm::log(*value)).collect();
     let mut all: Vec<Structure> = found
         .into_iter()
         .filter_map(|groups| {
             let settings = groups.iter().map(|group| group.pairs).product();
             Some(Structure {
-                off: misfit(plate, &groups)?,
+                off: misfit_of_logs(&logs, &groups)?,
                 doubled: settings - count,
                 settings,
                 groups,
@@ -177,24 +178,28 @@ fn extend(
 /// The largest difference of a plate value from the best products, as a share: each alternative's factor is the mean over the
 /// settings that use it. Nothing where the structure does not run through the plate.
 pub fn misfit(plate: &[f64], groups: &[Group]) -> Option<f64> {
-    let mut settings: Vec<(usize, Vec<usize>)> = vec![(0, Vec::new())];
-    for group in groups {
-        settings = settings
-            .iter()
-            .flat_map(|(step, levers)| {
-                (0..group.pairs).map(move |at| {
-                    let mut levers = levers.clone();
-                    levers.push(at);
-                    (step + at * group.spacing, levers)
-                })
-            })
-            .take(MOST_SETTINGS + 1)
-            .collect();
+    let logs: Vec<f64> = plate.iter().map(|value| libm::log(*value)).collect();
+    misfit_of_logs(&logs, groups)
+}
+
+fn misfit_of_logs(logs: &[f64], groups: &[Group]) -> Option<f64> {
+    let mut settings: Vec<(usize, [usize; MOST_STAGES])> = vec![(0, [0; MOST_STAGES])];
+    for (stage, group) in groups.iter().enumerate() {
+        let mut next = Vec::with_capacity(settings.len().saturating_mul(group.pairs));
+        for (step, levers) in settings {
+            for at in 0..group.pairs {
+                let mut levers = levers;
+                *levers.get_mut(stage)? = at;
+                next.push((step + at * group.spacing, levers));
+            }
+        }
+        next.truncate(MOST_SETTINGS + 1);
+        settings = next;
     }
-    let rows: Vec<(f64, Vec<usize>)> = settings
-        .into_iter()
-        .map(|(step, levers)| Some((libm::log(*plate.get(step)?), levers)))
-        .collect::<Option<_>>()?;
+    let mut rows: Vec<(f64, &[usize])> = Vec::with_capacity(settings.len());
+    for (step, levers) in &settings {
+        rows.push((*logs.get(*step)?, levers));
+    }
     fit(
         &rows,
         &groups.iter().map(|group| group.pairs).collect::<Vec<_>>(),
@@ -203,24 +208,30 @@ pub fn misfit(plate: &[f64], groups: &[Group]) -> Option<f64> {
 
 /// The largest difference of logarithms of speed from sums of one part an alternative, as a share. Rows are a setting each, all
 /// settings of a box.
-pub fn fit(rows: &[(f64, Vec<usize>)], stages: &[usize]) -> Option<f64> {
-    let mean = |wanted: &dyn Fn(&[usize]) -> bool| {
-        let chosen = rows.iter().filter(|(_, levers)| wanted(levers));
-        let (sum, n) = chosen.fold((0.0, 0.0), |(sum, n), (log, _)| (sum + log, n + 1.0));
-        (n > 0.0).then(|| sum / n)
-    };
-    let whole = mean(&|_| true)?;
-    let mut parts = Vec::new();
+pub fn fit(rows: &[(f64, &[usize])], stages: &[usize]) -> Option<f64> {
+    if rows.is_empty() {
+        return None;
+    }
+    let mean = |sum: f64, n: f64| (n > 0.0).then(|| sum / n);
+    let whole = rows.iter().fold(0.0, |sum, (log, _)| sum + log) / rows.len() as f64;
+    let mut parts = Vec::with_capacity(stages.len());
     for (stage, &count) in stages.iter().enumerate() {
-        let one: Vec<f64> = (0..count)
-            .map(|at| mean(&|levers| levers.get(stage) == Some(&at)).map(|own| own - whole))
-            .collect::<Option<_>>()?;
-        parts.push(one);
+        let mut sums = vec![(0.0, 0.0); count];
+        for (log, levers) in rows {
+            if let Some((sum, n)) = levers.get(stage).and_then(|&at| sums.get_mut(at)) {
+                *sum += log;
+                *n += 1.0;
+            }
+        }
+        for (sum, n) in &mut sums {
+            *sum = mean(*sum, *n)? - whole;
+        }
+        parts.push(sums);
     }
     rows.iter().try_fold(0.0, |worst, (log, levers)| {
         let mut sum = whole;
-        for (part, &at) in parts.iter().zip(levers) {
-            sum += part.get(at)?;
+        for (part, &at) in parts.iter().zip(*levers) {
+            sum += part.get(at)?.0;
         }
         Some(f64::max(worst, libm::fabs(libm::expm1(log - sum))))
     })

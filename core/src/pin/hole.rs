@@ -2,6 +2,8 @@
 
 use super::PinFault;
 use super::fault::positive;
+use core::cmp::Ordering;
+
 use crate::quantity::{Length, Taper};
 use crate::standards::drills::Drill;
 
@@ -25,19 +27,44 @@ pub struct SingleDrill {
 pub fn single_drills(large: Length, small: Length, drills: &[Drill]) -> Vec<SingleDrill> {
     let mut rows: Vec<SingleDrill> = drills
         .iter()
-        .map(|&drill| SingleDrill {
-            drill,
-            left_small: small - drill.diameter,
-            left_large: large - drill.diameter,
-        })
+        .map(|drill| passed(large, small, drill))
         .collect();
-    let short = |row: &SingleDrill| row.left_small.mm() < LEAST_LEFT.mm() - 1e-9;
-    crate::order::sort_by(&mut rows, |a, b| {
-        short(a)
-            .cmp(&short(b))
-            .then(a.left_small.abs().mm().total_cmp(&b.left_small.abs().mm()))
-    });
+    crate::order::sort_by(&mut rows, better);
     rows
+}
+
+/// The first so many of [`single_drills`], without sorting the rest.
+pub fn best_drills<'a>(
+    large: Length,
+    small: Length,
+    drills: impl Iterator<Item = &'a Drill>,
+    most: usize,
+) -> Vec<SingleDrill> {
+    let mut best: Vec<SingleDrill> = Vec::with_capacity(most.saturating_add(1));
+    for drill in drills {
+        let row = passed(large, small, drill);
+        let place = best.partition_point(|known| better(&row, known) != Ordering::Less);
+        if place < most {
+            best.insert(place, row);
+            best.truncate(most);
+        }
+    }
+    best
+}
+
+fn passed(large: Length, small: Length, drill: &Drill) -> SingleDrill {
+    SingleDrill {
+        drill: *drill,
+        left_small: small - drill.diameter,
+        left_large: large - drill.diameter,
+    }
+}
+
+fn better(a: &SingleDrill, b: &SingleDrill) -> Ordering {
+    let short = |row: &SingleDrill| row.left_small.mm() < LEAST_LEFT.mm() - 1e-9;
+    short(a)
+        .cmp(&short(b))
+        .then(a.left_small.abs().mm().total_cmp(&b.left_small.abs().mm()))
 }
 
 /// One drill of a stepped hole.

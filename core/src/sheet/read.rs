@@ -2,7 +2,9 @@
 
 use super::{Fault, Field, FieldKind, Input, Reason, Way};
 use crate::calls::CallFault;
-use crate::quantity::{ReadFault, System, Unit, join, link_text, plain, read, with_unit};
+use crate::quantity::{
+    Kind, ReadFault, Reading, System, Unit, join, link_text, plain, read, with_unit,
+};
 
 /// The most characters that a field's text may have; lists may have more.
 pub const MOST_CHARS: usize = 64;
@@ -17,7 +19,12 @@ pub(crate) struct Read {
 }
 
 pub(crate) fn read_field(field: &'static Field, text: &str, system: System) -> Result<Read, Fault> {
-    let mut fault = match read_kind(field, text.trim(), system) {
+    read_as(field, text, system, true)
+}
+
+/// As [`read_field`]; a cell of a list, which is not told by itself, leaves the reading empty.
+fn read_as(field: &'static Field, text: &str, system: System, told: bool) -> Result<Read, Fault> {
+    let mut fault = match read_kind(field, text.trim(), system, told) {
         Ok(read) => return Ok(read),
         Err(fault) => fault,
     };
@@ -31,7 +38,7 @@ pub(crate) fn read_field(field: &'static Field, text: &str, system: System) -> R
     Err(fault)
 }
 
-fn read_kind(field: &'static Field, text: &str, system: System) -> Result<Read, Fault> {
+fn read_kind(field: &'static Field, text: &str, system: System, told: bool) -> Result<Read, Fault> {
     let most = if matches!(field.kind, FieldKind::Rows { .. }) {
         MOST_LIST_CHARS
     } else {
@@ -42,7 +49,7 @@ fn read_kind(field: &'static Field, text: &str, system: System) -> Result<Read, 
         return Err(Fault::of(field.id, Reason::Unreadable, says, ""));
     }
     match &field.kind {
-        FieldKind::Quantity { .. } => read_quantity(field, text, system),
+        FieldKind::Quantity { .. } => read_quantity(field, text, system, told),
         FieldKind::Choice(choices) => {
             let found = choices.iter().find(|choice| choice.id == text);
             let Some(choice) = found else {
@@ -77,7 +84,12 @@ fn read_kind(field: &'static Field, text: &str, system: System) -> Result<Read, 
     }
 }
 
-fn read_quantity(field: &'static Field, text: &str, system: System) -> Result<Read, Fault> {
+fn read_quantity(
+    field: &'static Field,
+    text: &str,
+    system: System,
+    told: bool,
+) -> Result<Read, Fault> {
     let FieldKind::Quantity { kind, units } = &field.kind else {
         return Err(Fault::of(
             field.id,
@@ -114,7 +126,7 @@ fn read_quantity(field: &'static Field, text: &str, system: System) -> Result<Re
         check_range(field, got.nominal - got.minus, got.unit)?;
         check_range(field, got.nominal + got.plus, got.unit)?;
     }
-    if *kind == crate::quantity::Kind::Count && libm::floor(got.nominal) != got.nominal {
+    if *kind == Kind::Count && libm::floor(got.nominal) != got.nominal {
         return Err(Fault::of(
             field.id,
             Reason::Unreadable,
@@ -122,23 +134,11 @@ fn read_quantity(field: &'static Field, text: &str, system: System) -> Result<Re
             "give a whole number",
         ));
     }
-    let mut reading = plain_with_unit(got.nominal, got.unit);
-    if let Some(other) = other_unit(*kind, got.unit) {
-        reading.push_str(" \u{b7} ");
-        // lengths convert exactly; the rest is rounded to two decimals more than usual
-        let text = match kind {
-            crate::quantity::Kind::Length => plain_with_unit(got.nominal, other),
-            _ => with_unit(got.nominal, other, other.places.saturating_add(2)),
-        };
-        reading.push_str(&text);
-    }
-    if got.minus != 0.0 || got.plus != 0.0 {
-        reading = format!(
-            "{reading}, {} to {}, measured",
-            plain(got.nominal - got.minus, got.unit),
-            plain(got.nominal + got.plus, got.unit)
-        );
-    }
+    let reading = if told {
+        understood(*kind, &got)
+    } else {
+        String::new()
+    };
     let link_text = link_text(text, &got);
     let input = Input::Quantity {
         kind: *kind,
@@ -154,12 +154,34 @@ fn read_quantity(field: &'static Field, text: &str, system: System) -> Result<Re
     })
 }
 
+/// What was understood, in both systems of units.
+fn understood(kind: Kind, got: &Reading) -> String {
+    let mut reading = plain_with_unit(got.nominal, got.unit);
+    if let Some(other) = other_unit(kind, got.unit) {
+        reading.push_str(" \u{b7} ");
+        // lengths convert exactly; the rest is rounded to two decimals more than usual
+        let text = match kind {
+            Kind::Length => plain_with_unit(got.nominal, other),
+            _ => with_unit(got.nominal, other, other.places.saturating_add(2)),
+        };
+        reading.push_str(&text);
+    }
+    if got.minus != 0.0 || got.plus != 0.0 {
+        reading = format!(
+            "{reading}, {} to {}, measured",
+            plain(got.nominal - got.minus, got.unit),
+            plain(got.nominal + got.plus, got.unit)
+        );
+    }
+    reading
+}
+
 fn plain_with_unit(base: f64, unit: &'static Unit) -> String {
     join(&plain(base, unit), unit)
 }
 
 /// The usual unit of the other system, for the reading.
-fn other_unit(kind: crate::quantity::Kind, unit: &'static Unit) -> Option<&'static Unit> {
+fn other_unit(kind: Kind, unit: &'static Unit) -> Option<&'static Unit> {
     let other = match unit.system? {
         System::Inch => crate::quantity::usual(kind, System::Metric),
         System::Metric => crate::quantity::usual(kind, System::Inch),
@@ -220,7 +242,7 @@ fn read_rows(
     system: System,
 ) -> Result<Read, Fault> {
     let mut rows = Vec::new();
-    let mut link_rows = Vec::new();
+    let mut link_text = String::with_capacity(text.len());
     let lines = text.split([';', '\n']).map(str::trim);
     for (row_index, line) in lines.filter(|line| !line.is_empty()).enumerate() {
         let row_number = row_index.saturating_add(1);
@@ -233,8 +255,7 @@ fn read_rows(
                 format!("give {most} rows or fewer"),
             ));
         }
-        let texts: Vec<&str> = line.split('~').map(str::trim).collect();
-        if texts.len() > columns.len() {
+        if line.split('~').count() > columns.len() {
             let says = format!("row {row_number} has more than {} cells", columns.len());
             return Err(Fault::of(
                 field.id,
@@ -243,19 +264,20 @@ fn read_rows(
                 "put ~ between cells and ; between rows",
             ));
         }
+        let mut texts = line.split('~').map(str::trim);
         let mut cells = Vec::with_capacity(columns.len());
-        let mut link_cells = Vec::with_capacity(columns.len());
+        if row_index > 0 {
+            link_text.push(';');
+        }
+        // ends of a row that stay empty in a link are not written
+        let mut gaps = 0;
         for (column_index, column) in columns.iter().enumerate() {
-            let cell = texts
-                .get(column_index)
-                .copied()
-                .filter(|cell| !cell.is_empty())
-                .or_else(|| column.preset.text());
-            let typed = texts.get(column_index).is_some_and(|cell| !cell.is_empty());
+            let typed = texts.next().filter(|cell| !cell.is_empty());
+            let cell = typed.or_else(|| column.preset.text());
+            gaps = usize::from(column_index > 0).saturating_add(gaps);
             let Some(cell) = cell else {
                 if column.is_optional {
                     cells.push(None);
-                    link_cells.push(String::new());
                     continue;
                 }
                 let says = format!("{} is still needed", column.label.to_ascii_lowercase());
@@ -263,7 +285,7 @@ fn read_rows(
                 fault.at = Some((row_number, column_index.saturating_add(1)));
                 return Err(fault);
             };
-            let read = read_field(column, cell, system).map_err(|mut fault| {
+            let read = read_as(column, cell, system, false).map_err(|mut fault| {
                 fault.at = Some((row_number, column_index.saturating_add(1)));
                 if columns.len() == 1 && fault.reason == Reason::Unreadable {
                     several(&mut fault, cell);
@@ -275,13 +297,13 @@ fn read_rows(
             })?;
             cells.push(Some(read.input));
             // a cell that the preset filled stays empty in a link
-            link_cells.push(if typed { read.link_text } else { String::new() });
-        }
-        while link_cells.last().is_some_and(String::is_empty) {
-            link_cells.pop();
+            if typed.is_some() && !read.link_text.is_empty() {
+                link_text.extend(core::iter::repeat_n('~', gaps));
+                link_text.push_str(&read.link_text);
+                gaps = 0;
+            }
         }
         rows.push(cells);
-        link_rows.push(link_cells.join("~"));
     }
     if rows.len() < least {
         let says = format!("at least {least} rows are needed, {} given", rows.len());
@@ -292,7 +314,7 @@ fn read_rows(
     Ok(Read {
         input: Input::Rows(rows),
         reading,
-        link_text: link_rows.join(";"),
+        link_text,
     })
 }
 

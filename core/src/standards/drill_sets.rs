@@ -15,20 +15,30 @@ pub const IDS: [&str; 4] = ["all-inch", "fraction", "metric", "all"];
 /// assert_eq!(drill_sets::drills("fraction").len(), 29); // 1/16 to 1/2 by 64ths
 /// ```
 pub fn drills(id: &str) -> Vec<Drill> {
-    let mine = drills::all().iter().filter(|drill| holds(id, drill));
-    mine.copied().collect()
+    each(id).copied().collect()
+}
+
+/// The drills of a set, by size, without a list of their own.
+pub fn each(id: &str) -> impl Iterator<Item = &'static Drill> + use<> {
+    let series = series_of(id);
+    drills::all()
+        .iter()
+        .filter(move |drill| series(drill.series) && in_set(drill))
 }
 
 /// Whether a set holds this drill.
 pub fn holds(id: &str, drill: &Drill) -> bool {
-    let series = match id {
-        "all-inch" => drill.series != DrillSeries::Metric,
-        "fraction" => drill.series == DrillSeries::Fraction,
-        "metric" => drill.series == DrillSeries::Metric,
-        "all" => true,
-        _ => false,
-    };
-    series && in_set(drill)
+    series_of(id)(drill.series) && in_set(drill)
+}
+
+fn series_of(id: &str) -> fn(DrillSeries) -> bool {
+    match id {
+        "all-inch" => |series| series != DrillSeries::Metric,
+        "fraction" => |series| series == DrillSeries::Fraction,
+        "metric" => |series| series == DrillSeries::Metric,
+        "all" => |_| true,
+        _ => |_| false,
+    }
 }
 
 fn in_set(drill: &Drill) -> bool {

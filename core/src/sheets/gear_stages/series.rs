@@ -104,12 +104,24 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     Ok(a)
 }
 
+/// As `2(1) × 3(2)`.
 fn name(groups: &[Group]) -> String {
-    let names: Vec<String> = groups
-        .iter()
-        .map(|group| format!("{}({})", group.pairs, group.spacing))
-        .collect();
-    names.join(" \u{d7} ")
+    written(groups, " \u{d7} ", '(', ")")
+}
+
+/// The groups with these marks between, written without a text for each.
+fn written(groups: &[Group], between: &str, open: char, close: &str) -> String {
+    let mut text = String::with_capacity(groups.len().saturating_mul(9));
+    for (index, group) in groups.iter().enumerate() {
+        if index > 0 {
+            text.push_str(between);
+        }
+        text.push_str(&group.pairs.to_string());
+        text.push(open);
+        text.push_str(&group.spacing.to_string());
+        text.push_str(close);
+    }
+    text
 }
 
 fn table(
@@ -131,11 +143,6 @@ fn table(
         ],
     );
     for (index, one) in found.iter().filter(|one| one.off <= MOST_OFF).enumerate() {
-        let stages: Vec<String> = one
-            .groups
-            .iter()
-            .map(|group| format!("{}~{}", group.pairs, group.spacing))
-            .collect();
         let cells = vec![
             Value::words(name(&one.groups)),
             Value::of(Count::of(one.settings as f64)),
@@ -149,7 +156,7 @@ fn table(
                 ("plate", inp.choice("box").into()),
                 ("feed-follows", inp.typed("feed-follows").into()),
                 (field, inp.typed(field).into()),
-                ("stages", stages.join(";")),
+                ("stages", written(&one.groups, ";", '~', "")),
             ],
         );
     }

@@ -27,8 +27,9 @@ pub(super) fn hole(
     small: Length,
 ) -> Result<(), Stop> {
     let set = inp.choice("drills");
-    let owned = drill_sets::drills(set);
-    let best = pin::single_drills(large, small, &owned).first().copied();
+    let best = pin::best_drills(large, small, drill_sets::each(set), 1)
+        .first()
+        .copied();
     if let Some(best) = best {
         a.line("drill", best.drill.diameter).says(format!("{}: the nearest of yours that leaves 0.001 in or more for the reamer, where there is one.", best.drill.name()));
         a.line("left", best.left_small).signed().says("On the diameter, small end less drill. Below zero the drill is the larger, and the reamer misses the small end.");
@@ -59,7 +60,7 @@ pub(super) fn hole(
         table.note(format!("An Army list has {} for this pin and length ({left} left). Its drills are at times over the small end.", listed.drill));
         a.source(&DRILLS);
     }
-    steps(inp, a, found, (large, small), &owned)
+    steps(inp, a, found, (large, small))
 }
 
 /// The three best of all drills, the nearest of those that leave less, and the first that is owned.
@@ -70,11 +71,11 @@ fn candidates(
     best: Option<SingleDrill>,
 ) -> Vec<SingleDrill> {
     let metric = series == TaperSeries::Metric;
-    let all: Vec<Drill> = drill_sets::drills(if metric { "metric" } else { "all-inch" });
-    let ranked = pin::single_drills(large, small, &all);
-    let closer = ranked.iter().find(|row| row.left_small < pin::LEAST_LEFT);
-    let mut rows: Vec<SingleDrill> = ranked.iter().take(3).copied().collect();
-    for one in [best.as_ref(), closer].into_iter().flatten() {
+    let all = || drill_sets::each(if metric { "metric" } else { "all-inch" });
+    let mut rows = pin::best_drills(large, small, all(), 3);
+    let leaves_less = |drill: &&Drill| small - drill.diameter < pin::LEAST_LEFT;
+    let closer = pin::best_drills(large, small, all().filter(leaves_less), 1);
+    for one in [best.as_ref(), closer.first()].into_iter().flatten() {
         let same = |row: &SingleDrill| row.drill.diameter == one.drill.diameter;
         if !rows.iter().any(same) {
             rows.push(*one);
@@ -93,7 +94,6 @@ fn steps(
     a: &mut Answer,
     found: &Found,
     (large, small): (Length, Length),
-    owned: &[Drill],
 ) -> Result<(), Stop> {
     let count = match inp.choice("plan") {
         "two" => 2,
@@ -101,8 +101,9 @@ fn steps(
         "four" => 4,
         _ => return Ok(()),
     };
+    let owned = drill_sets::drills(inp.choice("drills"));
     let taper = found.pin.series().taper();
-    let plan = pin::step_plan(large, found.length, taper, pin::LEAST_LEFT, owned, count).map_err(
+    let plan = pin::step_plan(large, found.length, taper, pin::LEAST_LEFT, &owned, count).map_err(
         |_| {
             Stop::fault(
                 "drills",

@@ -383,10 +383,10 @@ fn misfit(gearbox: &Gearbox, stages: &[Stage], plate: &[f64], places: &[usize]) 
             f64::max(worst, libm::fabs(libm::expm1(one - mean)))
         }));
     }
-    let rows: Vec<(f64, Vec<usize>)> = logs
+    let rows: Vec<(f64, &[usize])> = logs
         .into_iter()
         .enumerate()
-        .map(|(setting, log)| (log, gearbox.levers(setting).to_vec()))
+        .map(|(setting, log)| (log, gearbox.levers(setting)))
         .collect();
     fit(&rows, gearbox.stages())
 }
