@@ -80,10 +80,11 @@ const fn kp(group: PowerGroup, from: u16, to: u16, hp_per_in3_min: f64) -> UnitP
     }
 }
 
-/// Unit power Kp, hp per in³/min (Machinery's Handbook 31st ed., p. 1147, Table 1b, an excerpt: steps not listed were not read).
+/// Unit power Kp, hp per in³/min (Machinery's Handbook 31st ed., p. 1147, Table 1b, plain carbon, free-machining and alloy steels, every step).
 #[rustfmt::skip]
 pub const KP: &[UnitPowerRow] = &[
     kp(PowerGroup::PlainCarbon, 80, 100, 0.63),
+    kp(PowerGroup::PlainCarbon, 100, 120, 0.66),
     kp(PowerGroup::PlainCarbon, 120, 140, 0.69),
     kp(PowerGroup::PlainCarbon, 140, 160, 0.74),
     kp(PowerGroup::PlainCarbon, 160, 180, 0.78),
@@ -94,17 +95,21 @@ pub const KP: &[UnitPowerRow] = &[
     kp(PowerGroup::PlainCarbon, 260, 280, 0.95),
     kp(PowerGroup::PlainCarbon, 280, 300, 1.0),
     kp(PowerGroup::PlainCarbon, 300, 320, 1.03),
+    kp(PowerGroup::PlainCarbon, 320, 340, 1.06),
     kp(PowerGroup::PlainCarbon, 340, 360, 1.14),
     kp(PowerGroup::Free1108, 100, 120, 0.41),
     kp(PowerGroup::Free1108, 120, 140, 0.42),
     kp(PowerGroup::Free1108, 140, 160, 0.44),
+    kp(PowerGroup::Free1108, 160, 180, 0.48),
     kp(PowerGroup::Free1108, 180, 200, 0.5),
     kp(PowerGroup::Free1137, 180, 200, 0.51),
+    kp(PowerGroup::Free1137, 200, 220, 0.55),
     kp(PowerGroup::Free1137, 220, 240, 0.57),
     kp(PowerGroup::Free1137, 240, 260, 0.62),
     kp(PowerGroup::Alloy4140, 140, 160, 0.62),
     kp(PowerGroup::Alloy4140, 160, 180, 0.65),
     kp(PowerGroup::Alloy4140, 180, 200, 0.69),
+    kp(PowerGroup::Alloy4140, 200, 220, 0.72),
     kp(PowerGroup::Alloy4140, 220, 240, 0.76),
     kp(PowerGroup::Alloy4140, 240, 260, 0.8),
     kp(PowerGroup::Alloy4140, 260, 280, 0.84),
@@ -117,7 +122,9 @@ pub const KP: &[UnitPowerRow] = &[
     kp(PowerGroup::Alloy4130, 180, 200, 0.62),
     kp(PowerGroup::Alloy4130, 200, 220, 0.65),
     kp(PowerGroup::Alloy4130, 220, 240, 0.7),
+    kp(PowerGroup::Alloy4130, 240, 260, 0.74),
     kp(PowerGroup::Alloy4130, 260, 280, 0.77),
+    kp(PowerGroup::Alloy4130, 280, 300, 0.8),
     kp(PowerGroup::Alloy4130, 300, 320, 0.83),
     kp(PowerGroup::Alloy4130, 320, 340, 0.89),
     kp(PowerGroup::Alloy1340, 160, 180, 0.79),
@@ -132,24 +139,22 @@ pub enum UnitPowerLookup {
     Row(UnitPowerRow),
     /// The group's table runs from and to these hardnesses, and this one is outside.
     Outside(u16, u16),
-    /// Inside the group's range, but the step was not read: the neighbours below and above.
-    NotRead(UnitPowerRow, UnitPowerRow),
 }
 
 /// The row of unit power for a group at a hardness. Nothing is put between rows in silence.
 pub fn unit_power(group: PowerGroup, hardness_hb: u16) -> UnitPowerLookup {
     let rows = || KP.iter().copied().filter(|row| row.group == group);
-    let hit = rows().find(|row| row.hardness.0 <= hardness_hb && hardness_hb <= row.hardness.1);
-    let below = rows().rfind(|row| row.hardness.1 < hardness_hb);
-    let above = rows().find(|row| row.hardness.0 > hardness_hb);
-    match (hit, below, above) {
-        (Some(row), _, _) => UnitPowerLookup::Row(row),
-        (None, Some(below), Some(above)) => UnitPowerLookup::NotRead(below, above),
-        _ => UnitPowerLookup::Outside(
-            rows().next().map_or(0, |row| row.hardness.0),
-            rows().next_back().map_or(0, |row| row.hardness.1),
-        ),
-    }
+    rows()
+        .find(|row| row.hardness.0 <= hardness_hb && hardness_hb <= row.hardness.1)
+        .map_or_else(
+            || {
+                UnitPowerLookup::Outside(
+                    rows().next().map_or(0, |row| row.hardness.0),
+                    rows().next_back().map_or(0, |row| row.hardness.1),
+                )
+            },
+            UnitPowerLookup::Row,
+        )
 }
 
 /// One row of the feed factor: feed in in/rev (per tooth for milling) and C.

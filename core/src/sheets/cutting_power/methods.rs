@@ -52,22 +52,6 @@ pub(super) fn by_unit_power(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result
                 "give a hardness in that range, or figure by kc1.1",
             ));
         }
-        UnitPowerLookup::NotRead(below, above) => {
-            return Err(Stop::fault(
-                "hardness",
-                Reason::NoSource,
-                format!(
-                    "this step of the table was not read; its neighbours are {} at {} to {} HB and {} at {} to {} HB",
-                    below.hp_per_in3_min,
-                    below.hardness.0,
-                    below.hardness.1,
-                    above.hp_per_in3_min,
-                    above.hardness.0,
-                    above.hardness.1
-                ),
-                "give the nearer neighbour's hardness",
-            ));
-        }
     };
     let Some(c) = feed_factor(chip.feed) else {
         let field = if inp.choice("cut") == "mill" {
