@@ -7,7 +7,8 @@ use crate::standards::cutting_speeds::{
 };
 
 use super::sources::{
-    CARBIDE_TWICE, CARBON_HALF, HOLE_FACTORS, REAM_HALF, THREAD_SHARE, TURN_FROM_DRILL,
+    CARBIDE_NOT_SLOW, CARBIDE_TWICE, CARBON_HALF, HOLE_FACTORS, REAM_HALF, REAM_NOT_FASTER,
+    THREAD_SHARE, TURN_FROM_DRILL,
 };
 
 /// A band of cutting speeds with its start and its reason.
@@ -27,7 +28,7 @@ pub struct SpeedAim {
     pub rules: Vec<&'static Source>,
 }
 
-const SLOWEST: &str = "the slowest figure read in print for this material: it spares the cutter, and speed is easily added";
+const SLOWEST: &str = "the slowest of these rows that was read in print: it spares the cutter, and speed is easily added";
 const REAMED: &str = "no reaming row for this material: half of the slowest drilling speed, up to two thirds of the fastest";
 const SUNK: &str = "a quarter of the drilling speed, for a countersink or counterbore";
 const CARBON: &str = "no row for carbon-steel cutters: half of the HSS speed";
@@ -36,6 +37,10 @@ const TURNED: &str = "no turning row for this material: the drilling speed, up t
 const MILLED: &str = "no milling row for this material: the drilling speed, up to half more";
 const THREADED: &str =
     "no threading row for this material: a quarter of the turning speed, up to half";
+const CARBON_LESS: &str =
+    "yet start at half of the HSS speed: an old cutter loses its temper before HSS does";
+const CARBIDE_MORE: &str = "yet start at the HSS speed: carbide gains nothing by running slower";
+const REAM_LESS: &str = "yet start at the drilling speed: a reamer is run no faster than the drill";
 
 impl SpeedAim {
     fn of(band: SpeedBand) -> Self {
@@ -47,6 +52,15 @@ impl SpeedAim {
             band,
             rules: Vec::new(),
         }
+    }
+
+    /// The start moved to that of a neighbour.
+    fn moved(mut self, start: SurfaceSpeed, because: &'static str, rule: &'static Source) -> Self {
+        self.low = self.low.min(start);
+        self.start = start;
+        self.because = because;
+        self.rules.push(rule);
+        self
     }
 
     /// A rule laid over it: the slow end, the start and the fast end each times its own factor.
@@ -73,7 +87,47 @@ impl SpeedAim {
 /// - carbide, but for taps and threads: twice (shop handout) to three times (a small lathe maker's leaflet) the HSS speed;
 /// - HSS in the lathe: one to two times the drilling speed; HSS milling: one to one and a half times (unsigned shop table);
 /// - a single-point thread: a quarter to a half of the turning speed (common practice).
+///
+/// Then the start is kept in step with its neighbours: carbon steel starts at no more than half of HSS, carbide at no less than HSS,
+/// a reamer at no more than the drill.
 pub fn speed_aim(
+    material: Material,
+    operation: Operation,
+    cutter: CutterMaterial,
+    hardness_hb: Option<u16>,
+    countersink: bool,
+) -> Option<SpeedAim> {
+    use CutterMaterial::{Carbide, CarbonSteel, HighSpeedSteel};
+    let aim = own_aim(material, operation, cutter, hardness_hb, countersink)?;
+    let start = |operation, cutter| {
+        own_aim(material, operation, cutter, hardness_hb, countersink).map(|aim| aim.start)
+    };
+    let aim = match (operation, cutter) {
+        (Operation::Reaming, HighSpeedSteel | CarbonSteel) => {
+            match start(Operation::Drilling, cutter) {
+                Some(drill) if drill < aim.start => aim.moved(drill, REAM_LESS, &REAM_NOT_FASTER),
+                _ => aim,
+            }
+        }
+        _ => aim,
+    };
+    if cutter == HighSpeedSteel {
+        return Some(aim);
+    }
+    Some(match (cutter, start(operation, HighSpeedSteel)) {
+        (CarbonSteel, Some(hss)) if hss * 0.5 < aim.start => {
+            aim.moved(hss * 0.5, CARBON_LESS, &CARBON_HALF)
+        }
+        (Carbide, Some(hss)) if aim.start < hss => {
+            let start = hss.min(aim.high);
+            aim.moved(start, CARBIDE_MORE, &CARBIDE_NOT_SLOW)
+        }
+        _ => aim,
+    })
+}
+
+/// The band by its own rows, or by one rule.
+fn own_aim(
     material: Material,
     operation: Operation,
     cutter: CutterMaterial,

@@ -53,6 +53,12 @@ pub(crate) static CARBIDE_TWICE: Source = Source::read(
     "Shop handout on machine tool speeds and feeds, unsigned",
     "carbide tips at twice the speed; a small lathe maker's leaflet says about three times",
 );
+pub(crate) static CARBIDE_NOT_SLOW: Source = Source::read(
+    "Shop handout on machine tool speeds and feeds, unsigned",
+    "carbide tips do not work well at low speeds",
+);
+pub(crate) static REAM_NOT_FASTER: Source =
+    Source::practice("A reamer is started no faster than the drill");
 pub(crate) static TURN_FROM_DRILL: Source = Source::read(
     "Shop table of cutting speeds for HSS, unsigned",
     "from drilling: milling up to half more, turning up to twice",
@@ -167,6 +173,8 @@ speed_sources! {
     HandbookNickel: read, "Machinery's Handbook, a guide to it", "p. 180, machining monel and nickel";
     ArmyStainless: read, "TM 43-0106", "Table 2-8, stainless steel";
     LatheManual: read, "A lathe maker's operator's manual", "Table 7.1, HSS tools";
+    BenchLathe: read, "A bench lathe maker's manual", "spindle speed, table for HSS tools";
+    Handout: read, "Shop handout on machine tool speeds and feeds, unsigned", "recommended speeds, last column";
     SmallLathe: read, "A small lathe maker's leaflet", "turning rpm by diameter, M2 tool bits";
     Lineham: read, "Lineham, A Text Book of Mechanical Engineering", "p. 975, deep cuts in a powerful lathe";
     MillManual: read, "A milling machine maker's manual", "cutting speeds, HSS";

@@ -6,7 +6,7 @@ use crate::sheet::*;
 use crate::standards::cutting_speeds::{CutterMaterial, Material};
 use crate::standards::feeds::MillingCutter;
 
-mod care;
+pub(super) mod care;
 mod fields;
 mod milling;
 mod per_turn;
@@ -178,7 +178,5 @@ fn cautions(a: &mut Answer, cut: &Cut) {
     if cut.kind == "drill" {
         a.note("At the breakthrough", "Ease the feed: the drill grabs as the point comes through. Hold the work in a vice or clamps, never by hand.");
     }
-    if cut.material == Material::Magnesium {
-        a.stop("Before you cut magnesium", "Chips and dust burn and water makes it worse. Sharp tools, no rubbing, no water; keep dry sand or a class D extinguisher at hand.");
-    }
+    care::metal(a, cut.material);
 }

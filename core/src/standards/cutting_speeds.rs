@@ -230,6 +230,10 @@ pub enum SpeedSource {
     ArmyStainless,
     /// A lathe maker's operator's manual.
     LatheManual,
+    /// Another lathe maker's manual, no difference made between roughing and finishing.
+    BenchLathe,
+    /// The unsigned shop handout; its last column is milling, the other heads are lost.
+    Handout,
     /// A small lathe maker's leaflet, figured back from rpm on 1 in.
     SmallLathe,
     /// A textbook of 1905, deep cuts in a powerful lathe.

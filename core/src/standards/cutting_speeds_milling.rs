@@ -3,8 +3,8 @@
 //! Sources by row: Carvill, Mechanical Engineer's Data Handbook, section 5.4, p. 187 (m/min); Tabellenbuch Zerspantechnik,
 //! 5th ed. 2022, pp. 272 and 274 (m/min); Krar et al., Technology of Machine Tools (ft/min, from memory); Machine Shop Work,
 //! Table IV (ft/min, carbon steel); a milling machine maker's manual (ft/min, HSS); an end mill maker's chart, roughing to
-//! finishing (ft/min, HSS); carbide end mills, makers' charts (ft/min). The printed unit is the authoritative one. Of the last
-//! three only the metals that the others lack are filed: the rest of each chart is a check. Two doubtful cells of Carvill's carbide
+//! finishing (ft/min, HSS); carbide end mills, makers' charts (ft/min); a shop handout (ft/min). The printed unit is the authoritative one. Of the last
+//! four only the metals that the others lack are filed: the rest of each chart is a check. Two doubtful cells of Carvill's carbide
 //! table (mild steel with K20, steel castings) are left out.
 
 use super::cutting_speeds::CutterMaterial::{
@@ -36,6 +36,7 @@ const fn row(
 /// Milling speeds.
 #[rustfmt::skip]
 pub static ROWS: &[KeptRow] = &[
+    row(AlloySteel, Hss, 10, 10, CarvillHss, "alloy steel"),
     row(GrayIron, Hss, 20, 20, CarvillHss, "cast iron"),
     row(MildSteel, Hss, 28, 28, CarvillHss, "low-carbon steel"),
     row(Bronze, Hss, 35, 35, CarvillHss, "bronze"),
@@ -102,6 +103,8 @@ pub static ROWS: &[KeptRow] = &[
     row(Copper, Hss, 100, 100, MillManual, "copper"),
     row(Titanium, Hss, 50, 50, MillManual, "titanium"),
     row(Thermoplastic, Hss, 300, 800, MillManual, "plastics"),
+    row(Thermoset, Hss, 300, 800, MillManual, "plastics"),
+    row(Magnesium, Hss, 200, 400, Handout, "magnesium"),
     row(Titanium, Hss, 25, 40, EndMillChart, "titanium 6Al-4V, 310 HB"),
     row(Magnesium, Hss, 800, 1000, EndMillChart, "magnesium"),
     row(Zinc, Hss, 800, 1000, EndMillChart, "zinc die castings, 100 HB"),
@@ -124,4 +127,6 @@ pub static ROWS: &[KeptRow] = &[
     row(Titanium, Carbide, 100, 400, CarbideEndMills, "titanium, soft"),
     row(Titanium, Carbide, 50, 150, CarbideEndMills, "titanium, hard"),
     row(Thermoplastic, Carbide, 500, 1500, CarbideEndMills, "plastics"),
+    row(Thermoplastic, Carbide, 200, 500, CarbideEndMills, "polycarbonate, another maker"),
+    row(Thermoset, Carbide, 200, 600, CarbideEndMills, "phenolics, acrylics"),
 ];

@@ -3,7 +3,8 @@
 //! Sources: Krar et al., Technology of Machine Tools, HSS tool bits (from memory; the book's metric column is rounded, up to 1.7
 //! m/min off). Read: a lathe maker's operator's manual, Table 7.1, HSS, roughing and finishing; Lineham, A Text Book of Mechanical
 //! Engineering, appendix V, p. 975 (HSS in a powerful lathe, deep cuts); TM 43-0106, Table 2-8 (stainless, HSS and carbide);
-//! Machinery's Handbook, machining monel and nickel (a guide to it, p. 180); a small lathe maker's leaflet (rpm on 1 in); a plastics
+//! Machinery's Handbook, machining monel and nickel (a guide to it, p. 180); a small lathe maker's leaflet (rpm on 1 in); a bench lathe maker's
+//! manual (HSS; the metals that the others lack or give faster); a plastics
 //! supplier's turning guide (carbide, ft/min) and a plastics shop's page (nylon with HSS, m/min); a threading tool maker's chart
 //! (small uncoated tools, ft/min); Scientific American recipes (carbon steel roughing tool, by diameter).
 
@@ -72,6 +73,11 @@ static PAIRED: &[(KeptRow, u16, u16)] = &[
     (read(CastAluminium, TurningRough, HighSpeedSteel, (200, 200), LatheManual, "aluminium alloys"), 300, 300),
     (read(GrayIron, TurningRough, HighSpeedSteel, (70, 70), LatheManual, "cast iron"), 80, 80),
     (read(Bronze, TurningRough, HighSpeedSteel, (100, 100), LatheManual, "bronze"), 130, 130),
+    (read(ToolSteel, TurningRough, HighSpeedSteel, (50, 50), BenchLathe, "tool steel"), 50, 50),
+    (read(CastSteel, TurningRough, HighSpeedSteel, (80, 80), BenchLathe, "cast steel"), 80, 80),
+    (read(Copper, TurningRough, HighSpeedSteel, (100, 100), BenchLathe, "copper"), 100, 100),
+    (read(Titanium, TurningRough, HighSpeedSteel, (50, 50), BenchLathe, "titanium"), 50, 50),
+    (read(Brass, TurningRough, HighSpeedSteel, (150, 150), BenchLathe, "brass and bronze"), 150, 150),
     (read(Brass, TurningRough, HighSpeedSteel, (196, 196), SmallLathe, "brass, 750 rpm on 1 in"), 196, 196),
     (read(StainlessSteel, TurningRough, HighSpeedSteel, (20, 40), ArmyStainless, "302 to 316"), 50, 80),
     (read(StainlessSteel, TurningRough, HighSpeedSteel, (20, 40), ArmyStainless, "420, 440, 321, 347"), 55, 90),

@@ -3,6 +3,7 @@
 use super::fields::{ARBOR, UNDERCUT};
 use crate::cutting::sources::{ARBOR_WORK, SHARES_OF_SPEED, THROAT_FIRST};
 use crate::sheet::*;
+use crate::standards::cutting_speeds::Material;
 
 /// What to do on the arbor, in the order of doing it, with the reason.
 #[rustfmt::skip]
@@ -56,6 +57,28 @@ pub(super) fn care(a: &mut Answer, kind: &str) {
         }
         "counterbore" => {
             a.note("Before you counterbore", "Pilot a free fit in the hole and oiled, depth stop set, spindle slow. If it chatters, slower and a steadier feed.");
+        }
+        _ => {}
+    }
+}
+
+/// What the chips and the dust of this material can do.
+pub(in crate::sheets) fn metal(a: &mut Answer, material: Material) {
+    match material {
+        Material::Magnesium => {
+            a.stop("Before you cut magnesium", "Chips and dust burn and water makes it worse. Sharp tools, no rubbing, no water; keep dry sand or a class D extinguisher at hand.");
+        }
+        Material::Titanium => {
+            a.stop("Before you cut titanium", "Fine chips and dust burn, and water on the fire makes it worse. Sharp tool, steady feed, no rubbing; clear chips often; keep dry sand or a class D extinguisher at hand.");
+        }
+        Material::Thermoset => {
+            a.stop("Before you cut thermoset", "Its dust harms the lungs and can burn, more so with glass or cloth in it. Extraction at the cutter and a dust mask; no air blast, no sparks.");
+        }
+        Material::GrayIron
+        | Material::MalleableIron
+        | Material::DuctileIron
+        | Material::AusteniticIron => {
+            a.note("In cast iron", "Its dust harms the lungs and wears slides: vacuum or mask, no air blast, wipe the ways after.");
         }
         _ => {}
     }

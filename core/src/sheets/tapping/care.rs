@@ -62,7 +62,5 @@ pub(super) fn cautions(
             "It work-hardens where a tap rubs. Keep it cutting, sulphurised oil, no taper tap.",
         );
     }
-    if material == Material::Magnesium {
-        a.stop("Before you cut magnesium", "Chips and dust burn and water makes it worse. Keep dry sand or a class D extinguisher at hand.");
-    }
+    crate::sheets::speed_feed::care::metal(a, material);
 }
