@@ -23,6 +23,7 @@ pub(super) fn share_table(
         "More or less thread",
         &["Thread", "Hole", "Nearest drill", "Torque"],
     );
+    let call = thread.to_string();
     for percent in [50.0, 55.0, 60.0, 65.0, 70.0, 75.0, 80.0] {
         let share = Share::from_percent(percent);
         let drill = drill_for(thread, share).map_or_else(String::new, |pick| pick.drill.name());
@@ -38,7 +39,7 @@ pub(super) fn share_table(
             .opens(
                 "tap-drill",
                 vec![
-                    ("thread", thread.to_string()),
+                    ("thread", call.clone()),
                     ("share", format!("{} pct", inp.num(share))),
                 ],
             );
