@@ -13,7 +13,7 @@ async function work(page) {
   await page.locator('.kept a.ask').waitFor();
   const kept = await page.locator('main').innerText();
   await go(page, '#/shop');
-  await page.getByLabel('millimetre').check({ force: true });
+  await page.getByLabel('millimetre', { exact: true }).check({ force: true });
   const shop = await page.locator('main').innerText();
   await go(page, '#/about');
   return { kept, shop, about: await page.locator('main').innerText() };
@@ -76,5 +76,5 @@ test('storage: what was kept comes back, and two tabs agree', async ({ site, ope
   await page.reload();
   await appUp(page);
   await go(page, '#/shop');
-  assert.ok(await page.getByLabel('millimetre').isChecked());
+  assert.ok(await page.getByLabel('millimetre', { exact: true }).isChecked());
 });
