@@ -482,3 +482,46 @@ fn a_list_in_one_row() {
         assert!(told.cure.ends_with("20;30;40"), "{typed}: {}", told.cure);
     }
 }
+
+/// Worked, s = F t: 18 in/min more carries the table 0.060 in further, so 60 x 0.060 / 18 = 0.2 s and the dog trips at 6.2333 in; for a
+/// stop at 6.250 in at 6 in/min (overrun 0.020) it must trip at 6.230, 0.0033 in sooner. Stops that say nothing or too little are refused.
+#[test]
+fn delay_from_stops_at_two_feeds() {
+    let stops = |rows: &'static str| {
+        [
+            ("feed", "6 ipm"),
+            ("by", "stops"),
+            ("at-feeds", rows),
+            ("wanted", "6.250 in"),
+        ]
+    };
+    let a = answer("trip-dog", &stops("2 ipm~6.240 in;20 ipm~6.300 in"));
+    for (line, inch) in [
+        ("trip-found", 6.23333),
+        ("trip-at", 6.23),
+        ("move-dog", -0.00333),
+    ] {
+        assert!(near(base(&a, line) / 25.4, inch, 1e-5), "{line}");
+    }
+    assert!(near(base(&a, "delay-found"), 0.2, 1e-9));
+    for rows in [
+        "2 ipm~6.240 in;2 ipm~6.300 in",
+        "2 ipm~6.340 in;20 ipm~6.300 in",
+    ] {
+        assert_eq!(fault("trip-dog", &stops(rows)).field, "at-feeds", "{rows}");
+    }
+}
+
+/// A bare number on an inch machine under a reading in mm: the form says that units are mixed.
+#[test]
+fn mixed_units_in_a_list_are_named() {
+    let read = |trials: &str| {
+        let found = evaluate(
+            sheets::by_id("trip-dog").unwrap(),
+            &Entry::of(&[("feed", "6 ipm"), ("trials", trials)]),
+        );
+        found.field("trials").unwrap().reading.clone()
+    };
+    assert_eq!(read("158.7 mm;158.8"), "2 rows; units are mixed: mm and in");
+    assert_eq!(read("158.7 mm;158.8 mm"), "2 rows");
+}

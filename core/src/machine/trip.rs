@@ -13,6 +13,35 @@ pub fn overrun(feed: FeedRate, delay: Time, coast: Length) -> Length {
     Length::from_mm(feed.mm_per_min() * delay.minutes()) + coast
 }
 
+/// Delay from trip to stop, and where a stop at no feed would be, from stops of one dog at several feeds: the straight line of
+/// least squares, stop = place + feed × delay. None where all feeds are alike.
+///
+/// ```
+/// use benchslate_core::{machine::delay_of_stops, quantity::{FeedRate, Length}};
+/// let at = |feed: f64, stop: f64| (FeedRate::from_in_per_min(feed), Length::from_inches(stop));
+/// // 18 in/min more carries it 0.060 in further: 60 × 0.060 / 18 = 0.2 s; at 2 in/min that is 0.0067 of overrun
+/// let (delay, place) = delay_of_stops(&[at(2.0, 6.240), at(20.0, 6.300)]).unwrap();
+/// assert!((delay.seconds() - 0.2).abs() < 1e-9 && (place.inches() - 6.23333).abs() < 1e-5);
+/// ```
+pub fn delay_of_stops(stops: &[(FeedRate, Length)]) -> Option<(Time, Length)> {
+    let count = stops.len() as f64;
+    let feed = stops.iter().map(|one| one.0.mm_per_min()).sum::<f64>() / count;
+    let place = stops.iter().map(|one| one.1.mm()).sum::<f64>() / count;
+    let (mut squares, mut products) = (0.0, 0.0);
+    for (at, stop) in stops {
+        let off = at.mm_per_min() - feed;
+        squares += off * off;
+        products += off * (stop.mm() - place);
+    }
+    let minutes = products / squares;
+    (squares > 1e-9).then(|| {
+        (
+            Time::from_seconds(60.0 * minutes),
+            Length::from_mm(place - feed * minutes),
+        )
+    })
+}
+
 /// What a list of trial stops tells.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Trials {

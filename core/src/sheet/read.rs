@@ -310,11 +310,31 @@ fn read_rows(
         return Err(Fault::of(field.id, Reason::Unfinished, says, ""));
     }
     let count = rows.len();
-    let reading = format!("{count} {}", if count == 1 { "row" } else { "rows" });
+    let mut reading = format!("{count} {}", if count == 1 { "row" } else { "rows" });
+    if let Some((one, other)) = mixed(&rows, columns.len()) {
+        reading.push_str(&format!(
+            "; units are mixed: {} and {}",
+            one.symbol, other.symbol
+        ));
+    }
     Ok(Read {
         input: Input::Rows(rows),
         reading,
         link_text,
+    })
+}
+
+/// Two units that stand in one column, where there are two: a bare number under a metric one is easily overlooked.
+fn mixed(rows: &[Vec<Option<Input>>], columns: usize) -> Option<(&'static Unit, &'static Unit)> {
+    (0..columns).find_map(|column| {
+        let mut units = rows.iter().filter_map(|row| match row.get(column) {
+            Some(Some(Input::Quantity { unit, .. })) => Some(*unit),
+            _ => None,
+        });
+        let first = units.next()?;
+        units
+            .find(|unit| unit.system != first.system)
+            .map(|other| (first, other))
     })
 }
 

@@ -1,13 +1,13 @@
 //! Where does the table stop after the trip dog, and how well does it repeat?
 
-use crate::machine::{Trials, overrun, trials};
+use crate::machine::{Trials, delay_of_stops, overrun, trials};
 use crate::quantity::units::{INCH, MM, SECOND};
 use crate::quantity::{FeedRate, Kind, Length, Time};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "trip-dog",
-    revision: 1,
+    revision: 2,
     title: "Set a trip dog",
     question: "Where must the trip dog stand, and how well does the stop repeat?",
     aside: "feed, delay, trial stops",
@@ -25,13 +25,26 @@ pub(super) static SHEET: Sheet = Sheet {
             .example("6 ipm")
             .measured()
             .monotonic(),
+        Field::choice(
+            "by",
+            "Delay is",
+            &[
+                choice("time", "given in seconds"),
+                choice("stops", "found from stops at two feeds"),
+            ],
+        ),
         Field::quantity("delay", "From trip to stop", Kind::Time, &[&SECOND])
             .example("0.2 s")
             .preset("0.2 s")
             .range(0.0, 10.0, "what a clutch takes to let go")
-            .hint("Taken from two stops at two feeds, or 0.2 s to begin with.")
+            .hint("0.2 s to begin with; better from stops at two feeds.")
+            .when(&[when("by", &["time"])])
             .measured()
             .monotonic(),
+        Field::rows("at-feeds", "Stops at two feeds or more", AT_FEEDS, 2, 20)
+            .example("2 ipm~6.240 in;20 ipm~6.300 in")
+            .hint("Same dog, same direction, feeding toward larger figures.")
+            .when(&[when("by", &["stops"])]),
         Field::quantity("coast", "Coasts on", Kind::Length, &[&INCH, &MM])
             .seldom()
             .example("0.005 in")
@@ -58,6 +71,8 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::of("next-low", "Next stop, from", Kind::Length),
         Res::of("next-high", "Next stop, to", Kind::Length),
         Res::of("move-dog", "Move the dog by", Kind::Length),
+        Res::of("delay-found", "From trip to stop", Kind::Time),
+        Res::of("trip-found", "The dog trips at", Kind::Length),
     ],
     examples: &[
         &[
@@ -66,6 +81,12 @@ pub(super) static SHEET: Sheet = Sheet {
             ("trials", "6.248 in;6.251 in;6.250 in;6.253 in"),
         ],
         &[("feed", "100 ipm"), ("delay", "0.3 s")],
+        &[
+            ("feed", "6 ipm"),
+            ("by", "stops"),
+            ("at-feeds", "2 ipm~6.240 in;20 ipm~6.300 in"),
+            ("wanted", "6.250 in"),
+        ],
     ],
     takes: &[],
     finds: None,
@@ -78,7 +99,17 @@ static STOPS: &[Field] = &[
         .example("6.251 in"),
 ];
 
-static MOTION: Source = Source::computed("Uniform motion, s = v t", "worked out");
+static AT_FEEDS: &[Field] = &[
+    Field::table_feed("at-feed", "Feed").example("2 ipm"),
+    Field::quantity("at-stop", "Stopped at", Kind::Length, &[&INCH, &MM])
+        .range(-5000.0, 5000.0, "what a table travels")
+        .example("6.240 in"),
+];
+
+static MOTION: Source = Source::computed(
+    "Uniform motion, s = v t",
+    "straight line through the stops by least squares",
+);
 static NEXT: Source = Source::from_memory(
     "NIST/SEMATECH e-Handbook of Statistical Methods",
     "1.3.6.7.2, Student's t; prediction interval of one further value",
@@ -86,8 +117,16 @@ static NEXT: Source = Source::from_memory(
 static TRADE: Source = Source::practice("Setting trip dogs");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    let (feed, delay, coast): (FeedRate, Time, Length) =
-        (inp.get("feed")?, inp.get("delay")?, inp.get("coast")?);
+    let (feed, coast): (FeedRate, Length) = (inp.get("feed")?, inp.get("coast")?);
+    let from_stops = if inp.choice("by") == "stops" {
+        Some(from_stops(inp)?)
+    } else {
+        None
+    };
+    let delay: Time = match from_stops {
+        Some((delay, _)) => delay,
+        None => inp.get("delay")?,
+    };
     let wanted: Option<Length> = inp.opt("wanted");
     let past = overrun(feed, delay, coast);
     let found = trials(&inp.list("trials"));
@@ -106,12 +145,66 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                 .says("Plus: toward larger figures. From the mean of the trials.");
         }
     }
-    a.work(|w| work(inp, w, (feed, delay, coast), past, found));
+    if let Some((delay, at)) = from_stops {
+        a.line("delay-found", delay)
+            .places(3, 3)
+            .says("How much further it stops for more feed: one straight line through the stops.");
+        a.line("trip-found", at - coast)
+            .says("Where that line has no feed, less what it coasts.");
+    }
+    if let (Some(wanted), Some((_, at)), None) = (wanted, from_stops, found) {
+        a.line("move-dog", wanted - past - (at - coast))
+            .signed()
+            .says("Plus: toward larger figures. From where it trips now to where it must.");
+    }
+    a.work(|w| {
+        if from_stops.is_some() {
+            let formula = "t = how stops change \u{f7} how feeds change, least squares";
+            let figures = match stops(inp).as_slice() {
+                [(one, near), (other, far)] => format!(
+                    "t = 60 \u{d7} ({} \u{2212} {}) \u{f7} ({} \u{2212} {}) = {}",
+                    inp.num(*far),
+                    inp.num(*near),
+                    inp.num(*other),
+                    inp.num(*one),
+                    inp.show_to(delay, 3, 3)
+                ),
+                more => format!("{} stops: t = {}", more.len(), inp.show_to(delay, 3, 3)),
+            };
+            w.step("Delay from the stops", &[formula.into(), figures], &MOTION);
+        }
+        work(inp, w, (feed, delay, coast), past, found);
+    });
     a.draw(|| draw(inp, past, wanted, found));
     a.stop("Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on furthest: never take a trip dog for a guard.");
     a.note("What limits it", "The spread of the delay, not its mean, limits how well a stop repeats. Work to a dead stop by hand where it matters.");
     a.source(&TRADE);
     Ok(a)
+}
+
+fn stops(inp: &Inputs) -> Vec<(FeedRate, Length)> {
+    inp.rows("at-feeds")
+        .iter()
+        .filter_map(|cells| Some((cells.get("at-feed")?, cells.get("at-stop")?)))
+        .collect()
+}
+
+/// Delay, and where a stop at no feed would be, from stops at several feeds.
+fn from_stops(inp: &Inputs) -> Result<(Time, Length), Stop> {
+    let refuse = |says: &str, cure: &str| Stop::fault("at-feeds", Reason::Conflict, says, cure);
+    let (delay, at) = delay_of_stops(&stops(inp)).ok_or_else(|| {
+        refuse(
+            "all stops are at one feed",
+            "give stops at two feeds, far apart",
+        )
+    })?;
+    if delay < Time::ZERO {
+        return Err(refuse(
+            "it stops shorter at the faster feed",
+            "look at the readings: feeding toward larger figures it stops further on",
+        ));
+    }
+    Ok((delay, at))
 }
 
 fn tell(a: &mut Answer, found: Trials) {
