@@ -123,6 +123,10 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
             match aim.band.rows.len() {
                 1 => "the one sourced row".to_owned(),
                 rows => format!("slowest and fastest figure of {rows} sourced rows"),
+            } + if aim.rules.is_empty() {
+                ""
+            } else {
+                ", by the rule under the rows"
             } + &cut.better.map_or_else(String::new, |(factor, _)| {
                 format!(
                     ", HSS; fastest raised {} % for this cutter material",
