@@ -875,6 +875,24 @@ fn every_band_holds_its_start_and_has_a_source() {
     assert!(plain.harder_rows_left_out && near(plain.start.sfm(), 50.0, 1e-9));
 }
 
+/// A row that names no hardness is printed for ordinary metal: common practice of the tables, all of which name it for hard steel.
+#[test]
+fn no_speed_is_given_for_iron_or_steel_harder_than_its_rows() {
+    let turned = |material, hardness| {
+        speed_band(
+            material,
+            Operation::TurningRough,
+            CutterMaterial::HighSpeedSteel,
+            hardness,
+        )
+    };
+    assert!(turned(Material::MildSteel, Some(150)).is_some());
+    assert!(turned(Material::MildSteel, Some(400)).is_none());
+    assert!(turned(Material::GrayIron, Some(500)).is_none());
+    // a metal whose rows name no hardness at all and that is no iron keeps them
+    assert!(turned(Material::Bronze, Some(300)).is_some());
+}
+
 #[test]
 fn steps_of_a_machine() {
     let steps: Vec<RotationalSpeed> = [60.0, 100.0, 160.0, 250.0]

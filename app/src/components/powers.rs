@@ -68,10 +68,11 @@ fn numeric(form: &Form) -> impl Iterator<Item = &'static Field> {
 /// Fields that one would free or sweep, what is typed first.
 fn field_choices(form: &Form, ranged: bool) -> Vec<(AttrValue, AttrValue)> {
     let one = |field: &'static Field| (AttrValue::Static(field.id), AttrValue::Static(field.label));
-    numeric(form)
-        .filter(|f| f.range.is_some() || (!ranged && form.outcome.inputs.number(f.id).is_some()))
-        .map(one)
-        .collect()
+    let given = |f: &&'static Field| form.outcome.inputs.number(f.id).is_some();
+    let (first, rest): (Vec<_>, Vec<_>) = numeric(form)
+        .filter(|f| f.range.is_some() || (!ranged && given(f)))
+        .partition(given);
+    first.into_iter().chain(rest).map(one).collect()
 }
 
 fn result_choices(form: &Form) -> Vec<(AttrValue, AttrValue)> {
@@ -112,11 +113,13 @@ fn field_text(form: &Form, field: &Field, base: f64) -> String {
         .unit(field.id)
         .or_else(|| field.unit(form.system));
     unit.map_or_else(String::new, |unit| {
-        with_unit(
-            base,
-            unit,
-            unit.places.saturating_add(u8::from(unit.places == 0)),
-        )
+        let places = unit.places.saturating_add(u8::from(unit.places == 0));
+        let text = with_unit(base, unit, places);
+        if unit.symbol.is_empty() && text.contains('.') {
+            text.trim_end_matches('0').trim_end_matches('.').to_owned()
+        } else {
+            text
+        }
     })
 }
 

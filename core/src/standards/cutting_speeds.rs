@@ -94,6 +94,25 @@ impl Material {
         Self::Thermoset,
     ];
 
+    /// True for the metals that are hardened by heat and called by their Brinell figure.
+    pub const fn is_iron_or_steel(self) -> bool {
+        matches!(
+            self,
+            Self::FreeMachiningSteel
+                | Self::MildSteel
+                | Self::CarbonSteel
+                | Self::AlloySteel
+                | Self::ToolSteel
+                | Self::StainlessSteel
+                | Self::CastSteel
+                | Self::WroughtIron
+                | Self::GrayIron
+                | Self::MalleableIron
+                | Self::DuctileIron
+                | Self::AusteniticIron
+        )
+    }
+
     /// The word that stands in links, stable for ever.
     pub const fn id(self) -> &'static str {
         match self {
@@ -439,7 +458,8 @@ pub fn all_speed_rows() -> impl Iterator<Item = SpeedRow> {
 
 /// The band of published cutting speeds, or nothing where no source that we know covers it.
 ///
-/// With a hardness, rows printed for another hardness fall out. Without one, rows for metal harder than
+/// With a hardness, rows printed for another hardness fall out, and for iron and steel above [`ORDINARY_HARDNESS_HB`] those
+/// that name none. Without one, rows for metal harder than
 /// [`ORDINARY_HARDNESS_HB`] fall out, unless there are no others.
 ///
 /// ```
@@ -461,7 +481,9 @@ pub fn speed_band(
         }
     });
     let fits = |row: &SpeedRow| match (row.hardness, hardness_hb) {
-        (None, _) => true,
+        (None, None) => true,
+        // a row that names no hardness speaks of ordinary metal: of hard iron or steel it says nothing
+        (None, Some(hb)) => hb <= ORDINARY_HARDNESS_HB || !material.is_iron_or_steel(),
         (Some((from, to)), Some(hb)) => from <= hb && hb <= to,
         (Some((_, to)), None) => to <= ORDINARY_HARDNESS_HB,
     };
