@@ -1,18 +1,21 @@
 //! A question and its answer: fields, key pad, live answer, bottom actions. All of it derived from the sheet.
 
+mod dock;
+mod fields;
+
 use super::paper::paper;
 use crate::app::{Records, write_address};
 use crate::components::{
-    AnswerView, Bar, CallView, FieldView, Fold, Live, Pad, PadMode, Panel, SharePanel, SheetRef,
-    bar, keys_for, machine_choices, machines_of, record_notice,
+    AnswerView, Bar, CallView, Live, PadMode, Panel, SharePanel, bar, machine_choices, machines_of,
+    record_notice,
 };
 use crate::document::Do;
 use crate::dom;
 use crate::hooks::{use_saving, use_window_event};
 use crate::state::{Act, Form};
-use benchslate_core::quantity::System;
 use benchslate_core::record::KeptAction;
-use benchslate_core::sheet::{FieldKind, Preset};
+use dock::{dock, settings};
+use fields::{Fields, fields};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use yew::prelude::*;
@@ -147,40 +150,6 @@ pub fn Question(props: &QuestionProps) -> Html {
         })
     };
 
-    let field = |at: usize| {
-        let (typed, outcome) = (form.typed.get(at)?.clone(), form.fields.get(at)?.clone());
-        outcome.applies.then(|| {
-            let key = outcome.id;
-            html! {
-                <FieldView {key} sheet={SheetRef(form.sheet)} {at} {typed} unit={form.unit(at)} system={form.system} {outcome}
-                    own_pad={*pad == PadMode::Own} act={act.clone()} />
-            }
-        })
-    };
-    let from_shop = |at: &usize| {
-        form.sheet
-            .fields
-            .get(*at)
-            .is_some_and(|f| matches!(f.preset, Preset::Shop(..)))
-    };
-    let (shop, own): (Vec<usize>, Vec<usize>) = (0..form.sheet.fields.len()).partition(from_shop);
-    let is_seldom = |at: &usize| form.sheet.fields.get(*at).is_some_and(|f| f.is_seldom);
-    let (seldom, own): (Vec<usize>, Vec<usize>) = own.into_iter().partition(is_seldom);
-    let applies = |at: &usize| form.fields.get(*at).is_some_and(|f| f.applies);
-    let seldom_here = seldom.iter().any(applies);
-    let seldom_used = seldom.iter().any(|&at| {
-        form.typed
-            .get(at)
-            .is_some_and(|typed| !typed.raw.trim().is_empty() && !by_shop.contains(&at))
-            || form.fields.get(at).is_some_and(|f| f.fault.is_some())
-    });
-    let shop_here = shop
-        .iter()
-        .any(|&at| form.fields.get(at).is_some_and(|f| f.applies));
-    let shop_fault = shop
-        .iter()
-        .any(|&at| form.fields.get(at).is_some_and(|f| f.fault.is_some()));
-
     let onlink = {
         let panel = panel.clone();
         Callback::from(move |_| {
@@ -219,16 +188,19 @@ pub fn Question(props: &QuestionProps) -> Html {
             dom::soon(dom::print);
         })
     };
+    let clear = {
+        let (act, records) = (act.clone(), records.clone());
+        Callback::from(move |_| {
+            act.emit(Act::Clear);
+            if let Some(r) = &records {
+                act.emit(mine(r));
+            }
+        })
+    };
+    let own_pad = *pad == PadMode::Own;
     let rows: usize = form.tables.iter().map(|table| table.rows.len()).sum();
     let dense = rows + answer.lines.len() + answer.steps.len() > 14;
     let spoken = form.spoken_result();
-    let keys = focused.and_then(|at| form.sheet.fields.get(at));
-    let system = |system: System, words: &'static str| {
-        let act = act.clone();
-        let on = form.system == system;
-        let onchange = Callback::from(move |_: Event| act.emit(Act::System(system)));
-        html! { <label class={on.then_some("on")}><input type="radio" name="system" checked={on} {onchange} />{ words }</label> }
-    };
     html! {
         <>
             <main id="main" tabindex="-1" class={dense.then_some("dense")} {onkeydown}>
@@ -244,45 +216,9 @@ pub fn Question(props: &QuestionProps) -> Html {
                 }
                 <div class="sheet">
                     <section class="entries" aria-label="Entry" {onfocusin} {onfocusout}>
-                        <>{ for own.iter().filter_map(|&at| field(at)) }</>
-                        if seldom_here {
-                            <Fold key={form.loads} title={more_words(&form, &seldom)} open={seldom_used} content={{
-                                let fields: Vec<Html> = seldom.iter().filter_map(|&at| field(at)).collect();
-                                Callback::from(move |()| html! { <>{ for fields.clone() }</> })
-                            }} />
-                        }
-                        if let Some(r) = &records { { machine_choices(&form, &machines, &r.shop, &act) } }
-                        if shop_here {
-                            <Fold title="From the shop" open={shop_fault} content={{
-                                let fields: Vec<Html> = shop.iter().filter_map(|&at| field(at)).collect();
-                                Callback::from(move |()| html! { <>{ for fields.clone() }</> })
-                            }} />
-                        }
-                        <div class="padtoggle row noprint">
-                            <div class="choices small" role="group" aria-label="Results in">{ system(System::Inch, "inch") }{ system(System::Metric, "mm") }</div>
-                            if !form.is_empty() {
-                                <button type="button" class="act plain" onclick={{ let (act, records) = (act.clone(), records.clone()); Callback::from(move |_| {
-                                    act.emit(Act::Clear);
-                                    if let Some(r) = &records { act.emit(mine(r)); }
-                                }) }}>{ "Clear" }</button>
-                            }
-                            { match *pad {
-                                PadMode::System => html! { <button type="button" class="act plain" onclick={set_pad.reform(|_| PadMode::Own)}>{ "Key pad" }</button> },
-                                PadMode::Own => html! { <button type="button" class="act plain" onclick={set_pad.reform(|_| PadMode::System)}>{ "System keyboard" }</button> },
-                            } }
-                        </div>
-                        if *pad == PadMode::Own {
-                            <div class={classes!("dock", focused.is_none().then_some("resting"))} onmousedown={Callback::from(|e: MouseEvent| e.prevent_default())}>
-                                <div class="strip">
-                                    <p>{ strip(&form) }</p>
-                                    <button type="button" tabindex="-1" onclick={set_pad.reform(|_| PadMode::System)} aria-label="System keyboard">{ "abc" }</button>
-                                    <button type="button" tabindex="-1" onclick={Callback::from(|_| dom::focus_next_input())}>{ "Next" }</button>
-                                    <button type="button" tabindex="-1" onclick={Callback::from(|_| dom::blur())}>{ "Done" }</button>
-                                </div>
-                                <div class="pad"><Pad words={keys.map(keys_for).unwrap_or_default()} tolerance={keys.is_none_or(|f| f.is_measured)}
-                                    colon={keys.is_some_and(|f| matches!(f.kind, FieldKind::Quantity { kind: benchslate_core::quantity::Kind::Taper, .. }))} /></div>
-                            </div>
-                        }
+                        { fields(&Fields { form: &form, by_shop: &by_shop, own_pad, act: &act, machines: records.as_ref().map(|r| machine_choices(&form, &machines, &r.shop, &act)) }) }
+                        { settings(&form, *pad, &set_pad, &act, clear) }
+                        if own_pad { { dock(&form, *focused, &set_pad) } }
                     </section>
                     <AnswerView form={(*form).clone()} printing={*printing} act={act.clone()} />
                 </div>
@@ -307,31 +243,4 @@ pub fn Question(props: &QuestionProps) -> Html {
 fn mine(records: &Records) -> Act {
     let shop = records.shop.undo.now.clone();
     Act::Shop(shop.clone(), shop)
-}
-
-/// What the fold of seldom entries holds: the names of the first few.
-fn more_words(form: &Form, seldom: &[usize]) -> AttrValue {
-    let here = seldom
-        .iter()
-        .filter(|&&at| form.fields.get(at).is_some_and(|f| f.applies));
-    let mut names: Vec<String> = here
-        .filter_map(|&at| Some(form.sheet.fields.get(at)?.label.to_ascii_lowercase()))
-        .collect();
-    if names.len() > 3 {
-        names.truncate(3);
-        names.push("\u{2026}".into());
-    }
-    format!("More: {}", names.join(", ")).into()
-}
-
-/// The first result for the strip above the pad.
-fn strip(form: &Form) -> Html {
-    let answer = form.answer();
-    match answer.lines.first().filter(|_| answer.is_complete()) {
-        Some(line) => {
-            let unit = line.value.unit(form.system).map_or("", |unit| unit.symbol);
-            html! { <><span class="name">{ line.label.to_string() }</span><span class="fig">{ line.value.text(form.system) }</span><span class="soft">{ unit }</span></> }
-        }
-        None => html! { <span class="name">{ form.short_state() }</span> },
-    }
 }
