@@ -378,6 +378,34 @@ fn long_strokes() {
     }
 }
 
+/// Groover, Fundamentals of Modern Manufacturing, turning problem: 400 mm at 150 mm, 0.3 mm a turn, in 5 min at 125.7 m/min, which are
+/// 266.7 rpm. Kalpakjian and Schmid, titanium rod, published answers: 75 to 65 mm, 400 rpm, 200 mm/min over 200 mm: 1.0 min and
+/// 219,911 mm3/min. Example 23.1, from memory: 12.5 to 12.0 mm, 150 mm at 200 mm/min and 400 rpm: 0.75 min, 1,924 mm3/min.
+#[test]
+fn a_pass_in_the_lathe() {
+    let turned = |diameter, length, rpm, feed, depth| {
+        answer(
+            "cut-time",
+            &[
+                ("cut", "turn"),
+                ("diameter", diameter),
+                ("length", length),
+                ("rpm", rpm),
+                ("turn-feed", feed),
+                ("radial", depth),
+            ],
+        )
+    };
+    let a = turned("150 mm", "400 mm", "266.6667", "0.3 mm/rev", "4 mm");
+    assert!(near(base(&a, "time") / 60.0, 5.0, 1e-5));
+    let a = turned("75 mm", "200 mm", "400", "0.5 mm/rev", "5 mm");
+    assert!(near(base(&a, "time") / 60.0, 1.0, 1e-9));
+    assert!(near(base(&a, "removal"), 219_911.0, 1.0));
+    let a = turned("12.5 mm", "150 mm", "400", "0.5 mm/rev", "0.25 mm");
+    assert!(near(base(&a, "time") / 60.0, 0.75, 1e-9));
+    assert!(near(base(&a, "removal"), 1_924.0, 1.0));
+}
+
 /// The first fault of an entry.
 fn fault(id: &str, pairs: &[(&str, &str)]) -> benchslate_core::sheet::Fault {
     let found = evaluate(sheets::by_id(id).unwrap(), &Entry::of(pairs));

@@ -120,6 +120,10 @@ pub(crate) static GROOVER: Source = Source::computed(
     "Groover, Fundamentals of Modern Manufacturing",
     "machining operations: approach, time and removal rate",
 );
+pub(crate) static KALPAKJIAN_TURNING: Source = Source::computed(
+    "Kalpakjian and Schmid, Manufacturing Engineering and Technology",
+    "turning: metal removed at the mean diameter",
+);
 pub(crate) static NEXT_LOWER: Source =
     Source::practice("Between two steps take the next lower speed: tool life");
 pub(crate) static COBALT: Source = Source::from_memory(
