@@ -360,6 +360,14 @@ fn an_entry_stands_with_the_machine_that_it_was_figured_with() {
         assert!(!used.differs(sheet, &with_first) && !used.differs(sheet, &with_second));
         assert_eq!(used.standing(sheet, &with_second), shop);
     }
+    // a form shows a number without the unit that it takes anyway: it means the same
+    let power = sheets::by_id("cutting-power").unwrap();
+    let mut bare = first.start(power);
+    assert_eq!(bare.get("motor"), Some("2 hp"));
+    bare.set("motor", "2");
+    assert_eq!(shop.stands(power, &bare, mill), Some(0));
+    assert!(!shop.differs(power, &bare));
+    assert_eq!(first.typed_in(power, &bare).len(), 1);
     let mut other = with_first.clone();
     other.set("steps", "100 rpm;300 rpm");
     assert_eq!(shop.stands(sheet, &other, mill), None);

@@ -151,6 +151,20 @@ test('shop: two mills, one in use, and a question is figured with the one that i
   await page.getByText('Bench mill is removed.').waitFor();
   await page.getByRole('button', { name: 'Undo' }).first().click();
   await page.getByRole('radio', { name: 'Bench mill' }).waitFor();
+  // A single figure, which the form shows without its unit, is known again too.
+  await page.getByRole('radio', { name: 'Mill 1' }).check();
+  await page.getByLabel(/^Mill motor/).fill('2');
+  await page.getByLabel(/^Arbor diameter/).fill('7/8');
+  await page.getByRole('radio', { name: 'Bench mill' }).check();
+  await go(page, '#/');
+  await page.locator('a[href^="#/v1/cutting-power"]').first().click();
+  await page.getByRole('radio', { name: 'Mill 1' }).check();
+  assert.ok(await page.getByRole('radio', { name: 'Mill 1' }).isChecked());
+  await page.waitForFunction(() => location.hash.includes('motor=2%20hp'));
+  assert.match(await page.evaluate(() => location.hash), /arbor=7\/8%20in/);
+  await page.getByRole('radio', { name: 'Bench mill' }).check();
+  await page.waitForFunction(() => !location.hash.includes('arbor'));
+  await go(page, '#/shop');
   // The link opens with its own mill picked, whichever is in use.
   await page.getByRole('radio', { name: 'Mill 1' }).check();
   await go(page, link);

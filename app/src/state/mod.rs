@@ -260,13 +260,7 @@ impl Form {
 
     /// The fields that stand as this shop types them in.
     pub fn by_shop(&self, shop: &Shop) -> Vec<usize> {
-        let (mine, now) = (shop.start(self.sheet), self.entry());
-        let same = |id: &str| now.get(id).is_some_and(|text| mine.get(id) == Some(text));
-        let fields = self.sheet.fields.iter().enumerate();
-        fields
-            .filter(|(_, field)| same(field.id))
-            .map(|(at, _)| at)
-            .collect()
+        shop.typed_in(self.sheet, &self.entry())
     }
 
     /// True where an entry came with another shop's figures.

@@ -186,6 +186,14 @@ fn place_fault(mut fault: Fault, fields: &mut [FieldOutcome]) -> Option<Fault> {
     }
 }
 
+/// A text as it stands in a link of that field; as typed where it does not read.
+pub fn plain_text(field: &'static Field, text: &str, system: crate::quantity::System) -> String {
+    match read_field(field, text, system) {
+        Ok(read) if !text.trim().is_empty() && !read.link_text.is_empty() => read.link_text,
+        _ => text.trim().to_owned(),
+    }
+}
+
 /// Reads one text as a field would, and gives what was understood.
 ///
 /// # Errors

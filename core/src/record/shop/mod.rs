@@ -299,6 +299,20 @@ impl Shop {
             }
         }
     }
+    /// The fields of an entry that stand as this shop types them in.
+    pub fn typed_in(&self, sheet: &'static Sheet, entry: &Entry) -> Vec<usize> {
+        let mine = self.start(sheet);
+        let fields = sheet.fields.iter().enumerate();
+        let same = |field: &'static Field| {
+            let plain = |entry: &Entry| Some(plain_text(field, entry.get(field.id)?, entry.system));
+            let now = plain(entry);
+            now.is_some() && now == plain(&mine)
+        };
+        fields
+            .filter(|(_, field)| same(field))
+            .map(|(at, _)| at)
+            .collect()
+    }
     /// Which machine of a kind an entry's fields agree with: the one in use where it does. None where the entry was
     /// figured with another shop, or typed in by hand.
     pub fn stands(&self, sheet: &'static Sheet, entry: &Entry, kind: MachineKind) -> Option<usize> {
@@ -333,9 +347,10 @@ impl Shop {
     pub fn give_way(&self, to: &Self, sheet: &'static Sheet, entry: &mut Entry) {
         let mine = evaluate(&SHOP, &self.entry());
         for field in sheet.fields {
+            let plain = |text: &str| plain_text(field, text, entry.system);
             if let Preset::Filled(item, _) = field.preset
                 && let Some(text) = text_of(&mine, item, true)
-                && entry.get(field.id) == Some(text.as_str())
+                && entry.get(field.id).map(plain) == Some(plain(&text))
             {
                 entry.set(field.id, "");
             }
@@ -353,16 +368,24 @@ impl Shop {
     ) -> bool {
         let mine = evaluate(&SHOP, &self.entry());
         sheet.fields.iter().all(|field| {
+            // a bare number means the same as one with the unit that it takes
+            let same = |one: &str, other: &str| {
+                one == other
+                    || plain_text(field, one, entry.system)
+                        == plain_text(field, other, entry.system)
+            };
             let usual = field.preset.text().unwrap_or_default();
             let now = entry.get(field.id).unwrap_or(usual);
             match field.preset {
                 Preset::Shop(item, _) if MachineKind::of(item) == kind => {
-                    now == text_of(&mine, item, false).as_deref().unwrap_or(usual)
+                    let text = text_of(&mine, item, false);
+                    same(now, text.as_deref().unwrap_or(usual))
                 }
                 Preset::Filled(item, _) if MachineKind::of(item) == kind => {
-                    let text = text_of(&mine, item, true);
-                    text.as_deref()
-                        .map_or(!wholly || now == usual, |text| text == now)
+                    match text_of(&mine, item, true) {
+                        Some(text) => same(now, &text),
+                        None => !wholly || same(now, usual),
+                    }
                 }
                 _ => true,
             }
