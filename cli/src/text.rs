@@ -269,7 +269,8 @@ pub fn faults(ran: &Ran) -> String {
         State::Complete | State::Faulty => {}
     }
     for fault in ran.outcome.faults() {
-        out.push_str(&format!("{}: {}\n", label(fault.field), fault.text()));
+        let text = fault.text_in(ran.sheet.field(fault.field));
+        out.push_str(&format!("{}: {text}\n", label(fault.field)));
         for way in &fault.ways {
             out.push_str(&format!("    {}  {}\n", way.text, way.label));
         }

@@ -1,7 +1,7 @@
 //! The answer: its figures at once and the rest behind them, or what is still missing.
 
 use super::answer_tail::{AnswerTail, caution};
-use super::field::sentence;
+use super::field::{place_of, sentence};
 use super::{ResultRow, result_line};
 use crate::state::{Act, Form};
 use benchslate_core::powers::{End, Spread, spread};
@@ -95,8 +95,12 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
         State::Withheld(withheld) => limit(form, withheld),
         State::Faulty => {
             if let Some(fault) = &form.outcome.fault {
+                let place = form
+                    .sheet
+                    .field(fault.field)
+                    .and_then(|field| place_of(field, fault));
                 html! {
-                    <div class="fault" role="note">{ sentence(&fault.says, fault.at) }if !fault.cure.is_empty() { { " " }{ sentence(&fault.cure, None) } }</div>
+                    <div class="fault" role="note">{ sentence(&fault.says, place) }if !fault.cure.is_empty() { { " " }{ sentence(&fault.cure, None) } }</div>
                 }
             } else {
                 let names: Vec<String> = form

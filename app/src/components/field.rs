@@ -183,12 +183,12 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
     };
     if let Some(fault) = &props.outcome.fault {
         if fault.reason == Reason::Unfinished {
-            return html! { <p class="read" {id}>{ sentence(&fault.says, fault.at) }</p> };
+            return html! { <p class="read" {id}>{ sentence(&fault.says, place_of(field, fault)) }</p> };
         }
         let example = fault.ways.is_empty() && !field.example.is_empty();
         return html! {
             <div class="fault" {id}>
-                { fault_words(fault) }
+                { fault_words(field, fault) }
                 { for fault.ways.iter().map(|way| html! { <>{ " " }{ tap(way.text.clone(), format!("{}: {}", way.text, way.label), "way") }</> }) }
                 if example { { " " }{ tap(field.example.to_owned(), field.example.replace(';', "; "), "") } }
             </div>
@@ -217,28 +217,28 @@ fn preset_words(preset: Preset, reading: &str) -> String {
     }
 }
 
-fn fault_words(fault: &Fault) -> Html {
+fn fault_words(field: &Field, fault: &Fault) -> Html {
     let cure = fault.cure.trim();
-    html! { <>{ sentence(&fault.says, fault.at) }if !cure.is_empty() && !cure.starts_with("for example") { { " " }{ sentence(cure, None) } }</> }
+    html! { <>{ sentence(&fault.says, place_of(field, fault)) }if !cure.is_empty() && !cure.starts_with("for example") { { " " }{ sentence(cure, None) } }</> }
 }
 
 /// A lower-case clause as a sentence.
-pub fn sentence(says: &str, at: Option<(usize, usize)>) -> String {
-    let mut text = at.map_or_else(String::new, |(row, column)| {
-        format!("Row {row}, column {column}: ")
-    });
-    let mut letters = says.chars();
-    if text.is_empty() {
-        text.extend(
-            letters
-                .next()
-                .into_iter()
-                .map(|letter| letter.to_ascii_uppercase()),
-        );
-    }
+pub fn sentence(says: &str, place: Option<String>) -> String {
+    let said = place.map_or_else(|| says.to_owned(), |place| format!("{place}: {says}"));
+    let mut letters = said.chars();
+    let mut text: String = letters
+        .next()
+        .into_iter()
+        .map(|letter| letter.to_ascii_uppercase())
+        .collect();
     text.push_str(letters.as_str());
     if !text.is_empty() && !text.ends_with(['.', '?', ':']) {
         text.push('.');
     }
     text
+}
+
+/// Where in a list a fault stands.
+pub fn place_of(field: &Field, fault: &Fault) -> Option<String> {
+    fault.at.map(|at| field.place(at))
 }

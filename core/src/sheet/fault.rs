@@ -1,5 +1,7 @@
 //! What is wrong with an entry, and what cures it? Typed faults that name the field, the text, what is allowed and a cure.
 
+use super::Field;
+
 /// Why an entry does not serve.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Reason {
@@ -82,9 +84,16 @@ impl Fault {
     }
     /// One line of text: what, and the cure.
     pub fn text(&self) -> String {
+        self.text_in(None)
+    }
+    /// The same with the place in a list by the name of its column.
+    pub fn text_in(&self, field: Option<&Field>) -> String {
         let mut text = String::new();
-        if let Some((row, column)) = self.at {
-            text = format!("row {row}, column {column}: ");
+        if let Some(at) = self.at {
+            text = match field {
+                Some(field) => field.place(at),
+                None => format!("row {}, column {}", at.0, at.1),
+            } + ": ";
         }
         text.push_str(&self.says);
         if !self.cure.is_empty() {

@@ -354,6 +354,19 @@ impl Field {
         self.is_seldom = true;
         self
     }
+    /// Where something stands in a list: the row, counted from 1, and the column by its name.
+    pub fn place(&self, (row, column): (usize, usize)) -> String {
+        let named = match &self.kind {
+            FieldKind::Rows { columns, .. } if columns.len() > 1 => {
+                columns.get(column.saturating_sub(1))
+            }
+            _ => None,
+        };
+        named.map_or_else(
+            || format!("row {row}"),
+            |named| format!("row {row}, {}", named.label.to_ascii_lowercase()),
+        )
+    }
     /// The unit that a bare number takes in this system of units.
     pub fn unit(&self, system: System) -> Option<&'static Unit> {
         let FieldKind::Quantity { kind, units } = self.kind else {
