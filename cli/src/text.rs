@@ -3,7 +3,7 @@
 use crate::run::Ran;
 use benchslate_core::powers::End;
 use benchslate_core::quantity::{System, with_unit};
-use benchslate_core::sheet::{Line, State, Table};
+use benchslate_core::sheet::{FieldKind, Line, State, Table};
 use std::fmt::Write;
 
 pub fn answer(ran: &Ran) -> String {
@@ -22,10 +22,14 @@ fn write(ran: &Ran, out: &mut String) -> std::fmt::Result {
     for (field, now) in ran.sheet.fields.iter().zip(&ran.outcome.fields) {
         if now.applies && !now.text.is_empty() && now.fault.is_none() {
             let preset = if now.from_preset { "  (preset)" } else { "" };
-            let reading = if now.reading.is_empty() {
-                String::new()
-            } else {
-                format!("   read as {}", now.reading)
+            let reading = match &field.kind {
+                // the word to type, then what it stands for
+                FieldKind::Choice(choices) => choices
+                    .iter()
+                    .find(|choice| choice.id == now.text && choice.label != choice.id)
+                    .map_or_else(String::new, |choice| format!("   {}", choice.label)),
+                _ if now.reading.is_empty() => String::new(),
+                _ => format!("   read as {}", now.reading),
             };
             writeln!(
                 out,

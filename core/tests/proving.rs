@@ -571,3 +571,26 @@ fn what_differs_between_two_shops_is_named() {
     assert_eq!(found[2].theirs, "yes: in/rev or mm/rev");
     assert!(found[3].theirs == "fast" && !found[3].fault.is_empty());
 }
+
+#[test]
+fn a_renamed_test_is_found_by_the_name_under_which_it_was_kept() {
+    let mut undo = begun();
+    for name in ["Old shaper, r", "Old shaper, rebuilt"] {
+        on(&mut undo, TestAction::Machine(name.into()));
+    }
+    assert_eq!(undo.now.called("Old shaper"), Some(0));
+    assert_eq!(undo.now.called("Old shaper, rebuilt"), Some(0));
+    assert_eq!(undo.now.called("Lathe"), None);
+    // the name of another test now goes before an old one
+    let plate = Plate::of(&Shop::default());
+    undo.act(&ProvingAction::Begin(
+        "Old shaper".into(),
+        plate,
+        String::new(),
+    ));
+    assert_eq!(undo.now.called("Old shaper"), Some(1));
+    for n in 0..99 {
+        on(&mut undo, TestAction::Machine(format!("Shaper {n}")));
+    }
+    assert!(undo.now.tests[1].was.len() < 30);
+}

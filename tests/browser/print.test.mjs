@@ -14,6 +14,9 @@ for (const format of ['A4', 'Letter']) {
     const found = [];
     for (const sheet of sheets) {
       await go(page, exampleOf(sheet));
+      // counted as printed: a folded table stands open on paper
+      await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+      await page.locator('.paper').waitFor({ state: 'attached' });
       const many = await page.locator('.ranked tbody tr, .cells tbody tr').count() > 12;
       const count = pages(await page.pdf({ format, printBackground: true, preferCSSPageSize: false }));
       if (count > (many ? LONG : 1)) found.push(`${sheet.id}: ${count} pages`);

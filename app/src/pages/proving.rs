@@ -31,8 +31,7 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
         let (records, said) = (records.clone(), said.clone());
         use_effect_with(props.name.clone(), move |name| {
             if let Some(records) = records.filter(|_| !name.is_empty()) {
-                let tests = &records.proving.undo.now.tests;
-                match tests.iter().position(|test| *test.machine == **name) {
+                match records.proving.undo.now.called(name) {
                     Some(at) => records.proving.dispatch(Do::Act(ProvingAction::Open(at))),
                     None => said.set(format!("No test called \u{201c}{name}\u{201d} is on this device. Open its file if you saved one.")),
                 }

@@ -130,9 +130,23 @@ fn free_name(tests: &[Test], name: &str) -> String {
         .unwrap_or_default()
 }
 
+/// As many names as a test remembers: typing passes through a few.
+const MOST_NAMES: usize = 24;
+
+fn rename(test: &mut Test, text: &str) {
+    let before = core::mem::replace(&mut test.machine, text.to_owned());
+    test.was.retain(|was| *was != before && was != text);
+    if before != text && !before.is_empty() {
+        test.was.push(before);
+    }
+    if test.was.len() > MOST_NAMES {
+        test.was.remove(0);
+    }
+}
+
 fn change(test: &mut Test, action: &TestAction) {
     match action {
-        TestAction::Machine(text) => test.machine.clone_from(text),
+        TestAction::Machine(text) => rename(test, text),
         TestAction::Day(text) => test.day.clone_from(text),
         TestAction::By(text) => test.by.clone_from(text),
         TestAction::Spindle(text) => test.spindle.clone_from(text),

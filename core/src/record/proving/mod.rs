@@ -35,6 +35,9 @@ pub struct Proving {
 pub struct Test {
     /// What the user calls it.
     pub machine: String,
+    /// What it was called before, the latest last: a link kept under an old name still finds it.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub was: Vec<String>,
     /// The day, as the app gives it or the user types it.
     pub day: String,
     /// Who tests.
@@ -135,6 +138,7 @@ impl Default for Test {
         };
         Self {
             machine: String::new(),
+            was: Vec::new(),
             day: String::new(),
             by: String::new(),
             spindle: String::new(),
@@ -192,6 +196,12 @@ fn item_text(shop: &Shop, item: ShopItem) -> String {
 }
 
 impl Proving {
+    /// The test of this name, else the one that was called so before.
+    pub fn called(&self, name: &str) -> Option<usize> {
+        let now = self.tests.iter().position(|test| test.machine == name);
+        let before = |test: &Test| test.was.iter().any(|was| was == name);
+        now.or_else(|| self.tests.iter().position(before))
+    }
     /// The open test.
     pub fn now(&self) -> Option<&Test> {
         self.tests.get(self.open)
