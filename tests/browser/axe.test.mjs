@@ -25,7 +25,7 @@ const states = {
 for (const [what, links] of Object.entries(states)) {
   test(`axe: ${what}`, async ({ open }) => {
     // A page whole on the screen: what stands below the bar for the moment is not too small a target.
-    const { page } = await open({ height: 9000 });
+    const { page } = await open({ height: 16000 });
     await appUp(page);
     const found = [];
     for (const link of links) {

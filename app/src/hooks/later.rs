@@ -21,7 +21,21 @@ struct Slot {
     work: Option<Work>,
     closure: Option<Closure<dyn FnMut()>>,
     in_frame: Option<Closure<dyn FnMut()>>,
-    framed: bool,
+    frame: Option<i32>,
+}
+
+/// A frame or a timer that comes after this would find its closure gone.
+impl Drop for Slot {
+    fn drop(&mut self) {
+        if let Some(w) = dom::window() {
+            if let Some(frame) = self.frame {
+                let _ = w.cancel_animation_frame(frame);
+            }
+            if let Some(timer) = self.timer {
+                w.clear_timeout_with_handle(timer);
+            }
+        }
+    }
 }
 
 impl Later {
@@ -36,24 +50,23 @@ impl Later {
         self.drop_timer();
         let mut slot = self.slot.borrow_mut();
         slot.work = Some(Box::new(work));
-        if slot.framed {
+        if slot.frame.is_some() {
             return;
         }
         if slot.in_frame.is_none() {
             let weak = Rc::downgrade(&self.slot);
             slot.in_frame = Some(Closure::new(move || {
                 if let Some(slot) = weak.upgrade() {
-                    slot.borrow_mut().framed = false;
+                    slot.borrow_mut().frame = None;
                     Later { slot }.arm(0);
                 }
             }));
         }
-        slot.framed = match (dom::window(), slot.in_frame.as_ref()) {
-            (Some(w), Some(closure)) => w
+        if let (Some(w), Some(closure)) = (dom::window(), slot.in_frame.as_ref()) {
+            slot.frame = w
                 .request_animation_frame(closure.as_ref().unchecked_ref())
-                .is_ok(),
-            _ => false,
-        };
+                .ok();
+        }
     }
 
     /// Does what was put off after so many milliseconds.
