@@ -31,12 +31,15 @@ async function strokes(page, field, wanted) {
       .observe(document.body, { childList: true, subtree: true, characterData: true, attributes: true });
     // On the window, so that it comes before the app's own listener.
     window.addEventListener('input', () => {
-      start = performance.now();
+      const own = performance.now();
+      start = own;
       changed = 0;
       requestAnimationFrame(() => {
         const channel = new MessageChannel();
         channel.port1.onmessage = () => {
-          if (changed) window.times.push([changed - start, performance.now() - start]);
+          // a stroke that another overtook within the frame is left out
+          if (start !== own) return;
+          if (changed) window.times.push([changed - own, performance.now() - own]);
           start = 0;
         };
         channel.port2.postMessage(0);

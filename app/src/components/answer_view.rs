@@ -25,17 +25,18 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
     let form = &props.form;
     let answer = form.answer();
     let complete = answer.is_complete();
-    // mounted by the first answer and kept from then on: what was unfolded stays so while an entry passes a fault
-    let answered = use_mut_ref(|| false);
+    // built by the first answer and kept out of sight from then on: a fault that an entry passes through costs no rebuilding,
+    // and what was unfolded stays so
+    let figures = use_mut_ref(|| None::<Html>);
     if complete {
-        *answered.borrow_mut() = true;
+        *figures.borrow_mut() = Some(results(form));
     }
-    let has_tail = *answered.borrow();
+    let figures = figures.borrow().clone();
+    let has_tail = figures.is_some();
     html! {
         <section class="answer" aria-label="Answer">
-            if complete {
-                { results(form) }
-            } else {
+            <div hidden={!complete}>{ figures.unwrap_or_default() }</div>
+            if !complete {
                 { stopped(form, &props.act) }
                 { for answer.cautions.iter().map(caution) }
             }
