@@ -891,6 +891,18 @@ fn no_speed_is_given_for_iron_or_steel_harder_than_its_rows() {
     assert!(turned(Material::GrayIron, Some(500)).is_none());
     // a metal whose rows name no hardness at all and that is no iron keeps them
     assert!(turned(Material::Bronze, Some(300)).is_some());
+    // the sheet names the limit and the cure
+    let entry = Entry::of(&[
+        ("cut", "turn"),
+        ("work", "mild-steel"),
+        ("hardness", "400"),
+        ("diameter", "1 in"),
+        ("turn-feed", "0.005 ipr"),
+    ]);
+    let outcome = evaluate(by_id("speed-feed").unwrap(), &entry);
+    let fault = outcome.faults().next().unwrap();
+    assert!(fault.says.contains("at 400 HB") && fault.says.contains("to 260 HB"));
+    assert!(fault.cure.contains("your own cutting speed"));
 }
 
 #[test]

@@ -5,7 +5,7 @@ use crate::cutting::{SpeedAim, spindle_speed, surface_speed};
 use crate::machine::around;
 use crate::quantity::{Length, RotationalSpeed, SurfaceSpeed};
 use crate::sheet::*;
-use crate::standards::cutting_speeds::Material;
+use crate::standards::cutting_speeds::{Material, ORDINARY_HARDNESS_HB};
 
 /// A machine's step for a cutting speed.
 pub(in crate::sheets) struct Chosen {
@@ -64,10 +64,12 @@ pub(in crate::sheets) fn no_speed(
         format!(
             "we have no verified {what} {}{}",
             material.label(),
-            if hardness.is_some() {
-                " at that hardness"
-            } else {
-                ""
+            match hardness {
+                Some(hb) if hb > ORDINARY_HARDNESS_HB && material.is_iron_or_steel() => format!(
+                    " at {hb} HB (rows that name no hardness count to {ORDINARY_HARDNESS_HB} HB)"
+                ),
+                Some(hb) => format!(" at {hb} HB"),
+                None => String::new(),
             }
         ),
         cure,
