@@ -21,7 +21,7 @@ pub fn answer(ran: &Ran) -> Value {
         "working": answer.steps.iter()
             .map(|step| json!({ "title": step.title, "lines": step.lines, "source": step.source.text() })).collect::<Vec<_>>(),
         "cautions": answer.cautions.iter()
-            .map(|one| json!({ "stop": one.stop, "before": one.before, "text": one.text })).collect::<Vec<_>>(),
+            .map(|one| json!({ "id": one.id, "stop": one.stop, "before": one.before, "text": one.text })).collect::<Vec<_>>(),
         "sources": answer.sources.iter().map(|source| source.text()).collect::<Vec<_>>(),
     });
     if let Some(object) = object.as_object_mut() {

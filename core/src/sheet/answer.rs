@@ -35,6 +35,8 @@ impl Work {
 /// A caution, shown at the step that it belongs to.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Caution {
+    /// Kebab case, one condition each in its sheet; stands in JSON, and by it the tests ask for a caution.
+    pub id: &'static str,
     /// Before a step that can't be undone or can hurt; else a note.
     pub stop: bool,
     /// "Before you ream".
@@ -166,18 +168,30 @@ impl Answer {
         }
         self
     }
-    /// Adds a note to mind.
-    pub fn note(&mut self, before: impl Into<Text>, text: impl Into<Text>) -> &mut Self {
+    /// Adds a note to mind, by an id of its own in the sheet.
+    pub fn note(
+        &mut self,
+        id: &'static str,
+        before: impl Into<Text>,
+        text: impl Into<Text>,
+    ) -> &mut Self {
         self.cautions.push(Caution {
+            id,
             stop: false,
             before: before.into(),
             text: text.into(),
         });
         self
     }
-    /// Adds a stop caution: before a step that can't be undone or can hurt.
-    pub fn stop(&mut self, before: impl Into<Text>, text: impl Into<Text>) -> &mut Self {
+    /// Adds a stop caution, by an id of its own in the sheet: before a step that can't be undone or can hurt.
+    pub fn stop(
+        &mut self,
+        id: &'static str,
+        before: impl Into<Text>,
+        text: impl Into<Text>,
+    ) -> &mut Self {
         self.cautions.push(Caution {
+            id,
             stop: true,
             before: before.into(),
             text: text.into(),
@@ -198,6 +212,10 @@ impl Answer {
     /// A result by id.
     pub fn get(&self, id: &str) -> Option<&Line> {
         self.lines.iter().find(|line| line.id == id)
+    }
+    /// A caution by id.
+    pub fn caution(&self, id: &str) -> Option<&Caution> {
+        self.cautions.iter().find(|caution| caution.id == id)
     }
     /// A table by id.
     pub fn table_by_id(&self, id: &str) -> Option<&Table> {

@@ -66,9 +66,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     } else {
         stages(inp, &mut a, &drive)?;
     }
-    a.stop("Before you touch a belt", "Lock the motor out and let it stop. Guard on before it starts: never shift, dress or push a running belt by hand.");
+    a.stop("touch-belt", "Before you touch a belt", "Lock the motor out and let it stop. Guard on before it starts: never shift, dress or push a running belt by hand.");
     if inp.choice("belt") == "v" {
-        a.note("Pulleys as measured", "A V pulley's pitch diameter lies inside its rim by about a third of the belt's depth or more: take it from the maker's list, or prove the ratio by counting turns.");
+        a.note("pulleys-as-measured", "Pulleys as measured", "A V pulley's pitch diameter lies inside its rim by about a third of the belt's depth or more: take it from the maker's list, or prove the ratio by counting turns.");
     }
     a.source(&RATIO);
     Ok(a)
@@ -175,12 +175,12 @@ fn first_pair(
             .places(0, 0)
             .says("Of 360\u{b0}.");
         if found.wrap < Angle::from_degrees(LEAST_WRAP) {
-            a.note("Little wrap", "Under 120\u{b0} on the smaller pulley the belt slips early: move the shafts apart, or put an idler on the slack side.");
+            a.note("little-wrap", "Little wrap", "Under 120\u{b0} on the smaller pulley the belt slips early: move the shafts apart, or put an idler on the slack side.");
             a.source(&WRAP);
         }
     }
     if speed > RIM_LIMIT {
-        a.stop("Before you run this fast", format!("The belt runs at {}, past {} that cast iron pulleys stand: a rim can burst. Smaller pulleys, or pulleys rated for it.", inp.show(speed), inp.show(RIM_LIMIT)));
+        a.stop("fast-rim", "Before you run this fast", format!("The belt runs at {}, past {} that cast iron pulleys stand: a rim can burst. Smaller pulleys, or pulleys rated for it.", inp.show(speed), inp.show(RIM_LIMIT)));
         a.source(&RIM);
     }
     Ok(found)

@@ -193,12 +193,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     table(inp, &mut a, &found)?;
     a.work(|w| work(inp, w, wanted, best));
     a.draw(|| draw(best.train));
-    a.stop("Before you change wheels", "Motor locked out. Leave a little play in each mesh, a slip of paper's worth, tighten the quadrant, guard on; then turn it through once by hand.");
+    a.stop("spindle-locked", "Before you change wheels", "Motor locked out. Leave a little play in each mesh, a slip of paper's worth, tighten the quadrant, guard on; then turn it through once by hand.");
     if is_thread && !best.is_exact() {
-        a.note("None is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
+        a.note("none-exact", "None is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
     }
     if is_thread && mixed(inp) {
-        a.note("Inch and metric together", "The thread dial does not serve: keep the half nut closed until the thread is done, and run back under power.");
+        a.note("inch-and-metric", "Inch and metric together", "The thread dial does not serve: keep the half nut closed until the thread is done, and run back under power.");
     }
     a.source(&RULE).source(&SEARCH).source(&QUADRANT);
     Ok(a)

@@ -245,9 +245,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.source(&RUBBING);
     if at_work < 1.0 {
-        a.note("About the load", "Less than one tooth at work on average: the cutter knocks as each tooth enters. A helix, more teeth or a deeper cut evens it.");
+        a.note("load-bands", "About the load", "Less than one tooth at work on average: the cutter knocks as each tooth enters. A helix, more teeth or a deeper cut evens it.");
     }
-    a.note("About run-out", "A cutter that runs out gives some teeth more than their share; with 2 thou of run-out a fine feed may be cut by one tooth alone.");
+    a.note("run-out", "About run-out", "A cutter that runs out gives some teeth more than their share; with 2 thou of run-out a fine feed may be cut by one tooth alone.");
     a.draw(|| picture::face_cut(d, engaged, false, [inp.show(d), inp.show(engaged)]));
     Ok(a)
 }

@@ -199,6 +199,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.draw(|| drawing(screw.major, hole, &|size| inp.show(size)));
     a.note(
+        "before-drilling",
         "Before you drill",
         "Break the edge under the screw head: a close hole with a burr holds the head off its seat.",
     );

@@ -181,6 +181,7 @@ fn arbor(inp: &Inputs, a: &mut Answer, torque: Torque) -> Result<(), Stop> {
     a.source(&KEYED);
     if shear > MOST_SHEAR {
         a.note(
+            "arbor-shear",
             "About the arbor",
             format!("The twist alone is past {}, which is customary for a shaft of plain steel with a keyway. Take a lighter cut or a thicker arbor, and keep cutter and support close.", inp.show(MOST_SHEAR)),
         );

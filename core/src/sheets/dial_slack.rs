@@ -106,9 +106,9 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.draw(|| draw(inp, dial, found));
     if found.still > Length::ZERO {
-        a.note("The move is shorter than the slack", "Turn on past the slack, or come to the place from the other side. Until then the table stays where it is, and nothing but the gibs holds it there.");
+        a.note("move-shorter", "The move is shorter than the slack", "Turn on past the slack, or come to the place from the other side. Until then the table stays where it is, and nothing but the gibs holds it there.");
     }
-    a.note("At each setting", "Go back past the place by half a turn and come up to it from the same side every time; then the slack does not count.");
+    a.note("one-side", "At each setting", "Go back past the place by half a turn and come up to it from the same side every time; then the slack does not count.");
     Ok(a)
 }
 
@@ -171,17 +171,17 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
         )
     });
     if found == Length::ZERO {
-        a.note("No slack at all", "A used screw has some. Look whether the gibs let the table follow freely, and read again.");
+        a.note("none-found", "No slack at all", "A used screw has some. Look whether the gibs let the table follow freely, and read again.");
     }
     if inp.choice("how") == "dial" {
         let turn: Option<Length> = inp.opt("dial-turn");
         if found > Length::from_inches(0.125) && turn.is_none() {
-            a.note("That is much slack", "Where zero lies between the two readings, give what the dial shows for a turn. Else the nut is to be renewed.");
+            a.note("much-backlash", "That is much slack", "Where zero lies between the two readings, give what the dial shows for a turn. Else the nut is to be renewed.");
         } else if swapped(other, one, turn) {
-            a.note("Perhaps the readings are swapped", "Come to from below, the dial should read more than from above. The slack is the same; look which way you turned.");
+            a.note("swapped-readings", "Perhaps the readings are swapped", "Come to from below, the dial should read more than from above. The slack is the same; look which way you turned.");
         }
     }
-    a.note("Where to read", "In the middle of the travel, where the screw is worn most, and again at an end: set the nut by the tight end or it binds there.");
+    a.note("where-to-read", "Where to read", "In the middle of the travel, where the screw is worn most, and again at an end: set the nut by the tight end or it binds there.");
     a.source(&PLACE);
     Ok(a)
 }
@@ -259,11 +259,11 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
     a.draw(|| draw_cut(climb));
     a.source(&LIMIT).source(&COLLEGE);
     if climb {
-        a.stop("Before a climb cut", "Gibs snug, work held against a stop, light cut, key the cutter. Stand clear of the line of the work: if it grabs, it throws.");
+        a.stop("climb-cut", "Before a climb cut", "Gibs snug, work held against a stop, light cut, key the cutter. Stand clear of the line of the work: if it grabs, it throws.");
     } else {
-        a.note("On a conventional cut", "It lifts thin work: clamp down well. Run back only with the cutter stopped or the work dropped clear.");
+        a.note("conventional-cut", "On a conventional cut", "It lifts thin work: clamp down well. Run back only with the cutter stopped or the work dropped clear.");
     }
-    a.note("About the limit", "No standard that we have read gives a limit. This one is common practice; one college text allows no climb cut at all on a screw without a slack eliminator. A heavy cutter or loose gibs want less.");
+    a.note("climb-limit", "About the limit", "No standard that we have read gives a limit. This one is common practice; one college text allows no climb cut at all on a screw without a slack eliminator. A heavy cutter or loose gibs want less.");
     Ok(a)
 }
 

@@ -140,8 +140,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         );
     });
     a.draw(|| draw(inp, dial, lead, factor));
-    a.note("Before you count turns", "Take the slack up first and come to every position from the same side. Mark the handwheel, and count turns aloud.");
-    a.note("About the lead", "Prove it with an indicator and a gauge block over an inch or more: a worn or odd screw is not what its number says.");
+    a.note("count-turns", "Before you count turns", "Take the slack up first and come to every position from the same side. Mark the handwheel, and count turns aloud.");
+    a.note("lead-error", "About the lead", "Prove it with an indicator and a gauge block over an inch or more: a worn or odd screw is not what its number says.");
     a.source(&INCH_IS).source(&TRADE);
     Ok(a)
 }

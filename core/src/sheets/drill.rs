@@ -95,6 +95,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.draw(|| drawing(drill, &inp.show(drill.diameter)));
     a.note(
+        "before-drilling",
         "Before you drill",
         "Measure across the lands with a micrometer: the mark on a shank wears off, and a lopsided point cuts over its size.",
     );

@@ -181,13 +181,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                 "{} was timed once, which tells nothing of its own scatter. Time it three times where it matters.",
                 inp.show(one.plate)
             );
-            a.note("A single timing", says);
+            a.note("single-timing", "A single timing", says);
         }
         _ => {
-            a.note("One timing a setting", "A single timing tells nothing of its own scatter. Time each setting three times where it matters.");
+            a.note("one-timing-each", "One timing a setting", "A single timing tells nothing of its own scatter. Time each setting three times where it matters.");
         }
     }
-    a.stop("Before you engage a feed", "Clear the table's way both ends, set the trip dogs well inside the stops, take the handles out of gear, and keep a hand at the stop.");
+    a.stop("engage-feed", "Before you engage a feed", "Clear the table's way both ends, set the trip dogs well inside the stops, take the handles out of gear, and keep a hand at the stop.");
     a.source(&GUM).source(&WATCH).source(&TEETH);
     Ok(a)
 }

@@ -207,9 +207,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.draw(|| draw(&steps, speed, own));
     if own {
-        a.stop("Before you slow the spindle", "The feed goes on at its own rate: each tooth then takes more. Lower the feed first, then the spindle; raise the spindle first, then the feed.");
+        a.stop("slower-spindle", "Before you slow the spindle", "The feed goes on at its own rate: each tooth then takes more. Lower the feed first, then the spindle; raise the spindle first, then the feed.");
     } else {
-        a.stop("Before you speed the spindle up", "The feed grows with it: the table comes to its stop sooner. Set the trip dogs for the faster rate.");
+        a.stop("faster-spindle", "Before you speed the spindle up", "The feed grows with it: the table comes to its stop sooner. Set the trip dogs for the faster rate.");
     }
     a.source(&KINDS);
     Ok(a)
@@ -239,7 +239,7 @@ fn on_plate(
     a.words("on-plate", text)
         .says("Against the spindle steps of the shop.");
     if !on {
-        a.note("The speed is not a step of this machine", "The figures hold for the speed as given. Set a step of the plate, or mend the list of steps in My shop.");
+        a.note("not-on-machine", "The speed is not a step of this machine", "The figures hold for the speed as given. Set a step of the plate, or mend the list of steps in My shop.");
     }
     let change = |step: &RotationalSpeed| {
         Share::from_fraction(if own {

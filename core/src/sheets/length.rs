@@ -122,10 +122,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     working(&mut a, inp, length);
     a.draw(|| rule::drawing(inp, length));
     a.note(
+        "call-standard",
         "Before you call it standard",
         "Nearest is not the same as right: wear, burrs and the measuring tool can move a reading past the next size. Measure at more than one place.",
     );
     a.stop(
+        "nearest-size",
         "Before you drill or ream to a nearest size",
         "A hole can't be made smaller. A twist drill cuts over its size, and a nearest size says nothing about the fit.",
     );

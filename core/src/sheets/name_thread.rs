@@ -239,6 +239,7 @@ fn cautions(a: &mut Answer, found: &[Candidate]) {
         .any(|pair| matches!(pair, [a, b] if (a - b).abs() > 1.0))
     {
         a.stop(
+            "chase-thread",
             "Before you run a tap or die through it",
             "Threads of 60\u{b0} and 55\u{b0} with the same count start together and then bind or strip. Tell them apart with a gauge in the flanks first.",
         );
@@ -246,11 +247,12 @@ fn cautions(a: &mut Answer, found: &[Candidate]) {
     let taper = |one: &&Candidate| matches!(one.standard, Standard::LookAlike(other) if other.series == LookAlikeSeries::Npt);
     if found.iter().filter(near).any(|one| taper(&one)) {
         a.note(
+            "pipe-thread",
             "Pipe thread",
             "NPT is tapered 1:16 on the diameter: measure at two places along it.",
         );
     }
-    a.note("Before you trust it", "Screw a part of known thread in by hand: it should run all the way without rocking or binding.");
+    a.note("trust-name", "Before you trust it", "Screw a part of known thread in by hand: it should run all the way without rocking or binding.");
 }
 
 fn drawing(

@@ -221,6 +221,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
     });
     a.draw(|| draw(&plate, &text));
     a.note(
+        "trust-series",
         "Before you trust a series",
         "Old plates were not always laid out on preferred numbers, and a box with a back gear may hold two series. Time a step before you call it wrong.",
     );

@@ -168,15 +168,15 @@ fn cautions(a: &mut Answer, cut: &Cut) {
     table.note("Common practice; one change at a time.");
     a.source(&REMEDIES);
     care::care(a, cut.kind);
-    a.stop("Before you start the spindle", "Work clamped against the cut and stops tight, guard on, glasses on, no gloves, key out. Clear chips with a brush, spindle stopped.");
+    a.stop("start-spindle", "Before you start the spindle", "Work clamped against the cut and stops tight, guard on, glasses on, no gloves, key out. Clear chips with a brush, spindle stopped.");
     if cut.is_one_of(MILL) {
-        a.note("Which way to feed", "Feed against the cutter unless the table's slack is taken out: in climb milling the cutter pulls the work in.");
+        a.note("feed-direction", "Which way to feed", "Feed against the cutter unless the table's slack is taken out: in climb milling the cutter pulls the work in.");
     }
     if cut.kind == "saw" {
-        a.note("Before you saw", "A thin saw grabs. Do not key it to break it, keep the arbor run-out small, and climb only with no slack.");
+        a.note("thin-saw", "Before you saw", "A thin saw grabs. Do not key it to break it, keep the arbor run-out small, and climb only with no slack.");
     }
     if cut.kind == "drill" {
-        a.note("At the breakthrough", "Ease the feed: the drill grabs as the point comes through. Hold the work in a vice or clamps, never by hand.");
+        a.note("breakthrough", "At the breakthrough", "Ease the feed: the drill grabs as the point comes through. Hold the work in a vice or clamps, never by hand.");
     }
     care::metal(a, cut.material);
 }

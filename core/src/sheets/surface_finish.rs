@@ -214,7 +214,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if by == "nose" {
         a.source(&CONSTANTS);
     }
-    a.note("About the real surface", "Geometry is the least that is left. A built-up edge, chatter, wear and slack add to it; in soft metal it can be twice as rough.");
+    a.note("real-surface", "About the real surface", "Geometry is the least that is left. A built-up edge, chatter, wear and slack add to it; in soft metal it can be twice as rough.");
     a.draw(|| marks(spacing, valley, [inp.show(radius), inp.show(spacing)]));
     Ok(a)
 }

@@ -280,15 +280,16 @@ fn working(
 
 fn cautions(a: &mut Answer, tap: TapKind, pick: Option<TapDrill>) {
     a.stop(
+        "trial-hole",
         "Before you drill",
         "Check the drill with a micrometer and cut a trial hole in scrap: a hole that came out too large can't be undone.",
     );
     if tap == TapKind::Form {
-        a.note("Before you form", "Form taps need metal that flows: soft steel, aluminium, brass that bends. They break in cast iron, which must be cut.");
+        a.note("form-tap", "Before you form", "Form taps need metal that flows: soft steel, aluminium, brass that bends. They break in cast iron, which must be cut.");
     } else if pick.is_some_and(|pick| pick.share > Share::from_percent(80.0)) {
-        a.note("Before you tap", "Over about 80 % of thread the tap turns hard and small taps break; the thread gains little strength.");
+        a.note("much-thread", "Before you tap", "Over about 80 % of thread the tap turns hard and small taps break; the thread gains little strength.");
     } else if pick.is_some_and(|pick| pick.share < Share::from_percent(55.0)) {
-        a.note("Before you tap", "Under about 55 % the thread is shallow. It serves in tough metal and deep holes, not in cast iron or aluminium under load.");
+        a.note("little-thread", "Before you tap", "Under about 55 % the thread is shallow. It serves in tough metal and deep holes, not in cast iron or aluminium under load.");
     }
 }
 

@@ -153,6 +153,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.source(source_of(thread));
     a.note(
+        "reject-part",
         "Before you reject a part",
         if metric {
             "Measure the pitch diameter over wires or with a thread micrometer; a nut that runs on is no gauge."

@@ -305,8 +305,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
     });
     a.source(&DEPTHS);
-    a.note("About the depth", "The depth is a start. Finish by the pitch diameter: ring gauge, thread micrometer or three wires.");
-    a.stop("Before you engage the half nuts", "Know where you will let go: no shoulder, chuck or tailstock in the way, and a speed that leaves time to act.");
+    a.note("depth-basis", "About the depth", "The depth is a start. Finish by the pitch diameter: ring gauge, thread micrometer or three wires.");
+    a.stop("half-nuts", "Before you engage the half nuts", "Know where you will let go: no shoulder, chuck or tailstock in the way, and a speed that leaves time to act.");
     a.draw(|| {
         groove(
             pitch,

@@ -176,8 +176,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         work(inp, w, (feed, delay, coast), past, found);
     });
     a.draw(|| draw(inp, past, wanted, found));
-    a.stop("Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on furthest: never take a trip dog for a guard.");
-    a.note("What limits it", "The spread of the delay, not its mean, limits how well a stop repeats. Work to a dead stop by hand where it matters.");
+    a.stop("trust-trip", "Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on furthest: never take a trip dog for a guard.");
+    a.note("trip-limit", "What limits it", "The spread of the delay, not its mean, limits how well a stop repeats. Work to a dead stop by hand where it matters.");
     a.source(&TRADE);
     Ok(a)
 }

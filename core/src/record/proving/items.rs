@@ -6,6 +6,8 @@ use crate::standards::acceptance_limits::{ACCEPTANCE_LIMITS, AcceptanceLimit};
 
 /// A caution, before a step.
 pub(super) struct Said {
+    /// Kebab case.
+    pub id: &'static str,
     /// The step can hurt or not be undone.
     pub stop: bool,
     /// "Before the first rapid".
@@ -47,50 +49,59 @@ pub(super) struct Part {
 pub(super) const ROOM: &str = "run.room";
 
 const LOCK_OUT: Said = Said {
+    id: "lock-out",
     stop: true,
     before: "Before hands go in",
     text: "Lock the machine out at the disconnect, keep the key, and try the switch before hands go near belts, gears or a box. \
            Wiring is work for a licensed person; your local code and the machine's own plate come first.",
 };
 const LIFT: Said = Said {
+    id: "lift",
     stop: true,
     before: "Before you lift a vise, an overarm or an arbor support",
     text: "Rated gear, the weight known, nobody under it. An overarm that is drawn out past its clamp falls.",
 };
 const FIRST_FEED: Said = Said {
+    id: "first-feed",
     stop: true,
     before: "Before the first feed",
     text: "No cutter in the spindle. Clear the way at both ends, loosen the clamp of this axis, set the trip dogs well inside the stops, \
            take the handles out of gear. Begin with the slowest feed and a hand at the stop.",
 };
 const FIRST_RAPID: Said = Said {
+    id: "first-rapid",
     stop: true,
     before: "Before the first rapid",
     text: "Only after the feeds run and the trips stop them. A handle left in gear spins and breaks wrists: take it out of gear or off. \
            Start from the middle, in short jogs, away from people, with a hand at the stop.",
 };
 const ONTO_TRIP: Said = Said {
+    id: "onto-trip",
     stop: true,
     before: "Before you run onto a trip",
     text: "Take it for one that does not work until it has: slowest feed, room behind it, a hand on the lever.",
 };
 const TURNING: Said = Said {
+    id: "turning",
     stop: true,
     before: "Before you switch the spindle on",
     text: "Guards on, arbor nut and drawbar tight, key and wrench out, sleeves and hair back. Change gears only when it stands, unless the plate says otherwise.",
 };
 const HOT: Said = Said {
+    id: "hot",
     stop: true,
     before: "Before you touch what has run",
     text: "Stop and lock out first. Bearings, motor and boxes can burn: bring the back of the hand near before a finger, or use a thermometer that needs no touch.",
 };
 const SHORT: Said = Said {
+    id: "short",
     stop: false,
     before: "About the limits",
     text: "What stands as customary is recalled, and no one here has read it in print: it gives no pass and no fail. \
            A limit for a length must not be scaled down without end for a shorter one. Write the length beside the reading: 0.02 mm / 300 mm.",
 };
 const LOCK_SPINDLE: Said = Said {
+    id: "lock-spindle",
     stop: true,
     before: "Before the indicator goes on",
     text: "Lock out. Turn the spindle by hand; an indicator never meets a spindle under power.",

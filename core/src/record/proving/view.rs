@@ -139,6 +139,7 @@ fn marked(lines: &[ProvingLine], is: impl Fn(Mark) -> bool) -> usize {
 
 fn caution(said: &Said) -> Caution {
     Caution {
+        id: said.id,
         stop: said.stop,
         before: said.before.into(),
         text: said.text.into(),

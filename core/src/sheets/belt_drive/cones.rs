@@ -38,7 +38,7 @@ pub(super) fn cones(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), S
             .places(3, 2)
             .says("The same belt fits every step where this is next to nothing.");
         if (high - low) / low > 0.005 {
-            a.note("One belt does not fit all steps", "The lengths differ by more than half a percent: the belt is slack on one step or tight on another, unless a take-up allows for it.");
+            a.note("cones-uneven", "One belt does not fit all steps", "The lengths differ by more than half a percent: the belt is slack on one step or tight on another, unless a take-up allows for it.");
         }
         if let Some(wanted) = inp.opt::<RotationalSpeed>("wanted") {
             new_step(inp, a, drive, wanted, first.length)?;

@@ -302,6 +302,7 @@ fn yield_line(inp: &Inputs, case: &Case, a: &mut Answer) {
     a.source(&VDI);
     if used.fraction() > 1.0 {
         a.note(
+            "torque-basis",
             "Before you tighten",
             "Pull and twist together pass the least yield strength while the wrench turns. Oil or grease the thread, or aim lower.",
         );

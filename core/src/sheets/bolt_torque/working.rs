@@ -158,11 +158,13 @@ pub(super) fn cautions(
     a: &mut Answer,
 ) {
     a.stop(
+        "makers-figure",
         "Before you tighten",
         "The figure of the machine's maker comes first, and local codes where they apply. Never go past it with a figure from here.",
     );
     if highest > proof_load {
         a.note(
+            "spread-past-limit",
             "Before you tighten",
             format!(
                 "With this spread the clamp may pass the load at the {} stress. Tighten by a better method or aim lower.",
@@ -171,10 +173,11 @@ pub(super) fn cautions(
         );
     }
     if share.fraction() > 0.9 {
-        a.note("Before you tighten", "More than 90 % of the limit leaves no room for error. Usual is 75 %, or 90 % for good.");
+        a.note("past-90-percent", "Before you tighten", "More than 90 % of the limit leaves no room for error. Usual is 75 %, or 90 % for good.");
     }
     if inp.choice("grade") == "unmarked" {
         a.note(
+            "grade-assumed",
             "Before you tighten",
             format!(
                 "Taken as {}, the weakest there is. A marked screw may be given more.",
@@ -184,15 +187,18 @@ pub(super) fn cautions(
     }
     if strength.row.proof.is_none() {
         a.note(
+            "stainless-galls",
             "Before you tighten",
             "Stainless on stainless galls and locks. Use paste, turn slowly.",
         );
     }
     a.note(
+        "soft-parent",
         "Before you tighten",
         "The torque holds for a steel nut or a deep steel thread. In cast iron, aluminium or brass see whether the thread strips first; an old casting may be cracked or weaker than it looks.",
     );
     a.note(
+        "oil-in-blind-hole",
         "Before you tighten",
         "Oil in a blind hole can lock the screw and split the casting. Blow it out first.",
     );

@@ -167,7 +167,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
         _ if !others.is_empty() => added(inp, &mut a, d, across, feed, &others),
         _ if gang.is_some() => {
-            a.note("With several cutters", "The approach is that of the cutter that touches first; it cuts deeper by half the difference of the diameters. Figure the metal removed cutter by cutter, and add the powers.");
+            a.note("gang-unmeasured", "With several cutters", "The approach is that of the cutter that touches first; it cuts deeper by half the difference of the diameters. Figure the metal removed cutter by cutter, and add the powers.");
         }
         _ => {
             if let Some(axial) = inp.opt::<Length>("axial") {
@@ -202,9 +202,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             &GROOVER,
         );
     });
-    a.note("Before you set the trip dog", "The table coasts past the trip. Leave the overrun that your own trials show, and look where the cutter goes beyond the work.");
+    a.note("overrun", "Before you set the trip dog", "The table coasts past the trip. Leave the overrun that your own trials show, and look where the cutter goes beyond the work.");
     if inp.choice("through") == "yes" {
-        a.note("At the breakthrough", "Ease the feed: the drill grabs as the point comes through. Give extra travel so that the full diameter clears.");
+        a.note("breakthrough", "At the breakthrough", "Ease the feed: the drill grabs as the point comes through. Give extra travel so that the full diameter clears.");
     }
     a.draw(|| match cut {
         "slab" => picture::arbor_cut(

@@ -66,6 +66,7 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
     });
     a.stop(
+        "engage-feed",
         "Before you engage the feed",
         "Turn the chuck by hand with the tool at the end of its cut: jaws, rest and carriage must clear. Know where you will let go.",
     );

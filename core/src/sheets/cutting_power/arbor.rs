@@ -138,6 +138,6 @@ pub(super) fn add_up(
             &ADDED,
         );
     });
-    a.note("With several cutters", "The sum is the mean load: stagger the teeth so that they do not all land at once, long work clamped well, arbor support close. Where no depth is given, flat work is taken: a larger cutter goes deeper by half the difference.");
+    a.note("gang-power", "With several cutters", "The sum is the mean load: stagger the teeth so that they do not all land at once, long work clamped well, arbor support close. Where no depth is given, flat work is taken: a larger cutter goes deeper by half the difference.");
     Ok(false)
 }

@@ -293,5 +293,5 @@ pub(super) fn tell_drilled(
             &DRILLING,
         );
     });
-    a.note("About the two figures", "Unit power and the drilling formula disagree, often nearly two to one. The motor is reckoned with the drilling formula.");
+    a.note("two-figures", "About the two figures", "Unit power and the drilling formula disagree, often nearly two to one. The motor is reckoned with the drilling formula.");
 }

@@ -74,16 +74,19 @@ impl Motor {
     pub(super) fn caution(&self, a: &mut Answer, need: &Need, less: &'static str) {
         if self.share(need.nominal).fraction() > 1.0 {
             a.stop(
+                "over-motor",
                 "Before you take this cut",
                 format!("It asks more than the motor gives: the belt slips or the spindle stalls in the cut. {less}"),
             );
         } else if self.share(need.high).fraction() > 1.0 {
             a.note(
+                "over-motor-at-high-end",
                 "Before you take this cut",
                 format!("At the high end of the range it asks more than the motor gives. {less}"),
             );
         } else {
             a.note(
+                "motor-is-one-limit",
                 "Before you take this cut",
                 "Power is one limit. Work clamps, arbor, cutter and a worn drive may give way first.",
             );

@@ -194,8 +194,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .source(slip.source)
         .source(pin.source());
     a.draw(|| draw::plates(inp, pin.limits(), press.limits, slip.limits));
-    a.stop("Before you ream", "Clamp both parts in place, then drill and ream the pair in one setting. A hole that is off can\u{2019}t be moved, and one that is large takes an oversize pin or a bush.");
-    a.stop("Before you drive it", "A hardened pin can throw chips under a hammer: press it, or use a soft drift and eye protection. A blind hole needs a way out for air and a way to get the pin back.");
+    a.stop("ream-together", "Before you ream", "Clamp both parts in place, then drill and ream the pair in one setting. A hole that is off can\u{2019}t be moved, and one that is large takes an oversize pin or a bush.");
+    a.stop("drive-hardened", "Before you drive it", "A hardened pin can throw chips under a hammer: press it, or use a soft drift and eye protection. A blind hole needs a way out for air and a way to get the pin back.");
     Ok(a)
 }
 

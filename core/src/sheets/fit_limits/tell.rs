@@ -26,6 +26,7 @@ pub(super) fn tell(
         recalled(a, size, class);
         if let Some(Limits { upper, lower }) = inch::other_print(size, class) {
             a.note(
+                "second-print",
                 "Another print",
                 format!(
                     "A textbook after the 2004 edition has the shaft at {} / {}. Taken: two editions of the handbook, whose clearances agree.",
@@ -37,6 +38,7 @@ pub(super) fn tell(
     }
     if matches!(call, FitCall::Inch(_)) {
         a.note(
+            "two-systems",
             "Two systems",
             "An inch class is not the inch form of an ISO fit: FN2 and H7/s6 differ.",
         );
@@ -46,12 +48,14 @@ pub(super) fn tell(
         .is_some_and(|band| band.kind() != KindOfFit::Clearance)
     {
         a.stop(
+            "interference",
             "Before you press",
             "Support the hub square and full, stand clear of the line of force, wear eye protection. Hard pins and cast iron \
              break without warning; never strike them with a hammer.",
         );
     }
     a.note(
+        "limits",
         "Limits",
         "They hold at 20 °C (68 °F): a part warm from the cut measures large.",
     );
@@ -61,6 +65,7 @@ pub(super) fn tell(
 pub(in crate::sheets) fn recalled(a: &mut Answer, size: Length, class: InchClass) {
     if inch::fit(size, class).is_ok_and(|fit| fit.certainty == inch::Certainty::FromMemory) {
         a.note(
+            "measure-warm",
             "Before you work to it",
             "These limits are from memory of the standard, and agree with its grades. Check them.",
         );

@@ -67,6 +67,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     working(inp, &mut a, &ratios, sense, best, centre(best.sum));
     a.draw(|| draw(best));
     a.note(
+        "order-gears",
         "Before you order gears",
         "Measure the centre distance of the box first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
     );

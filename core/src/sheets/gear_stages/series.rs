@@ -97,6 +97,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     working(inp, &mut a, best, ratio, plate.len());
     a.draw(|| chart(best));
     a.note(
+        "structure-unsure",
         "Before you believe a structure",
         "The plate alone can't tell which lever is which: shift one lever by one place and see how many steps the plate goes. Cones and tumblers give one long stage.",
     );

@@ -83,21 +83,22 @@ pub(super) fn tell(
     }
     a.source(&FRICTION);
     if c.shaft.grows.is_some() && a.get("chill").is_none() {
-        a.note("Cold", "Chilling alone would take more than liquid nitrogen gives (216 K, 389 °F below the room). Heat the hub as well.");
+        a.note("cold-not-enough", "Cold", "Chilling alone would take more than liquid nitrogen gives (216 K, 389 °F below the room). Heat the hub as well.");
     } else if a.get("chill").is_some() {
-        a.note("Cold", "Dry ice gives about 98 K (177 °F) below the room, liquid nitrogen about 216 K (389 °F).");
+        a.note("cold-by-what", "Cold", "Dry ice gives about 98 K (177 °F) below the room, liquid nitrogen about 216 K (389 °F).");
     }
     if c.band
         .is_some_and(|band| band.kind() == KindOfFit::Transition)
     {
-        a.note("Transition", "The loosest pair has room: it holds nothing. Measure, and figure with the measured parts.");
+        a.note("transition", "Transition", "The loosest pair has room: it holds nothing. Measure, and figure with the measured parts.");
     }
     if c.friction.0 < c.friction.1 {
-        a.note("Friction", "It is a range from common practice. Choose a press for the high end; count on the low end to hold.");
+        a.note("friction", "Friction", "It is a range from common practice. Choose a press for the high end; count on the low end to hold.");
     }
     for (name, part) in [("hub", &c.hub), ("shaft", &c.shaft)] {
         if part.grows.is_none() {
             a.note(
+                "heat-limit",
                 "Heat",
                 format!(
                     "We have no verified figure for the expansion of this {name}: enter your own."
@@ -105,18 +106,21 @@ pub(super) fn tell(
             );
         }
     }
-    a.note("Shrink or press", "With the same interference a shrink fit held 3.66 times as much endwise and 3.2 times in torsion in old tests.");
+    a.note("shrink-or-press", "Shrink or press", "With the same interference a shrink fit held 3.66 times as much endwise and 3.2 times in torsion in old tests.");
     a.source(&JONES);
     a.note(
+        "thick-ring",
         "The formula",
         "Elastic, hub and shaft of one length, nothing turning fast. The ends of a long shaft raise the stress at the edge of the hub.",
     );
     a.stop(
+        "press-guard",
         "Before you press",
         "Start square with a lead, support the hub close round the hole, stand clear of the line of force, wear eye protection. \
          Cast iron and hard parts break without warning. Stop when the force passes the high figure.",
     );
     a.stop(
+        "heat-guard",
         "Before you heat",
         "Heat evenly, away from oil and solvent, with gloves and tongs; the parts seize in seconds. Hardened parts lose their temper, \
          bearings and seals their grease. With dry ice or liquid nitrogen: air the room, cover skin and eyes.",

@@ -38,25 +38,25 @@ pub(super) fn care(a: &mut Answer, kind: &str) {
     match kind {
         "tslot" => {
             a.source(&THROAT_FIRST);
-            a.note("Before the T-slot", "Mill the throat first to full depth. Both sides cut and one of them climbs: table slack out, cross slide locked, feed by hand to begin. Clear chips with a brush, spindle stopped; packed chips break the neck.");
+            a.note("t-slot", "Before the T-slot", "Mill the throat first to full depth. Both sides cut and one of them climbs: table slack out, cross slide locked, feed by hand to begin. Clear chips with a brush, spindle stopped; packed chips break the neck.");
         }
         "dovetail" => {
-            a.note("Before the dovetail", "Mill the step square first and leave the angle little to do. The points of the teeth are weak: feed against the cutter, small passes, lock the idle slide.");
+            a.note("dovetail", "Before the dovetail", "Mill the step square first and leave the angle little to do. The points of the teeth are weak: feed against the cutter, small passes, lock the idle slide.");
         }
         "fly" => {
-            a.stop("Before you start the fly cutter", "Bit clamped with little overhang and turned once by hand clear of work and clamps. Stand out of its plane: a loose bit flies. It hits once a turn, so knocks show slack.");
+            a.stop("fly-cutter", "Before you start the fly cutter", "Bit clamped with little overhang and turned once by hand clear of work and clamps. Stand out of its plane: a loose bit flies. It hits once a turn, so knocks show slack.");
         }
         "bore" => {
-            a.note("Before you bore", "Thickest and shortest bar that goes in; edge at or a hair above centre so that it springs clear. If it sings, slower and finer before anything else. In a boring head on the mill, give the mill's steps as the lathe's.");
+            a.note("boring", "Before you bore", "Thickest and shortest bar that goes in; edge at or a hair above centre so that it springs clear. If it sings, slower and finer before anything else. In a boring head on the mill, give the mill's steps as the lathe's.");
         }
         "part" => {
-            a.stop("Before you part off", "Blade square, on centre and short; carriage locked, slides snug, close to the chuck, never between centres to the end. Steady feed and oil. If it digs in, stop the spindle before you back out.");
+            a.stop("parting", "Before you part off", "Blade square, on centre and short; carriage locked, slides snug, close to the chuck, never between centres to the end. Steady feed and oil. If it digs in, stop the spindle before you back out.");
         }
         "step" => {
-            a.stop("Before you drill sheet", "Clamp it on a backing board, never hold it by hand: sheet that grabs spins and cuts. Diameter here is the largest step. Ease off as each step breaks through.");
+            a.stop("sheet", "Before you drill sheet", "Clamp it on a backing board, never hold it by hand: sheet that grabs spins and cuts. Diameter here is the largest step. Ease off as each step breaks through.");
         }
         "counterbore" => {
-            a.note("Before you counterbore", "Pilot a free fit in the hole and oiled, depth stop set, spindle slow. If it chatters, slower and a steadier feed.");
+            a.note("counterbore", "Before you counterbore", "Pilot a free fit in the hole and oiled, depth stop set, spindle slow. If it chatters, slower and a steadier feed.");
         }
         _ => {}
     }
@@ -66,19 +66,19 @@ pub(super) fn care(a: &mut Answer, kind: &str) {
 pub(in crate::sheets) fn metal(a: &mut Answer, material: Material) {
     match material {
         Material::Magnesium => {
-            a.stop("Before you cut magnesium", "Chips and dust burn and water makes it worse. Sharp tools, no rubbing, no water; keep dry sand or a class D extinguisher at hand.");
+            a.stop("magnesium", "Before you cut magnesium", "Chips and dust burn and water makes it worse. Sharp tools, no rubbing, no water; keep dry sand or a class D extinguisher at hand.");
         }
         Material::Titanium => {
-            a.stop("Before you cut titanium", "Fine chips and dust burn, and water on the fire makes it worse. Sharp tool, steady feed, no rubbing; clear chips often; keep dry sand or a class D extinguisher at hand.");
+            a.stop("titanium", "Before you cut titanium", "Fine chips and dust burn, and water on the fire makes it worse. Sharp tool, steady feed, no rubbing; clear chips often; keep dry sand or a class D extinguisher at hand.");
         }
         Material::Thermoset => {
-            a.stop("Before you cut thermoset", "Its dust harms the lungs and can burn, more so with glass or cloth in it. Extraction at the cutter and a dust mask; no air blast, no sparks.");
+            a.stop("thermoset", "Before you cut thermoset", "Its dust harms the lungs and can burn, more so with glass or cloth in it. Extraction at the cutter and a dust mask; no air blast, no sparks.");
         }
         Material::GrayIron
         | Material::MalleableIron
         | Material::DuctileIron
         | Material::AusteniticIron => {
-            a.note("In cast iron", "Its dust harms the lungs and wears slides: vacuum or mask, no air blast, wipe the ways after.");
+            a.note("iron-dust", "In cast iron", "Its dust harms the lungs and wears slides: vacuum or mask, no air blast, wipe the ways after.");
         }
         _ => {}
     }

@@ -295,6 +295,7 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
         });
     } else if cut.tool == CutterMaterial::Carbide {
         a.note(
+            "feed-source",
             "About the feed per tooth",
             "For HSS cutters: we have no verified source for this cutter in carbide.",
         );

@@ -166,14 +166,14 @@ pub(super) fn per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut) {
         if maker.is_some() || band.is_some() {
             a.source(&REAM_GUIDE);
         }
-        a.note("If the reamed hole comes out large", "Look in this order: run-out of spindle or chuck, drilled hole off line, built-up edge, too little stock, too fast. Let the reamer float, never turn it backward.");
+        a.note("reamed-large", "If the reamed hole comes out large", "Look in this order: run-out of spindle or chuck, drilled hole off line, built-up edge, too little stock, too fast. Let the reamer float, never turn it backward.");
     }
     if cut.kind == "tap" {
-        a.stop("Before you tap by power", "Use a clutch or a floating holder and know that the spindle reverses. If the tap slows, squeals or springs, stop and think: wrong hole, full flutes or a dull tap. A broken tap is hard to get out.");
+        a.stop("power-tap", "Before you tap by power", "Use a clutch or a floating holder and know that the spindle reverses. If the tap slows, squeals or springs, stop and think: wrong hole, full flutes or a dull tap. A broken tap is hard to get out.");
     } else if cut.kind == "thread" {
-        a.stop("Before you engage the half nuts", "The feed is the lead of the thread. Know where you will let go, and go slower if you cannot let go in time.");
+        a.stop("half-nuts", "Before you engage the half nuts", "The feed is the lead of the thread. Know where you will let go, and go slower if you cannot let go in time.");
     } else if own.is_none() && band.is_none() {
-        a.note("About the feed", if cut.kind == "ream" {
+        a.note("feed-source", "About the feed", if cut.kind == "ream" {
             "Give the flutes of the reamer, or your own feed, to get the feed per minute."
         } else {
             "We have no verified source for the feed of this cut. Give your own to get the feed per minute."

@@ -230,7 +230,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &mut Cut) -> Result<(),
         }
     }
     if too_fast {
-        a.note("Before you cut", "Even the slowest step is faster than the start of the band. Take light cuts, keep it short and watch the edge.");
+        a.note("fastest-step", "Before you cut", "Even the slowest step is faster than the start of the band. Take light cuts, keep it short and watch the edge.");
     }
     Ok(())
 }

@@ -65,6 +65,7 @@ pub(super) fn tell(inp: &Inputs, found: StandardPin) -> Answer {
         w.step("The other end", &[rule.into()], &DEFINITION);
     });
     a.note(
+        "any-length",
         "Before you ream",
         "The length in the hub decides the small end, and so the drill. Measure it first.",
     );

@@ -217,7 +217,7 @@ fn strength(inp: &Inputs, a: &mut Answer, middle: Length) {
         });
     }
     a.source(&STRENGTH);
-    a.note("Before you fit a stronger pin", "A pin may be there to shear before something dearer breaks. Find out what it guards. The figures hold for steady load.");
+    a.note("stronger-pin", "Before you fit a stronger pin", "A pin may be there to shear before something dearer breaks. Find out what it guards. The figures hold for steady load.");
 }
 
 fn cautions(inp: &Inputs, a: &mut Answer, found: &Found) {
@@ -225,11 +225,12 @@ fn cautions(inp: &Inputs, a: &mut Answer, found: &Found) {
         .opt::<Length>("proud")
         .map(|proud| inp.show(proud))
         .unwrap_or_default();
-    a.stop("Before you ream", format!("Clamp hub and shaft together, ream both at once, and stop while the pin still stands {proud} proud by hand. Try it often. Reaming can\u{2019}t be undone."));
-    a.note("Before you drive the pin", "Slip it in from both sides: it is driven from the side that it enters more deeply. Mark the large end.");
+    a.stop("ream-taper", "Before you ream", format!("Clamp hub and shaft together, ream both at once, and stop while the pin still stands {proud} proud by hand. Try it often. Reaming can\u{2019}t be undone."));
+    a.note("drive-pin", "Before you drive the pin", "Slip it in from both sides: it is driven from the side that it enters more deeply. Mark the large end.");
     if !found.pin.is_usual(found.length) {
         let (least, most) = found.pin.usual_lengths();
         a.note(
+            "order-pin",
             "Before you order",
             format!(
                 "{} is usually sold from {} to {} long; this one is outside that.",

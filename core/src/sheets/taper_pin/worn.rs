@@ -74,7 +74,7 @@ pub(super) fn from_worn(inp: &Inputs, series: TaperSeries) -> Result<Answer, Sto
             );
         });
     }
-    a.stop("Before you ream to the next size", "Look at the wall that is left in hub and shaft. A larger pin weakens the shaft, and metal can't be put back.");
+    a.stop("next-size", "Before you ream to the next size", "Look at the wall that is left in hub and shaft. A larger pin weakens the shaft, and metal can't be put back.");
     tail::tell(
         inp,
         &mut a,

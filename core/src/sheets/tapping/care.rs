@@ -38,26 +38,27 @@ pub(super) fn cautions(
     torque: bool,
 ) {
     if inp.choice("how") == "machine" {
-        a.stop("Before you tap by power", "Work clamped, clutch or floating holder, and know that the spindle reverses. Try the first one by hand.");
+        a.stop("power-tap", "Before you tap by power", "Work clamped, clutch or floating holder, and know that the spindle reverses. Try the first one by hand.");
     } else {
-        a.note("Before you tap by hand", "Keep both hands even on the wrench and the tap square. A broken tap is sharp and flies: glasses on.");
+        a.note("hand-tap", "Before you tap by hand", "Keep both hands even on the wrench and the tap square. A broken tap is sharp and flies: glasses on.");
     }
-    a.note("About the torque", if torque {
+    a.note("torque-basis", "About the torque", if torque {
         "For a square start, oil and clear flutes. We have no verified source for the torque that breaks a tap; small ones go first, and a long wrench hides it from the hand."
     } else {
         "Neither maker's table has this metal, so no torque is given. Go by feel and by less thread."
     });
     if inp.choice("hole") == "blind" {
-        a.note("In a blind hole", "Mark the depth on the tap. Start with taper or plug tap, clear the hole, then the bottoming tap if the thread must go near the bottom.");
+        a.note("blind-hole", "In a blind hole", "Mark the depth on the tap. Start with taper or plug tap, clear the hole, then the bottoming tap if the thread must go near the bottom.");
     }
     if share > Share::from_percent(THREAD_BAND.2) {
-        a.note("About so much thread", "The Army manual goes to 83 % at most. More turns hard, breaks small taps and holds hardly better.");
+        a.note("much-thread", "About so much thread", "The Army manual goes to 83 % at most. More turns hard, breaks small taps and holds hardly better.");
     }
     if deep {
-        a.note("At this depth", "More than two diameters of thread adds little strength. Counterbore the top, or cut less.");
+        a.note("deep", "At this depth", "More than two diameters of thread adds little strength. Counterbore the top, or cut less.");
     }
     if material == Material::StainlessSteel {
         a.note(
+            "stainless",
             "In stainless steel",
             "It work-hardens where a tap rubs. Keep it cutting, sulphurised oil, no taper tap.",
         );

@@ -166,7 +166,7 @@ pub(super) fn by_spindle(inp: &Inputs, a: &mut Answer, load: &TapLoad, step: Rot
         .says("Power at the tap / share that arrives / motor.")
         .band(share(load.low), share(load.high), "by the torque's range");
     if share(load.high).fraction() > 1.0 {
-        a.stop("Before you tap by power", "A sharp tap may ask more than the motor gives at this step: the spindle stalls with the tap in the hole. Take a slower step, less thread, or tap by hand.");
+        a.stop("over-motor", "Before you tap by power", "A sharp tap may ask more than the motor gives at this step: the spindle stalls with the tap in the hole. Take a slower step, less thread, or tap by hand.");
     }
 }
 

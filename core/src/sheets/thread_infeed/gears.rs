@@ -96,7 +96,7 @@ pub(super) fn gears(
     }
     table.note("A row opens the sheet of change wheels with all of this filled in.");
     if !best.is_exact() {
-        a.note("None of the wheels is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
+        a.note("none-exact", "None of the wheels is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
     }
     a.work(|w| {
         w.step(

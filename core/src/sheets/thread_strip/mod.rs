@@ -252,6 +252,7 @@ fn at_depth(
             ));
         if clamp > low {
             a.stop(
+                "usual-torque-strips",
                 "Before you tighten",
                 "The usual torque for this screw may strip the thread at this depth. Go deeper, use a weaker torque, or fit an insert.",
             );

@@ -177,22 +177,26 @@ pub(super) fn working(
 /// What to mind.
 pub(super) fn cautions(inp: &Inputs, case: &Case, needed: Length, a: &mut Answer) {
     a.stop(
+        "stripped-for-good",
         "Before you tighten",
         "A stripped thread cannot be put back. The figures are for sound, full threads and the machine maker's figure comes first.",
     );
     if case.hole.iron {
         a.note(
+            "old-casting",
             "Before you tighten",
             "An old casting may be porous, cracked or weaker than its class, and a thick one is weaker than its test bar. Look for cracks and count the threads that are really there.",
         );
     }
     if inp.opt::<Length>("depth").is_some_and(|d| d < needed) {
         a.note(
+            "too-shallow",
             "Before you tighten",
             "There is less thread than needed: the thread strips before the screw breaks.",
         );
     }
     a.note(
+        "oil-in-blind-hole",
         "Before you tighten",
         "Oil in a blind hole can lock the screw and split the casting. Blow it out first.",
     );

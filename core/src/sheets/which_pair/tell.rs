@@ -81,10 +81,12 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     working(inp, &mut a, &boxed, &marks, &finding, trials.first());
     a.draw(|| draw(&boxed, &finding));
     a.stop(
+        "reach-in",
         "Before you shift or reach in",
         "Shift only as the plate says, most boxes with the gears stopped or nearly so. Cut the power at the wall before a cover comes off, and let all of it run out.",
     );
     a.note(
+        "trust-mark",
         "Before you trust a mark",
         "Try every setting alike: warmed up, the same load, the same axis and direction. The search takes a bad part to be bad each time; one that is bad now and then is marked bad.",
     );
