@@ -1,5 +1,6 @@
 //! Checks of Benchslate against outside sources. Each check names its source beside the figure.
 
+pub mod judgement;
 pub mod parity;
 
 /// Generated texts and entries, shared with core's own tests.
