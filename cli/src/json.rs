@@ -76,7 +76,7 @@ fn line(ran: &Ran, line: &Line, system: System) -> Value {
         }
         object.insert("exact".into(), json!(line.exact));
     }
-    object.insert("text".into(), json!(line.value.text(system)));
+    object.insert("text".into(), json!(plainly(&line.value.text(system))));
     object.insert("stepped".into(), json!(line.stepped));
     object.insert("convention".into(), json!(line.says));
     Value::Object(object)
@@ -85,9 +85,9 @@ fn line(ran: &Ran, line: &Line, system: System) -> Value {
 fn table(table: &Table, system: System) -> Value {
     let cell = |cell: &Printed| match (cell.base(), cell.unit(system)) {
         (Some(base), Some(unit)) => {
-            json!({ "value": number(base, unit), "unit": unit.symbol, "text": cell.text(system) })
+            json!({ "value": number(base, unit), "unit": unit.symbol, "text": plainly(&cell.text(system)) })
         }
-        _ => json!({ "text": cell.text(system) }),
+        _ => json!({ "text": plainly(&cell.text(system)) }),
     };
     json!({
         "id": table.id,
@@ -204,4 +204,9 @@ fn powers(ran: &Ran, object: &mut Map<String, Value>) {
         };
         object.insert("swept".into(), value);
     }
+}
+
+/// Data keeps the hyphen where screen and paper have a true minus.
+fn plainly(text: &str) -> String {
+    text.replace('\u{2212}', "-")
 }

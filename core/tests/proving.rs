@@ -123,7 +123,7 @@ fn a_measured_feed_stands_against_the_plate() {
     assert_eq!(near.explained, "within what measuring explains");
     // no figure for the measuring, no word on it
     let plain = measure(&mut undo, "a1.0.f.2 ipm", "1.9");
-    assert_eq!(plain.difference, "-0.100 in/min, -5.0% against the plate");
+    assert_eq!(plain.difference, "−0.100 in/min, −5.0% against the plate");
     assert_eq!(plain.explained, "");
     // a bare number takes the system's unit: 50 mm/min against 50.8
     on(
@@ -136,7 +136,7 @@ fn a_measured_feed_stands_against_the_plate() {
         "{}",
         metric.reading
     );
-    assert!(metric.difference.contains("-1.6%"), "{}", metric.difference); // 0.8 / 50.8 = 1.575 %
+    assert!(metric.difference.contains("−1.6%"), "{}", metric.difference); // 0.8 / 50.8 = 1.575 %
 }
 
 #[test]
@@ -261,7 +261,7 @@ fn warmth_stands_against_the_room() {
     let mut undo = begun();
     measure(&mut undo, "run.room", "20 C");
     let nose = measure(&mut undo, "run.nose", "41 C");
-    assert_eq!(nose.difference, "+21 K over the room");
+    assert_eq!(nose.difference, "+21 °C over the room");
     let nose = measure(&mut undo, "run.nose", "104 F"); // 40 °C, 36 Fahrenheit degrees over
     assert_eq!(nose.difference, "+36 °F over the room");
     assert_eq!(nose.explained, "");

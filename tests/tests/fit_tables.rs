@@ -260,8 +260,8 @@ fn sheet_gives_bhandari_3_2() {
         ("hole-least", "20.0000"),
         ("shaft-most", "20.0480"),
         ("shaft-least", "20.0350"),
-        ("loosest", "-0.0140"),
-        ("tightest", "-0.0480"),
+        ("loosest", "−0.0140"),
+        ("tightest", "−0.0480"),
         ("kind", "interference fit"),
     ] {
         assert_eq!(text(&outcome, id, System::Metric), want, "{id}");
@@ -479,7 +479,7 @@ fn sheets_say_where_an_inch_row_is_from() {
             assert_eq!(said(sheet, &pairs).contains("from memory"), recalled);
         }
     }
-    assert!(said("fit-limits", &[("size", "10 in"), ("fit", "RC4")]).contains("-2.20 thou"));
+    assert!(said("fit-limits", &[("size", "10 in"), ("fit", "RC4")]).contains("−2.20 thou"));
     assert!(!said("fit-limits", &[("size", "9 in"), ("fit", "RC4")]).contains("textbook"));
 }
 

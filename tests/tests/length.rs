@@ -78,7 +78,7 @@ fn fractions_in_both_units() {
         &[
             ("inch", "1.328125 in"),
             ("mm", "33.734375 mm"),
-            ("fraction-64", "1 21/64 in"),
+            ("fraction-64", "1-21/64 in"),
         ],
     );
     // 5 mm is 0.19685 in: 12.598 64ths, 25.197 128ths, worked by hand.
@@ -90,7 +90,7 @@ fn fractions_in_both_units() {
             ("fraction-64", "13/64 in"),
             ("fraction-64-off", "+0.00627 in"),
             ("fraction-128", "25/128 in"),
-            ("fraction-128-off", "-0.00154 in"),
+            ("fraction-128-off", "−0.00154 in"),
         ],
     );
     // Half way between 7/64 and 8/64: the larger, by our rule.

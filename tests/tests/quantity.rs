@@ -56,8 +56,8 @@ fn temperatures() {
         ("32 °F", "0 °C"),
         ("212 °F", "100 °C"),
         ("68 °F", "20 °C"),
-        ("-40 °F", "-40 °C"),
-        ("14 °F", "-10 °C"),
+        ("−40 °F", "−40 °C"),
+        ("14 °F", "−10 °C"),
     ] {
         let got = read(fahrenheit, Kind::Temperature, &[]).unwrap();
         assert_eq!(with_unit(got.nominal, &CELSIUS, 0), celsius);

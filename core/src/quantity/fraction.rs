@@ -5,7 +5,7 @@ use super::{Exact, Length, print::whole};
 /// The fraction of an inch nearest to a length.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Fraction {
-    /// In lowest terms: `7/16`, `1 7/16`, `-1 1/4`, `2`, `0`.
+    /// In lowest terms: `7/16`, `1-7/16`, `-1-1/4`, `2`, `0`.
     pub text: String,
     /// Whole inches, without the sign.
     pub whole: u64,
@@ -56,7 +56,7 @@ pub fn nearest_fraction(len: Length, denominator: u32) -> Fraction {
     }
     if numerator != 0 {
         if whole_inches != 0 {
-            text.push(' ');
+            text.push('-');
         }
         whole(&mut text, numerator);
         text.push('/');

@@ -16,7 +16,7 @@ pub(crate) use digits::number;
 pub use exact::Exact;
 pub use fraction::{Fraction, nearest_fraction};
 pub use kind::*;
-pub use print::{NOTHING, decimal, join, plain, signed, whole, with_unit};
+pub use print::{NOTHING, decimal, join, paper, plain, signed, to_figures, whole, with_unit};
 pub use read::{Choice, ReadFault, Reading, link_text, read};
 pub use spoken::{spoken, spoken_fraction};
 pub use temperature::Temperature;

@@ -28,14 +28,63 @@ pub fn decimal(base: f64, unit: &Unit, places: u8) -> String {
     rounded(base, unit, u32::from(places)).map_or_else(|| NOTHING.into(), |d| d.text(false))
 }
 
-/// As [`decimal`], with a plus before a number above zero. Zero has no sign.
+/// For screen and paper: as [`decimal`], with a plus before a number above zero and a true minus below. Zero has no sign.
 pub fn signed(base: f64, unit: &Unit, places: u8) -> String {
-    rounded(base, unit, u32::from(places)).map_or_else(|| NOTHING.into(), |d| d.text(true))
+    let text = rounded(base, unit, u32::from(places)).map(|d| d.text(true));
+    text.map_or_else(|| NOTHING.into(), paper)
 }
 
-/// As [`decimal`], with the unit's symbol in its place: "0.1878 in", "3.5°", "75%", "1:48".
+/// For screen and paper: as [`decimal`], with a true minus and the unit's symbol in its place: "0.1878 in", "3.5°",
+/// "75%", "1:48".
 pub fn with_unit(base: f64, unit: &Unit, places: u8) -> String {
-    join(&decimal(base, unit, places), unit)
+    join(&paper(decimal(base, unit, places)), unit)
+}
+
+/// A number's digits as they stand on screen and paper: with a true minus. Links and data keep the hyphen.
+///
+/// ```
+/// assert_eq!(benchslate_core::quantity::paper("-0.0012".into()), "\u{2212}0.0012");
+/// ```
+pub fn paper(digits: String) -> String {
+    match digits.strip_prefix('-') {
+        Some(size) => format!("\u{2212}{size}"),
+        None => digits,
+    }
+}
+
+/// How many decimals leave `figures` significant digits, at most `places`; and the number rounded to them where even no
+/// decimal is too many. Zero figures: all of them.
+///
+/// ```
+/// use benchslate_core::quantity::{to_figures, units};
+/// assert_eq!(to_figures(42063.0 * 4.4482216152605, &units::LBF, 0, 3).0.round(), 187_270.0); // 42,100 lbf
+/// ```
+pub fn to_figures(base: f64, unit: &Unit, places: u8, figures: u8) -> (f64, u8) {
+    let value = unit.from_base(base);
+    let size = value.abs();
+    if figures == 0 || !size.is_finite() || size < 1e-12 || size > 1e15 {
+        return (base, places);
+    }
+    // digits before the point
+    let mut whole: u32 = 0;
+    let mut ten = 1.0;
+    while size >= ten && whole < 16 {
+        ten *= 10.0;
+        whole += 1;
+    }
+    let figures = u32::from(figures);
+    if whole > figures {
+        let step = pow10(whole - figures) as f64;
+        return (unit.to_base(libm::round(value / step) * step), 0);
+    }
+    let mut below = 0;
+    let mut small = size;
+    while whole == 0 && small < 0.1 && below < 12 {
+        small *= 10.0;
+        below += 1;
+    }
+    let most = figures - whole + below;
+    (base, places.min(most as u8))
 }
 
 /// Digits and the unit's symbol put together.
@@ -275,7 +324,7 @@ mod tests {
         }
         assert_eq!(decimal(0.0, &TPI, 1), "—"); // no pitch, no count of threads
         assert_eq!(signed(0.0028 * 25.4, &INCH, 4), "+0.0028");
-        assert_eq!(signed(-0.0028 * 25.4, &INCH, 4), "-0.0028");
+        assert_eq!(signed(-0.0028 * 25.4, &INCH, 4), "\u{2212}0.0028");
         assert_eq!(signed(-0.0, &MM, 3), "0.000");
         assert_eq!(decimal(-0.0, &NEWTON, 0), "0");
         assert_eq!(decimal(f64::MIN_POSITIVE, &NEWTON, 3), "0.000");
@@ -329,6 +378,26 @@ mod tests {
                     }
                 }
             }
+        }
+    }
+
+    #[test]
+    fn figures_are_no_more_than_asked() {
+        for (value, unit, places, figures, want) in [
+            (42063.0, &LBF, 0, 3, "42100"),
+            (999.6, &LBF, 0, 3, "1000"),
+            (1004.0, &LBF, 0, 3, "1000"),
+            (1005.0, &LBF, 0, 3, "1010"),
+            (-1236.0, &PSI, 0, 3, "-1240"),
+            (135.582, &NEWTON_METRE, 3, 4, "135.6"),
+            (0.745_70, &KILOWATT, 4, 4, "0.7457"),
+            (0.012_345_6, &KILOWATT, 6, 3, "0.0123"),
+            (27.24, &LBF_FT, 1, 3, "27.2"),
+            (12750.0, &LBF, 0, 0, "12750"),
+            (0.0, &LBF, 0, 3, "0"),
+        ] {
+            let (base, places) = to_figures(unit.to_base(value), unit, places, figures);
+            assert_eq!(decimal(base, unit, places), want);
         }
     }
 

@@ -36,7 +36,7 @@ const MOST_SAID: u64 = 1_000_000_000_000;
 /// ```
 /// use benchslate_core::quantity::{spoken, units};
 /// assert_eq!(spoken(5.5626, &units::INCH, 4), "two hundred nineteen thou");
-/// assert_eq!(spoken(4.769, &units::MM, 3), "four point seven six nine millimetres");
+/// assert_eq!(spoken(4.769, &units::MM, 3), "four point seven six nine millimeters");
 /// ```
 pub fn spoken(base: f64, unit: &Unit, places: u8) -> String {
     let digits = decimal(base, unit, places);
@@ -299,12 +299,12 @@ mod tests {
     #[test]
     fn other_units_are_said_as_decimals() {
         for (x, unit, places, want) in [
-            (4.769, &MM, 3, "four point seven six nine millimetres"),
-            (1.0, &MM, 3, "one millimetre"),
+            (4.769, &MM, 3, "four point seven six nine millimeters"),
+            (1.0, &MM, 3, "one millimeter"),
             (850.0, &RPM, 0, "eight hundred fifty r p m"),
             (80.0, &SFM, 0, "eighty surface feet per minute"),
             (1.0, &SFM, 0, "one surface foot per minute"),
-            (28.9, &LBF_FT, 1, "twenty-eight point nine foot pounds"),
+            (28.9, &LBF_FT, 1, "twenty-eight point nine foot-pounds"),
             (1.0, &IN_PER_MIN, 2, "one inch per minute"),
             (48.0, &TAPER_RATIO, 3, "one to forty-eight"),
             (-3.5, &DEGREE, 2, "minus three point five degrees"),

@@ -134,12 +134,12 @@ pub mod units {
                 ["tenth", "tenths", "tenthsofathou", "tenthofathou", "tenthsofathousandth"];
             MICROINCH: "uin", "µin", "microinches", I, Linear(0.0000254), 0, ["uin", "microinch", "microinches"];
             FOOT: "ft", "ft", "feet", I, Linear(304.8), 3, ["ft", "foot", "feet", "'"];
-            MM: "mm", "mm", "millimetres", M, Linear(1.0), 3,
+            MM: "mm", "mm", "millimeters", M, Linear(1.0), 3,
                 ["mm", "millimetre", "millimetres", "millimeter", "millimeters"];
             MICRON: "um", "µm", "microns", M, Linear(0.001), 1,
                 ["um", "micron", "microns", "micrometre", "micrometres", "micrometer", "micrometers"];
-            CENTIMETRE: "cm", "cm", "centimetres", M, Linear(10.0), 3, ["cm", "centimetre", "centimetres", "centimeter", "centimeters"];
-            METRE: "m", "m", "metres", M, Linear(1000.0), 4, ["m", "metre", "metres", "meter", "meters"];
+            CENTIMETRE: "cm", "cm", "centimeters", M, Linear(10.0), 3, ["cm", "centimetre", "centimetres", "centimeter", "centimeters"];
+            METRE: "m", "m", "meters", M, Linear(1000.0), 4, ["m", "metre", "metres", "meter", "meters"];
         }
         Angle {
             DEGREE: "deg", "°", "degrees", NONE, Linear(1.0), 3, ["deg", "degree", "degrees", "degs"];
@@ -152,7 +152,7 @@ pub mod units {
                 ["in/ft", "inch/ft", "inch/foot", "in/foot", "\"/ft", "\"/'", "tpf", "ipf", "inperft", "inchperfoot", "inchesperfoot"];
             TAPER_IN_PER_IN: "in/in", "in/in", "inches per inch", I, Linear(1.0), 6, ["in/in", "\"/\"", "inchperinch"];
             TAPER_RATIO: "ratio", "1:", "to one", NONE, Inverse(1.0), 3, ["ratio"];
-            TAPER_MM_PER_M: "mm/m", "mm/m", "millimetres per metre", M, Linear(0.001), 3, ["mm/m"];
+            TAPER_MM_PER_M: "mm/m", "mm/m", "millimeters per meter", M, Linear(0.001), 3, ["mm/m"];
             TAPER_INCLUDED: "deg-incl", "° included", "degrees included", NONE, Tangent(0.5), 4,
                 ["degincl", "degincluded", "deginclusive", "degreesincluded", "degreesinclusive"];
             TAPER_HALF: "deg-half", "° half angle", "degrees to the axis", NONE, Tangent(1.0), 4,
@@ -164,23 +164,23 @@ pub mod units {
         SurfaceSpeed {
             SFM: "sfm", "sfm", "surface feet per minute", I, Linear(0.3048), 0,
                 ["sfm", "sfpm", "fpm", "ft/min", "feet/min", "surfacefeetperminute", "feetperminute"];
-            M_PER_MIN: "m/min", "m/min", "metres per minute", M, Linear(1.0), 1, ["m/min", "mpm", "metresperminute", "metersperminute"];
-            M_PER_S: "m/s", "m/s", "metres per second", M, Linear(60.0), 2, ["m/s"];
+            M_PER_MIN: "m/min", "m/min", "meters per minute", M, Linear(1.0), 1, ["m/min", "mpm", "metresperminute", "metersperminute"];
+            M_PER_S: "m/s", "m/s", "meters per second", M, Linear(60.0), 2, ["m/s"];
         }
         FeedRate {
             IN_PER_MIN: "ipm", "in/min", "inches per minute", I, Linear(MM_PER_INCH), 2,
                 ["ipm", "in/min", "\"/min", "inch/min", "inches/min", "inchesperminute"];
-            MM_PER_MIN: "mm/min", "mm/min", "millimetres per minute", M, Linear(1.0), 0, ["mm/min", "millimetresperminute"];
+            MM_PER_MIN: "mm/min", "mm/min", "millimeters per minute", M, Linear(1.0), 0, ["mm/min", "millimetresperminute", "millimetersperminute"];
         }
         FeedPerRev {
-            IN_PER_REV: "ipr", "in/rev", "inches per turn", I, Linear(MM_PER_INCH), 4, ["ipr", "in/rev", "in/r", "\"/rev", "inch/rev", "in/turn"];
-            THOU_PER_REV: "thou/rev", "thou/rev", "thou per turn", I, Linear(0.0254), 1, ["thou/rev", "thou/r", "thou/turn"];
-            MM_PER_REV: "mm/rev", "mm/rev", "millimetres per turn", M, Linear(1.0), 3, ["mm/rev", "mm/r", "mm/turn"];
+            IN_PER_REV: "ipr", "in/rev", "inches per rev", I, Linear(MM_PER_INCH), 4, ["ipr", "in/rev", "in/r", "\"/rev", "inch/rev", "in/turn"];
+            THOU_PER_REV: "thou/rev", "thou/rev", "thou per rev", I, Linear(0.0254), 1, ["thou/rev", "thou/r", "thou/turn"];
+            MM_PER_REV: "mm/rev", "mm/rev", "millimeters per rev", M, Linear(1.0), 3, ["mm/rev", "mm/r", "mm/turn"];
         }
         FeedPerTooth {
             IN_PER_TOOTH: "ipt", "in/tooth", "inches per tooth", I, Linear(MM_PER_INCH), 4, ["ipt", "in/tooth", "\"/tooth", "inch/tooth"];
             THOU_PER_TOOTH: "thou/tooth", "thou/tooth", "thou per tooth", I, Linear(0.0254), 1, ["thou/tooth"];
-            MM_PER_TOOTH: "mm/tooth", "mm/tooth", "millimetres per tooth", M, Linear(1.0), 3, ["mm/tooth"];
+            MM_PER_TOOTH: "mm/tooth", "mm/tooth", "millimeters per tooth", M, Linear(1.0), 3, ["mm/tooth"];
         }
         Force {
             LBF: "lbf", "lbf", "pounds of force", I, Linear(N_PER_LBF), 0, ["lbf", "lb", "lbs", "pound", "pounds"];
@@ -188,11 +188,11 @@ pub mod units {
             KILONEWTON: "kN", "kN", "kilonewtons", M, Linear(1000.0), 2, ["kn", "kilonewton", "kilonewtons"];
         }
         Torque {
-            LBF_FT: "ft-lb", "ft-lb", "foot pounds", I, Linear(N_PER_LBF * 0.3048), 1,
+            LBF_FT: "ft-lb", "ft-lb", "foot-pounds", I, Linear(N_PER_LBF * 0.3048), 1,
                 ["ftlb", "ftlbs", "ftlbf", "lbft", "lbsft", "lbfft", "footpound", "footpounds", "lb/ft"];
-            LBF_IN: "in-lb", "in-lb", "inch pounds", I, Linear(N_PER_LBF * 0.0254), 0,
+            LBF_IN: "in-lb", "in-lb", "inch-pounds", I, Linear(N_PER_LBF * 0.0254), 0,
                 ["inlb", "inlbs", "inlbf", "lbin", "lbsin", "lbfin", "inchpound", "inchpounds"];
-            NEWTON_METRE: "Nm", "N·m", "newton metres", M, Linear(1.0), 1, ["nm", "newtonmetre", "newtonmetres", "newtonmeter", "newtonmeters"];
+            NEWTON_METRE: "Nm", "N·m", "newton meters", M, Linear(1.0), 1, ["nm", "newtonmetre", "newtonmetres", "newtonmeter", "newtonmeters"];
         }
         Stress {
             PSI: "psi", "psi", "p s i", I, Linear(MPA_PER_PSI), 0, ["psi", "lb/in2", "lbf/in2"];
@@ -211,7 +211,7 @@ pub mod units {
         }
         TemperatureDifference {
             FAHRENHEIT_DIFFERENCE: "F", "°F", "Fahrenheit degrees", I, Linear(5.0 / 9.0), 0, ["f", "degf", "fdeg"];
-            KELVIN_DIFFERENCE: "K", "K", "kelvins", M, Linear(1.0), 0, ["k", "c", "degc", "cdeg", "kelvin", "kelvins"];
+            KELVIN_DIFFERENCE: "K", "°C", "Celsius degrees", M, Linear(1.0), 0, ["k", "c", "degc", "cdeg", "kelvin", "kelvins"];
         }
         Mass {
             LB: "lb", "lb", "pounds", I, Linear(0.45359237), 1, ["lb", "lbs", "pound", "pounds"];
@@ -224,11 +224,11 @@ pub mod units {
         }
         Area {
             IN2: "in2", "in²", "square inches", I, Linear(645.16), 4, ["in2", "sqin", "squareinches"];
-            MM2: "mm2", "mm²", "square millimetres", M, Linear(1.0), 2, ["mm2", "sqmm", "squaremillimetres"];
+            MM2: "mm2", "mm²", "square millimeters", M, Linear(1.0), 2, ["mm2", "sqmm", "squaremillimetres"];
         }
         RemovalRate {
             IN3_PER_MIN: "in3/min", "in³/min", "cubic inches per minute", I, Linear(16387.064), 2, ["in3/min", "cuin/min"];
-            CM3_PER_MIN: "cm3/min", "cm³/min", "cubic centimetres per minute", M, Linear(1000.0), 1, ["cm3/min", "cc/min"];
+            CM3_PER_MIN: "cm3/min", "cm³/min", "cubic centimeters per minute", M, Linear(1000.0), 1, ["cm3/min", "cc/min"];
         }
         Share {
             PERCENT: "pct", "%", "percent", NONE, Linear(0.01), 0, ["%", "pct", "percent"];
@@ -242,7 +242,7 @@ pub mod units {
         Pitch {
             TPI: "tpi", "tpi", "threads per inch", I, Inverse(MM_PER_INCH), 1, ["tpi", "/in", "threads/in", "threadsperinch"];
             PITCH_INCH: "in", "in", "inches", I, Linear(MM_PER_INCH), 5, ["in", "inch", "inches", "\""];
-            PITCH_MM: "mm", "mm", "millimetres", M, Linear(1.0), 3, ["mm", "millimetre", "millimetres", "millimeter", "millimeters"];
+            PITCH_MM: "mm", "mm", "millimeters", M, Linear(1.0), 3, ["mm", "millimetre", "millimetres", "millimeter", "millimeters"];
         }
         Expansion {
             PER_F: "uin/in-F", "µin/(in·°F)", "millionths per Fahrenheit degree", I, Linear(1.8), 1, ["uin/indegf", "uin/inf", "ppm/f"];

@@ -3,7 +3,7 @@
 use super::{Fault, Field, FieldKind, Input, Reason, Way};
 use crate::calls::CallFault;
 use crate::quantity::{
-    Kind, ReadFault, Reading, System, Unit, join, link_text, plain, read, with_unit,
+    Kind, ReadFault, Reading, System, Unit, join, link_text, plain, read, to_figures, with_unit,
 };
 
 /// The most characters that a field's text may have; lists may have more.
@@ -159,10 +159,14 @@ fn understood(kind: Kind, got: &Reading) -> String {
     let mut reading = plain_with_unit(got.nominal, got.unit);
     if let Some(other) = other_unit(kind, got.unit) {
         reading.push_str(" \u{b7} ");
-        // lengths convert exactly; the rest is rounded to two decimals more than usual
+        // lengths convert exactly; the rest is rounded to four figures
         let text = match kind {
             Kind::Length => plain_with_unit(got.nominal, other),
-            _ => with_unit(got.nominal, other, other.places.saturating_add(2)),
+            _ => {
+                let (base, places) =
+                    to_figures(got.nominal, other, other.places.saturating_add(2), 4);
+                with_unit(base, other, places)
+            }
         };
         reading.push_str(&text);
     }

@@ -1,7 +1,9 @@
 //! How does a sheet print numbers into its working? In the system in use, with the kind's usual decimals or its own.
 
 use super::Inputs;
-use crate::quantity::{Quantity, System, Unit, decimal, join, plain, signed, usual, with_unit};
+use crate::quantity::{
+    Quantity, System, Unit, decimal, join, paper, plain, signed, usual, with_unit,
+};
 
 impl Inputs {
     /// The unit that a kind is shown in.
@@ -11,11 +13,15 @@ impl Inputs {
     /// Digits only, usual decimals: "0.1878".
     pub fn num<Q: Quantity>(&self, q: Q) -> String {
         let unit = self.unit_of::<Q>();
-        decimal(q.base(), unit, unit.places)
+        paper(decimal(q.base(), unit, unit.places))
     }
     /// Digits only, with these decimals (inch, metric).
     pub fn num_to<Q: Quantity>(&self, q: Q, inch: u8, metric: u8) -> String {
-        decimal(q.base(), self.unit_of::<Q>(), self.pick(inch, metric))
+        paper(decimal(
+            q.base(),
+            self.unit_of::<Q>(),
+            self.pick(inch, metric),
+        ))
     }
     /// With its unit: "0.1878 in".
     pub fn show<Q: Quantity>(&self, q: Q) -> String {
@@ -34,7 +40,7 @@ impl Inputs {
     /// All digits, no rounding, with its unit.
     pub fn show_plain<Q: Quantity>(&self, q: Q) -> String {
         let unit = self.unit_of::<Q>();
-        join(&plain(q.base(), unit), unit)
+        join(&paper(plain(q.base(), unit)), unit)
     }
     const fn pick(&self, inch: u8, metric: u8) -> u8 {
         match self.system {

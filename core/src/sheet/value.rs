@@ -1,6 +1,8 @@
 //! A value that can be printed in either system: a quantity with its units and decimals, or words.
 
-use crate::quantity::{Kind, Quantity, System, Unit, decimal, join, signed, usual};
+use crate::quantity::{
+    Kind, Quantity, System, Unit, decimal, join, paper, signed, to_figures, units, usual,
+};
 use std::borrow::Cow;
 
 /// Short text: declared or made.
@@ -25,6 +27,8 @@ pub enum Value {
         metric_places: u8,
         /// Printed with its sign always.
         signed: bool,
+        /// Significant digits that are printed at most; 0 for all.
+        figures: u8,
     },
     /// Words.
     Words(Text),
@@ -42,6 +46,10 @@ impl Value {
             inch_places: inch.places,
             metric_places: metric.places,
             signed: false,
+            figures: match Q::KIND {
+                Kind::Force | Kind::Stress => 3,
+                _ => 0,
+            },
         }
     }
     /// Words.
@@ -82,8 +90,34 @@ impl Value {
         }
         self
     }
-    /// The unit in a system; none for words.
-    pub const fn unit(&self, system: System) -> Option<&'static Unit> {
+    /// Printed with all its digits: a load or a strength as a standard's table has it. Derived ones show three.
+    pub fn all_figures(mut self) -> Self {
+        if let Self::Quantity { figures, .. } = &mut self {
+            *figures = 0;
+        }
+        self
+    }
+    /// The unit in a system; none for words. A time past 90 s is told in minutes, past an hour in hours.
+    pub fn unit(&self, system: System) -> Option<&'static Unit> {
+        self.clock().or_else(|| self.declared_unit(system))
+    }
+    /// Minutes or hours, for a time that is told as on a clock.
+    fn clock(&self) -> Option<&'static Unit> {
+        let base = self.base()?;
+        let time = matches!(
+            self,
+            Self::Quantity {
+                kind: Kind::Time,
+                ..
+            }
+        );
+        (time && base > 90.0 && base < 360_000.0).then_some(if base < 3600.0 {
+            &units::MINUTE
+        } else {
+            &units::HOUR
+        })
+    }
+    const fn declared_unit(&self, system: System) -> Option<&'static Unit> {
         match (self, system) {
             (Self::Quantity { inch, .. }, System::Inch) => Some(inch),
             (Self::Quantity { metric, .. }, System::Metric) => Some(metric),
@@ -120,13 +154,21 @@ impl Value {
             Self::Quantity {
                 base,
                 signed: with_sign,
+                figures,
                 ..
             } => {
                 let Some(unit) = self.unit(system) else {
                     return String::new();
                 };
-                let print = if *with_sign { signed } else { decimal };
-                print(*base, unit, self.decimals(system))
+                if self.clock().is_some() {
+                    return minutes_and_seconds(*base);
+                }
+                let (base, places) = to_figures(*base, unit, self.decimals(system), *figures);
+                if *with_sign {
+                    signed(base, unit, places)
+                } else {
+                    paper(decimal(base, unit, places))
+                }
             }
         }
     }
@@ -136,5 +178,44 @@ impl Value {
             Some(unit) => join(&self.text(system), unit),
             None => self.text(system),
         }
+    }
+}
+
+/// Whole seconds as a clock shows them: "3:44", "1:02:05".
+fn minutes_and_seconds(seconds: f64) -> String {
+    let whole = libm::round(seconds) as u64;
+    let (hours, minutes, seconds) = (whole / 3600, whole / 60 % 60, whole % 60);
+    if hours > 0 {
+        format!("{hours}:{minutes:02}:{seconds:02}")
+    } else {
+        format!("{minutes}:{seconds:02}")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::{Force, Time};
+
+    #[test]
+    fn a_time_past_ninety_seconds_is_told_as_on_a_clock() {
+        for (seconds, text) in [
+            (45.25, "45.3 s"),
+            (90.0, "90.0 s"),
+            (90.5, "1:31 min"),
+            (224.2, "3:44 min"),
+            (3600.0, "1:00:00 h"),
+            (3725.0, "1:02:05 h"),
+        ] {
+            let value = Value::of(Time::from_seconds(seconds));
+            assert_eq!(value.text_with_unit(System::Inch), text);
+        }
+    }
+
+    #[test]
+    fn a_derived_load_shows_three_figures_and_a_tabled_one_all() {
+        let load = Value::of(Force::from_lbf(42063.0));
+        assert_eq!(load.text_with_unit(System::Inch), "42100 lbf");
+        assert_eq!(load.all_figures().text_with_unit(System::Inch), "42063 lbf");
     }
 }
