@@ -1,7 +1,10 @@
 //! Checks of Benchslate against outside sources. Each check names its source beside the figure.
 
+pub mod cases;
+pub mod golden;
 pub mod judgement;
 pub mod parity;
+pub mod reckon;
 
 /// Generated texts and entries, shared with core's own tests.
 #[path = "../../core/tests/common/mod.rs"]

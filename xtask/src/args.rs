@@ -19,6 +19,11 @@ impl Args {
         self.words.first().map_or("", String::as_str)
     }
 
+    /// The words after the command.
+    pub fn rest(&self) -> &[String] {
+        self.words.get(1..).unwrap_or_default()
+    }
+
     /// Stops at an option that the command does not know.
     pub fn allow(&self, flags: &[&str], values: &[&str]) -> Res {
         let mut words = self.words.iter().skip(1);

@@ -1,5 +1,5 @@
 //! `cargo xtask generate [--check]`: the pages that are written from the contract, and whether they are still true.
-use crate::{args::Args, fail::Res, run};
+use crate::{args::Args, fail::Res, project, run};
 use std::process::Command;
 
 /// Runs the generator, which links the core (xtask itself does not).
@@ -25,4 +25,13 @@ pub fn run_generator(check: bool) -> Command {
         cargo.arg("--check");
     }
     cargo
+}
+
+/// `cargo xtask accept "line" …`: takes the answers as they are now for good, and writes the lines into the change log.
+pub fn accept(lines: &[String]) -> Res<bool> {
+    let mut cargo = run::cargo();
+    cargo.args(["run", "--quiet", "--locked", "-p", "benchslate-tests"]);
+    cargo.args(["--bin", "accept", "--"]).args(lines);
+    cargo.env("BENCHSLATE_ROOT", project::root());
+    Ok(cargo.status()?.success())
 }

@@ -33,6 +33,7 @@ cargo xtask size                        bytes of a first visit, and which crates
 cargo xtask dist                        a ready archive for any static host
 cargo xtask fmt [--check]               format every Rust file, also those that a macro declares
 cargo xtask generate [--check]          write the generated pages, or say which are stale
+cargo xtask accept LINE ...             take changed answers as meant, with their lines of the change log
 cargo xtask setup [--serve]             install what is missing for test (or for serve alone)
 
 serve also takes --dir DIR (serve a folder, build nothing) and --under PATH (serve below a path).
@@ -58,6 +59,7 @@ fn command(args: &Args) -> Res<bool> {
         "size" => size::command(args),
         "dist" => web::archive::command(args).map(|()| true),
         "fmt" => format::command(args),
+        "accept" => generate::accept(args.rest()),
         "generate" => generate::command(args),
         "setup" => setup::command(args).map(|()| true),
         "" | "help" | "--help" | "-h" => {
