@@ -57,6 +57,10 @@
   if (!compiles) {
     fail('This browser has no WebAssembly, or it is switched off (some lock-down modes do that). ' +
       'Use a browser from 2021 or later, or allow this site.');
+  } else if (!WebAssembly.validate(new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0, 1, 5, 1, 96, 1, 111, 0]))) {
+    // the smallest module with a reference type, which the app's own module needs
+    compiles = false;
+    fail('This browser is too old. It takes Chrome 96, Firefox 79, Safari 15.1 (iPadOS 15.1), Samsung Internet 17, or newer.');
   }
 
   addEventListener('error', function (e) {
@@ -95,6 +99,30 @@
     if (offer) { offer.prompt(); offered(null); }
   });
 
+  // What is folded stands open on paper. Firefox prints what stands at the end of this event, so it is done at once.
+  var opened = [];
+  addEventListener('beforeprint', function () {
+    opened = [].slice.call(document.querySelectorAll('details:not([open])'));
+    opened.forEach(function (d) { d.setAttribute('open', ''); });
+  });
+  addEventListener('afterprint', function () {
+    opened.forEach(function (d) { d.removeAttribute('open'); });
+    opened = [];
+  });
+
+  // The first thing saved asks the browser to keep this page's storage; its answer stands on the about page.
+  addEventListener('benchslate:saved', function () {
+    if (root.dataset.lasting || !navigator.storage || !navigator.storage.persist) return;
+    root.dataset.lasting = 'asked';
+    navigator.storage.persist().then(function (yes) {
+      root.dataset.lasting = yes ? 'yes' : 'no';
+      say('lasting');
+    }).catch(function () { delete root.dataset.lasting; });
+  });
+  if (navigator.storage && navigator.storage.persisted) {
+    navigator.storage.persisted().then(function (yes) { if (yes) { root.dataset.lasting = 'yes'; say('lasting'); } }).catch(function () { /* not told */ });
+  }
+
   // The offline copy. Nothing here may stop the app.
   function state(s) { root.dataset.offline = s; say('offline', s); }
 
@@ -103,8 +131,13 @@
     function follow(w) {
       if (w) w.addEventListener('statechange', function () { if (w.state === 'installed') offer(); });
     }
+    // A first build that could not be stored whole: nothing is kept.
+    function first(w) {
+      if (w) w.addEventListener('statechange', function () { if (w.state === 'redundant' && !reg.active) state('failed'); });
+    }
     offer();
     follow(reg.installing);
+    first(reg.installing);
     reg.addEventListener('updatefound', function () { follow(reg.installing); });
     document.addEventListener('visibilitychange', function () {
       if (document.visibilityState === 'visible') reg.update().catch(function () { /* no network */ });
@@ -117,6 +150,13 @@
     });
   }
 
+  // Ready is said of a full copy only; the worker fetches what is missing before it answers.
+  function whole(reg) {
+    var port = new MessageChannel();
+    port.port1.onmessage = function (e) { state(e.data ? 'ready' : 'holes'); };
+    reg.active.postMessage('is-it-whole', [port.port2]);
+  }
+
   if (!('serviceWorker' in navigator)) {
     root.dataset.offline = window.isSecureContext === false ? 'insecure' : 'none';
   } else {
@@ -124,7 +164,7 @@
     addEventListener('load', function () {
       navigator.serviceWorker.register('./sw.js').then(function (reg) {
         watch(reg);
-        return navigator.serviceWorker.ready.then(function () { state('ready'); });
+        return navigator.serviceWorker.ready.then(whole);
       }).catch(function () { state('failed'); });
     });
   }

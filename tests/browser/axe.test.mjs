@@ -58,7 +58,7 @@ test('axe: call view, link panel, kept list, key pad', async ({ open }) => {
   await look('key pad');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Link', exact: true }).click();
-  await page.locator('.qr').waitFor();
+  await page.locator('.panel .qr').waitFor();
   await look('link panel');
   await page.getByRole('button', { name: 'Keep', exact: true }).click();
   await page.getByText('To the kept list').waitFor();

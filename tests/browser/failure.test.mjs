@@ -43,3 +43,15 @@ test('failure: a link of no question, and one that is damaged, open a page that 
     await page.locator('main h1').first().waitFor();
   }
 });
+
+test('failure: a browser that is too old is told so in words', async ({ open }) => {
+  const { page } = await open({ link, errorsOk: true, before: (p) => p.addInitScript(() => {
+    // as an engine without reference types does
+    WebAssembly.validate = () => false;
+    const no = () => Promise.reject(new WebAssembly.CompileError('expected type form'));
+    WebAssembly.instantiate = no;
+    WebAssembly.instantiateStreaming = no;
+  }) });
+  await page.getByText('This browser is too old', { exact: false }).waitFor();
+  assert.equal(await page.locator('a.keep').count(), 1, 'the entry is in the link');
+});

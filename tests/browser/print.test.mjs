@@ -36,6 +36,39 @@ test('print: the page holds the working, the sources and the link, and no button
   assert.equal(await page.locator('button:visible').count(), 0);
   assert.ok(await page.locator('.working').isVisible());
   assert.match(await page.locator('.paper-link').innerText(), new RegExp(`#/v1/${sheets[0].id}`));
-  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-  await page.locator('.paper').waitFor({ state: 'detached' });
+});
+
+// Firefox prints what stands when its `beforeprint` ends: a framework that draws a moment later comes too late.
+test('print: by the browser\u2019s own command all of a question stands before the event ends', async ({ open }) => {
+  const { page } = await open();
+  await appUp(page);
+  for (const sheet of sheets) {
+    await go(page, exampleOf(sheet));
+    await page.locator('.paper .qr').waitFor({ state: 'attached' });
+    await page.locator('.working').waitFor({ state: 'attached' });
+    const printed = await page.evaluate(() => {
+      dispatchEvent(new Event('beforeprint'));
+      const working = document.querySelector('.working');
+      const all = { shown: working.checkVisibility(), sources: document.querySelectorAll('ul.sources li').length,
+        link: document.querySelector('.paper-link').textContent };
+      dispatchEvent(new Event('afterprint'));
+      return all;
+    });
+    assert.ok(printed.shown && printed.sources > 0 && printed.link.includes(`#/v1/${sheet.id}`), `${sheet.id}: ${JSON.stringify(printed)}`);
+  }
+}, { timeout: 120_000 });
+
+test('print: by the browser\u2019s own command the whole proving record stands before the event ends', async ({ open }) => {
+  const { page } = await open({ link: '#/proving' });
+  await appUp(page);
+  await page.getByRole('button', { name: 'Begin a test' }).click();
+  await page.waitForFunction(() => [...document.querySelectorAll('.proving details ul.list')].length >= 6);
+  const printed = await page.evaluate(() => {
+    dispatchEvent(new Event('beforeprint'));
+    const lists = [...document.querySelectorAll('details ul.list')];
+    const all = { shown: lists.filter((l) => l.checkVisibility()).length, lines: lists.reduce((n, l) => n + l.children.length, 0) };
+    dispatchEvent(new Event('afterprint'));
+    return all;
+  });
+  assert.ok(printed.shown >= 6 && printed.lines > 100, JSON.stringify(printed));
 });

@@ -9,6 +9,8 @@ test('serving: headers of every kind of file', async ({ site }) => {
   assert.equal(page.headers.get('content-type'), 'text/html; charset=utf-8');
   assert.equal(page.headers.get('cache-control'), 'no-cache');
   assert.ok(page.headers.get('content-security-policy').startsWith(policy));
+  assert.match(page.headers.get('content-security-policy'), /frame-ancestors 'none'/);
+  assert.equal(page.headers.get('x-frame-options'), 'DENY');
   const html = await page.text();
   assert.ok(html.includes(`content="${policy}`), 'the page holds the policy too');
   assert.doesNotMatch(html, /<script>|<style|\sstyle=/);

@@ -7,7 +7,7 @@ use crate::{
 };
 use std::{
     fs,
-    io::{BufRead, BufReader, Write},
+    io::{BufRead, BufReader, Read, Write},
     net::{TcpListener, TcpStream},
     path::{Path, PathBuf},
     process::Command,
@@ -15,6 +15,9 @@ use std::{
     thread,
     time::Duration,
 };
+
+/// The most bytes of a request's head.
+const MOST_HEAD: u64 = 32 * 1024;
 
 /// What is served, and below which path.
 struct Host {
@@ -80,14 +83,18 @@ impl Host {
         let mut reader = BufReader::new(stream.try_clone()?);
         let mut out = stream;
         loop {
+            // A request's head has an end; what is longer is no request of a browser.
+            let mut head = reader.by_ref().take(MOST_HEAD);
             let mut first = String::new();
-            if reader.read_line(&mut first).doing("reading a request")? == 0 {
+            if head.read_line(&mut first).doing("reading a request")? == 0 {
                 return Ok(());
             }
             let (mut accepts, mut close) = (String::new(), false);
             loop {
                 let mut line = String::new();
-                reader.read_line(&mut line)?;
+                if head.read_line(&mut line)? == 0 {
+                    return Ok(());
+                }
                 let Some((name, value)) = line.trim_end().split_once(':') else {
                     break;
                 };
@@ -206,7 +213,11 @@ fn headers(name: &str) -> Vec<(&'static str, String)> {
     vec![
         ("Content-Type", kind.to_owned()),
         ("Cache-Control", keep.to_owned()),
-        ("Content-Security-Policy", CSP.to_owned()),
+        (
+            "Content-Security-Policy",
+            format!("{CSP}; frame-ancestors 'none'"),
+        ),
+        ("X-Frame-Options", "DENY".to_owned()),
         ("X-Content-Type-Options", "nosniff".to_owned()),
         ("Referrer-Policy", "no-referrer".to_owned()),
         ("Vary", "Accept-Encoding".to_owned()),

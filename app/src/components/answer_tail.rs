@@ -61,7 +61,7 @@ pub fn AnswerTail(props: &AnswerProps) -> Html {
             <>{ for notes.into_iter().map(caution) }</>
             <>{ for form.tables.iter().skip(open).map(|one| {
                 let made = table(one);
-                html! { <Fold key={one.id} title={one.title.to_string()} content={Callback::from(move |()| made.clone())} /> }
+                html! { <Fold key={one.id} title={one.title.to_string()} prints={true} content={Callback::from(move |()| made.clone())} /> }
             }) }</>
             { working(form, props.printing) }
             <Powers form={form.clone()} act={props.act.clone()} printing={props.printing} />
@@ -118,5 +118,5 @@ fn working(form: &Form, printing: bool) -> Html {
             </>
         }
     });
-    html! { <Fold title="How it was figured" forced={printing} {content} /> }
+    html! { <Fold title="How it was figured" prints={true} forced={printing} {content} /> }
 }

@@ -28,7 +28,7 @@ pub use bar::{Bar, Panel, bar};
 pub use call_view::CallView;
 pub use choice_row::{Choice, choice_row};
 pub use field::{FieldView, SheetRef, sentence};
-pub use fold::Fold;
+pub use fold::{Fold, use_ahead};
 pub use live::Live;
 pub use machines::{MachinePart, machine_choices, machine_part, machines_of};
 pub use notices::Notices;

@@ -1,4 +1,4 @@
-//! What stands behind the answers: sources, versions, licences, the state of the offline copy and storage, privacy.
+//! What stands behind the answers: sources, versions, licenses, the state of the offline copy and storage, privacy.
 
 use crate::app::Records;
 use crate::components::{Fold, record_notice};
@@ -13,6 +13,9 @@ fn offline_words(mark: Option<&str>) -> &'static str {
     match mark {
         Some("ready") => "On this device. It opens with no network.",
         Some("getting") => "Being stored now.",
+        Some("holes") => {
+            "Not whole: the browser threw files away and they could not be fetched. Open this page once with a network."
+        }
         Some("insecure") => {
             "Not stored: browsers store pages only from https or from this very machine. It works while the server runs."
         }
@@ -51,6 +54,14 @@ pub fn About() -> Html {
             Callback::from(move |_| offline.set(dom::mark("offline"))),
         );
     }
+    let lasting = use_state_eq(|| dom::mark("lasting"));
+    {
+        let lasting = lasting.clone();
+        use_window_event(
+            "benchslate:lasting",
+            Callback::from(move |_| lasting.set(dom::mark("lasting"))),
+        );
+    }
     let install = use_state_eq(|| dom::mark("install").is_some());
     {
         let install = install.clone();
@@ -60,7 +71,17 @@ pub fn About() -> Html {
         );
     }
     let kept = match storage::Store::get(&storage::Browser, "benchslate.look") {
-        Ok(_) => "Works: my shop, the kept list and the proving records stay on this device.",
+        Ok(_) => match lasting.as_deref() {
+            Some("yes") => {
+                "Works: my shop, the saved list and the proving records stay on this device. The browser has promised not to clear them by itself."
+            }
+            Some("no") => {
+                "Works: my shop, the saved list and the proving records stay on this device, in a private window until it closes. The browser may clear them when space runs short: save what matters as a file."
+            }
+            _ => {
+                "Works: my shop, the saved list and the proving records stay on this device, in a private window until it closes."
+            }
+        },
         Err(fault) => fault.words(),
     };
     let build = dom::meta("build")
@@ -79,15 +100,18 @@ pub fn About() -> Html {
                 <dt>{ "Version" }</dt><dd class="mono">{ format!("{}, build {build}", env!("CARGO_PKG_VERSION")) }</dd>
                 <dt>{ "Questions" }</dt><dd>{ sheets::ALL.len() }</dd>
                 <dt>{ "Offline copy" }</dt><dd>{ offline_words(offline.as_deref()) }</dd>
+                <dt>{ "Home screen" }</dt>
                 if *install {
-                    <dt>{ "Home screen" }</dt><dd><button type="button" class="act" onclick={Callback::from(|_| dom::tell("benchslate:install-now"))}>{ "Put it on the home screen" }</button></dd>
+                    <dd><button type="button" class="act" onclick={Callback::from(|_| dom::tell("benchslate:install-now"))}>{ "Put it on the home screen" }</button></dd>
+                } else {
+                    <dd>{ "On an iPad or iPhone: Share, then Add to Home Screen. Safari clears what a page has stored after 7 days without a visit, but not that of an app on the home screen." }</dd>
                 }
                 <dt>{ "Storage" }</dt><dd>{ kept }</dd>
                 <dt>{ "Privacy" }</dt><dd>{ "Nothing leaves this device. The page asks no other host for anything, ever." }</dd>
-                <dt>{ "Licence" }</dt><dd>{ "MIT or Apache-2.0, as you like." }</dd>
+                <dt>{ "License" }</dt><dd>{ "MIT or Apache-2.0, as you like." }</dd>
             </dl>
             <Fold title="Sources" content={Callback::from(|()| html! { <ul class="sources">{ for sources().into_iter().map(|text| html! { <li>{ text }</li> }) }</ul> })} />
-            <Fold title="Libraries and their licences" content={Callback::from(|()| html! {
+            <Fold title="Libraries and their licenses" content={Callback::from(|()| html! {
                 <ul class="sources">{ for LICENCES.iter().map(|(name, licence)| html! { <li>{ format!("{name}: {licence}") }</li> }) }</ul>
             })} />
         </main>

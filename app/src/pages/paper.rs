@@ -1,11 +1,29 @@
-//! What only the printed page has: the link to come back by, and blank lines to write in.
+//! What only the printed page has: the link to come back by, and blank lines to write in. Built ahead once the page has
+//! stood still, or at once when the app itself prints.
 
+use crate::components::use_ahead;
 use crate::{dom, qr};
 use yew::prelude::*;
 
-/// The foot of the printed page, with the link's fragment.
-pub fn paper(link: Option<String>) -> Html {
-    let link = link.map(|link| format!("{}{link}", dom::base()));
+/// The foot of a printed page.
+#[derive(Properties, PartialEq)]
+pub struct PaperProps {
+    /// The link's fragment.
+    pub link: Option<AttrValue>,
+    /// The page prints now.
+    pub printing: bool,
+}
+
+/// The foot of the printed page.
+#[component]
+pub fn Paper(props: &PaperProps) -> Html {
+    if !use_ahead(true, props.link.clone()) && !props.printing {
+        return Html::default();
+    }
+    let link = props
+        .link
+        .as_ref()
+        .map(|link| format!("{}{link}", dom::base()));
     html! {
         <div class="paper">
             <div class="paper-lines">

@@ -119,7 +119,7 @@ fn part(open: bool, printing: bool, section: ProvingSection, act: &Callback<Test
             </>
         }
     });
-    html! { <Fold {key} {title} {open} forced={printing} {content} /> }
+    html! { <Fold {key} {title} {open} prints={true} forced={printing} {content} /> }
 }
 
 fn lines(lines: &[ProvingLine], act: &Callback<TestAction>) -> Html {

@@ -8,6 +8,19 @@ use crate::{
 /// In this order.
 pub const ALL: &[Stage] = &[("fuzz", fuzz), ("mutants", mutants), ("coverage", coverage)];
 
+/// What is mutated: where a figure or a word is made.
+const ROOMS: &[&str] = &[
+    "sheets",
+    "powers",
+    "machine/isolate",
+    "cutting",
+    "fastener",
+    "fit",
+    "pin",
+    "thread",
+    "quantity",
+];
+
 /// Inputs of one long fuzz test; the usual run takes fewer.
 const INPUTS: &str = "1000000";
 
@@ -37,9 +50,12 @@ fn mutants(bench: &Bench) -> Res<Count> {
         "--test-package",
         "benchslate-core,benchslate-tests",
     ]);
-    for domain in ["cutting", "fastener", "fit", "pin", "thread", "quantity"] {
-        cargo.args(["--file", &format!("core/src/{domain}/**")]);
+    for room in ROOMS {
+        cargo.args(["--file", &format!("core/src/{room}/**")]);
     }
+    // Some thousand mutants at a minute each: a share of them a run, another share by asking for it.
+    let shard = std::env::var("BENCHSLATE_SHARD").unwrap_or_else(|_| "0/50".to_owned());
+    cargo.args(["--shard", &shard, "--sharding", "round-robin"]);
     cargo.args([
         "--jobs",
         "2",

@@ -3,7 +3,7 @@
 mod dock;
 mod fields;
 
-use super::paper::paper;
+use super::paper::Paper;
 use crate::app::{Records, write_address};
 use crate::components::{
     AnswerView, Bar, CallView, Live, PadMode, Panel, SharePanel, bar, machine_choices, machines_of,
@@ -223,7 +223,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                     <AnswerView form={(*form).clone()} printing={*printing} act={act.clone()} />
                 </div>
                 <Live text={spoken} />
-                if *printing { { paper(form.link()) } }
+                <Paper link={form.link().map(AttrValue::from)} printing={*printing} />
             </main>
             if *panel == Panel::Link {
                 <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={form.text()} kept={form.kept(dom::today())} onclose={close.clone()} />

@@ -1,10 +1,11 @@
 //! Writes the reference pages, one Markdown page a sheet, from the contract; with `--check` it says which are stale.
 use benchslate_core::{
     link,
-    quantity::System,
-    sheet::{Entry, Field, FieldKind, Group, Sheet, evaluate},
+    quantity::{join, plain},
+    sheet::{Entry, Field, FieldKind, Group, Outcome, Sheet, State, evaluate},
     sheets,
 };
+use benchslate_tests::cases;
 use std::{
     collections::BTreeMap, error::Error, fmt::Write as _, fs, path::PathBuf, process::ExitCode,
 };
@@ -126,7 +127,7 @@ fn page(sheet: &'static Sheet) -> Result<String, std::fmt::Error> {
         for when in field.when {
             write!(label, " (with `{}` at {})", when.field, when.is.join(", "))?;
         }
-        let allowed = field.range.map_or("", |r| r.why);
+        let allowed = allowed(field);
         let default = field.preset.text().map_or_else(String::new, code);
         let example = if field.example.is_empty() {
             String::new()
@@ -139,7 +140,7 @@ fn page(sheet: &'static Sheet) -> Result<String, std::fmt::Error> {
             cell(&label),
             field.id,
             takes(field),
-            cell(allowed)
+            cell(&allowed)
         )?;
     }
     writeln!(
@@ -163,36 +164,88 @@ fn page(sheet: &'static Sheet) -> Result<String, std::fmt::Error> {
         )?;
     }
     for (at, example) in sheet.examples.iter().enumerate() {
-        write_example(&mut out, sheet, &Entry::of(example), at + 1)?;
+        writeln!(out, "\n## Example {}\n", at + 1)?;
+        let outcome = write_answer(&mut out, sheet, &Entry::of(example))?;
+        write_behind(&mut out, &outcome)?;
     }
+    write_cases(&mut out, sheet)?;
     Ok(out)
 }
 
-/// One example: the link that opens it, its lines, and for the first one its working, cautions and sources.
-fn write_example(
+/// The cases of judgement of this sheet: what is asked, why, and what is answered.
+fn write_cases(out: &mut String, sheet: &'static Sheet) -> std::fmt::Result {
+    let cases = cases::judged();
+    let mut cases = cases
+        .iter()
+        .filter(|case| case["sheet"] == sheet.id)
+        .peekable();
+    if cases.peek().is_some() {
+        writeln!(
+            out,
+            "\n## Cases\n\nUsual jobs and wrong entries, each with what an experienced person demands of the answer."
+        )?;
+    }
+    for case in cases {
+        let text = |key: &str| case[key].as_str().unwrap_or_default();
+        writeln!(out, "\n### {}\n\n{}.\n", text("id"), text("reason"))?;
+        for entry in cases::entries_of(case) {
+            let outcome = write_answer(out, sheet, &entry)?;
+            write_cautions(out, &outcome)?;
+        }
+    }
+    Ok(())
+}
+
+/// What a field allows: the ends of its range, and why.
+fn allowed(field: &Field) -> String {
+    let (Some(range), FieldKind::Quantity { units, .. }) = (field.range, &field.kind) else {
+        return String::new();
+    };
+    let Some(unit) = units.first() else {
+        return String::new();
+    };
+    let end = |base| join(&plain(base, unit), unit);
+    let (a, b) = (end(range.low), end(range.high));
+    // threads per inch fall as the pitch grows
+    let (a, b) = if unit.from_base(range.low) > unit.from_base(range.high) {
+        (b, a)
+    } else {
+        (a, b)
+    };
+    format!("{a} to {b}: {}", range.why)
+}
+
+/// An answer: the link that opens it, its lines, or why there are none.
+fn write_answer(
     out: &mut String,
     sheet: &'static Sheet,
     entry: &Entry,
-    number: usize,
-) -> std::fmt::Result {
+) -> Result<Outcome, std::fmt::Error> {
     let outcome = evaluate(sheet, entry);
-    writeln!(out, "\n## Example {number}\n")?;
-    if let Some(link) = link::of(sheet, entry, &outcome, &link::Asked::default()) {
+    if let Some(link) = link::state_of(sheet, entry, &outcome, &link::Asked::default()) {
         writeln!(out, "`{link}`\n")?;
     }
     for line in &outcome.answer.lines {
+        let value = line.value.text_with_unit(entry.system);
+        let value = value.trim_end_matches('.');
+        writeln!(out, "- {}: **{value}**. {}", line.label, line.says)?;
+    }
+    for fault in outcome.faults() {
+        writeln!(out, "- No answer: {}.", fault.text())?;
+    }
+    if let State::Withheld(withheld) = &outcome.answer.state {
         writeln!(
             out,
-            "- {}: **{}**. {}",
-            line.label,
-            line.value.text_with_unit(System::Inch),
-            line.says
+            "- No figure: {} Limit: {} {}",
+            withheld.reason, withheld.limit, withheld.cure
         )?;
     }
-    if number > 1 {
-        return Ok(());
-    }
-    writeln!(out, "\n### How it is computed")?;
+    Ok(outcome)
+}
+
+/// How it was computed, the cautions and the sources.
+fn write_behind(out: &mut String, outcome: &Outcome) -> std::fmt::Result {
+    writeln!(out, "\n### How it was figured")?;
     for step in &outcome.answer.steps {
         writeln!(
             out,
@@ -203,20 +256,29 @@ fn write_example(
         )?;
     }
     if !outcome.answer.cautions.is_empty() {
-        writeln!(out, "\n### Cautions\n")?;
+        writeln!(out, "\n### Cautions")?;
+    }
+    write_cautions(out, outcome)?;
+    writeln!(out, "\n### Sources\n")?;
+    for source in &outcome.answer.sources {
+        writeln!(out, "- {}", source.text())?;
+    }
+    Ok(())
+}
+
+fn write_cautions(out: &mut String, outcome: &Outcome) -> std::fmt::Result {
+    if !outcome.answer.cautions.is_empty() {
+        writeln!(out)?;
     }
     for caution in &outcome.answer.cautions {
         writeln!(
             out,
-            "- **{}{}**: {}",
-            if caution.stop { "Stop. " } else { "" },
+            "- {}{} (`{}`): {}",
+            if caution.stop { "**Stop.** " } else { "" },
             caution.before,
+            caution.id,
             caution.text
         )?;
-    }
-    writeln!(out, "\n### Sources\n")?;
-    for source in &outcome.answer.sources {
-        writeln!(out, "- {}", source.text())?;
     }
     Ok(())
 }
