@@ -183,12 +183,16 @@ impl SpeedQuestion {
             return Some(aim);
         };
         // a start changes only where a row begins or has ended
-        let limits = rows
-            .iter()
-            .filter_map(|row| row.hardness)
-            .flat_map(|(from, to)| [from, to + 1])
-            .chain([1, ORDINARY_HARDNESS_HB + 1]);
+        let mut limits = vec![1, ORDINARY_HARDNESS_HB + 1];
+        for (from, to) in rows.iter().filter_map(|row| row.hardness) {
+            for limit in [from, to + 1] {
+                if !limits.contains(&limit) {
+                    limits.push(limit);
+                }
+            }
+        }
         let softer = limits
+            .into_iter()
             .filter(|limit| *limit < hb)
             .filter_map(|limit| {
                 let softer = Self {
@@ -214,7 +218,7 @@ impl SpeedQuestion {
                 cutter,
                 ..self
             };
-            other.stood_in(rows).map(|aim| aim.start)
+            other.in_step(rows).map(|aim| aim.start)
         };
         if self.operation == Reaming
             && self.cutter != Carbide

@@ -98,7 +98,7 @@ fn depth(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
         Some(_) if m.depth < 1.0 => {
             a.note("deep-pass", "At this depth", format!("The chips have a long way out and the cutter bends: {} of the feed is left, and {} is the most at this width. A light machine takes half a diameter a pass.", inp.show_to(Share::from_fraction(m.depth), 0, 0), inp.show(deepest_pass(m.radial, cut.diameter))));
         }
-        Some(axial) if axial > cut.diameter * 1.5 => {
+        Some(axial) if axial / cut.diameter > 1.5 + 1e-9 => {
             a.note("long-edge", "At this depth", "So long an edge bends away from the work and chatters: less width, less feed, or two passes.");
         }
         _ => {}

@@ -56,11 +56,11 @@ fn feeds(a: &mut Answer, cut: &Cut, m: &Milled) {
         a.line("turn-feed", turn).says(match m.set {
             Set::AtOrBelow => "Feed at or below the exact one, per rev as on the plate: it follows the spindle.",
             Set::Slowest => "The slowest feed, though faster than the exact one, per rev as on the plate: it follows the spindle.",
-            Set::ByHand => "By hand: the slowest power feed is too heavy for these teeth.",
+            Set::ByHand => "By hand: the slowest power feed is more than these teeth bear.",
         });
     }
     a.line("feed", m.feed).says(match m.set {
-        Set::ByHand => "By hand, and no faster: the slowest power feed is too heavy for these teeth.",
+        Set::ByHand => "By hand, and no faster: the slowest power feed is more than these teeth bear.",
         _ if m.follows => "What that feed gives a minute at this spindle speed; another spindle speed gives another.",
         Set::AtOrBelow => "Table feed at or below the exact one, per minute.",
         Set::Slowest => "The slowest table feed, though faster than the exact one.",
