@@ -34,6 +34,8 @@ pub struct SpeedAim {
 }
 
 const SLOWEST: &str = "the slowest of these rows that was read in print: it spares the cutter, and speed is easily added";
+const RECALLED: &str =
+    "the slowest of these rows, none of which was read in print: it spares the cutter";
 const REAMED: &str = "no reaming row for this material: half of the slowest drilling speed, up to two thirds of the fastest";
 const SUNK: &str = "a quarter of the drilling speed, for a countersink or counterbore";
 const CARBON: &str = "no row for carbon-steel cutters: half of the HSS speed";
@@ -51,7 +53,8 @@ const HARDER_LESS: &str =
 const FREE_MORE: &str =
     "yet start as for mild steel: free-machining steel is cut no slower than that";
 const PAIRED: &str = "the fast end of its slowest row: the slow end goes with feeds of 0.020 in a turn and more, which a light lathe does not take";
-const TITANIUM: &str = "yet start at the milling speed of 6Al-4V: the turning row holds for pure titanium";
+const TITANIUM: &str =
+    "yet start at the milling speed of 6Al-4V: the turning row holds for pure titanium";
 const BRASS: &str =
     "no row for hard brass: five sixths of the slow end for soft brass, up to that end";
 const WROUGHT: &str = "no row for wrought iron: that of mild steel";
@@ -62,7 +65,11 @@ impl SpeedAim {
             low: band.low,
             start: band.start,
             high: band.high,
-            because: SLOWEST,
+            because: if band.default.source.read_in_print() {
+                SLOWEST
+            } else {
+                RECALLED
+            },
             band,
             rules: Vec::new(),
         };

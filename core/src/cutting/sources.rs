@@ -27,8 +27,10 @@ pub(crate) static NAVY_FEEDS: Source = Source::read(
     "U.S. Navy training manual 14345",
     "drilling, feed by drill diameter",
 );
-pub(crate) static HANDBOOK_FEEDS: Source =
-    Source::read("Reprint of a handbook table, edition not stated", "feed bands for drilling");
+pub(crate) static HANDBOOK_FEEDS: Source = Source::read(
+    "Reprint of a handbook table, edition not stated",
+    "feed bands for drilling",
+);
 pub(crate) static LATHE_FEEDS: Source = Source::read(
     "Shop handout on machine tool speeds and feeds, unsigned",
     "lathe feeds, HSS tools",
@@ -97,9 +99,8 @@ pub(crate) static END_FEED_BY_DIAMETER: Source = Source::read(
     "End mill maker's catalogue, 2021",
     "p. 23: in every metal the feed per tooth grows with the diameter",
 );
-pub(crate) static CARRIAGE: Source = Source::practice(
-    "Threading by half nuts: the carriage at 10 in/min or less toward a shoulder",
-);
+pub(crate) static CARRIAGE: Source =
+    Source::practice("Threading by half nuts: the carriage at 10 in/min or less toward a shoulder");
 pub(crate) static TAP_SLOWEST: Source =
     Source::practice("Tapping by the spindle begins at its slowest speed");
 pub(crate) static PILOT: Source = Source::practice(
@@ -109,9 +110,8 @@ pub(crate) static THIN_WORK: Source = Source::read(
     "TM 43-0106",
     "Table 2-8, note: for stock under 1 in feeds are reduced in proportion",
 );
-pub(crate) static COLLARS: Source = Source::practice(
-    "Arbor collars measure about one and a half times the arbor",
-);
+pub(crate) static COLLARS: Source =
+    Source::practice("Arbor collars measure about one and a half times the arbor");
 pub(crate) static THINNING_LIMIT: Source = Source::practice(
     "A feed is raised to three times at most for a thin chip: cutters on arbors run out",
 );

@@ -50,18 +50,19 @@ pub fn work_power(material: Material, hardness_hb: Option<u16>) -> Option<WorkPo
         Material::ToolSteel => Some((PowerGroup::Alloy1340, 200)),
         _ => None,
     };
-    let row = steel.and_then(|(group, usual)| {
-        match unit_power(group, hardness_hb.unwrap_or(usual)) {
-            UnitPowerLookup::Row(row) => Some(row),
-            UnitPowerLookup::Outside(softest, _) if hardness_hb < Some(softest) => {
-                match unit_power(group, softest) {
-                    UnitPowerLookup::Row(row) => Some(row),
-                    UnitPowerLookup::Outside(..) => None,
+    let row =
+        steel.and_then(
+            |(group, usual)| match unit_power(group, hardness_hb.unwrap_or(usual)) {
+                UnitPowerLookup::Row(row) => Some(row),
+                UnitPowerLookup::Outside(softest, _) if hardness_hb < Some(softest) => {
+                    match unit_power(group, softest) {
+                        UnitPowerLookup::Row(row) => Some(row),
+                        UnitPowerLookup::Outside(..) => None,
+                    }
                 }
-            }
-            UnitPowerLookup::Outside(..) => None,
-        }
-    });
+                UnitPowerLookup::Outside(..) => None,
+            },
+        );
     let kind = match material {
         Material::Aluminium | Material::CastAluminium => "alumin",
         Material::GrayIron
@@ -95,7 +96,6 @@ pub fn work_power(material: Material, hardness_hb: Option<u16>) -> Option<WorkPo
 /// ```
 pub fn thin_feed_factor(feed: FeedPerRev) -> Option<f64> {
     let inches = feed.in_per_rev();
-    feed_factor(feed).or_else(|| {
-        (inches > 0.0 && inches < 0.001).then(|| libm::pow(inches / 0.012, -0.2))
-    })
+    feed_factor(feed)
+        .or_else(|| (inches > 0.0 && inches < 0.001).then(|| libm::pow(inches / 0.012, -0.2)))
 }

@@ -214,7 +214,8 @@ fn feed_per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut, spindle: &spindle::Spi
             if cut.kind == "drill"
                 && let Some(push) = power::push(inp, cut, fed.turn)
             {
-                a.line("thrust", push).says("By the drilling formula for steel of 200 HB, without a pilot hole; one as wide as the web takes away about half.");
+                a.line("thrust", push)
+                    .says("By the drilling formula for steel of 200 HB, without a pilot hole.");
                 a.source(&DRILL_PUSH);
             }
             load(inp, a, cut, fed.removal, fed.turn);
@@ -237,13 +238,7 @@ fn feed_per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut, spindle: &spindle::Spi
 }
 
 /// What it asks of the motor, where the metal removed is known.
-fn load(
-    inp: &Inputs,
-    a: &mut Answer,
-    cut: &Cut,
-    removal: Option<RemovalRate>,
-    feed: FeedPerRev,
-) {
+fn load(inp: &Inputs, a: &mut Answer, cut: &Cut, removal: Option<RemovalRate>, feed: FeedPerRev) {
     let Some(removal) = removal else { return };
     match power::load(inp, cut, removal, feed) {
         Some(load) => {

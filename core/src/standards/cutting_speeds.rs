@@ -4,11 +4,11 @@
 //! cutter, and speed is easily added. Figures from memory widen the band and are marked, and give the start only where
 //! nothing was read.
 
+pub use super::cutting_speeds_band::*;
+pub use super::work_materials::Material;
 use super::{
     cutting_speeds_hole, cutting_speeds_milling, cutting_speeds_steel, cutting_speeds_turning,
 };
-pub use super::cutting_speeds_band::*;
-pub use super::work_materials::Material;
 use crate::quantity::{Length, RotationalSpeed, SurfaceSpeed};
 
 /// What the cutting edge is made of.

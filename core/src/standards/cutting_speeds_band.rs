@@ -40,7 +40,7 @@ pub struct SpeedBand {
 /// Does a row that is printed for these hardnesses speak of ordinary metal?
 const fn is_ordinary((from, to): (u16, u16)) -> bool {
     to <= ORDINARY_HARDNESS_HB
-        || (from <= BEGINS_ORDINARY_HB && (from + to) / 2 <= ORDINARY_HARDNESS_HB)
+        || (from <= BEGINS_ORDINARY_HB && u16::midpoint(from, to) <= ORDINARY_HARDNESS_HB)
 }
 
 /// The band of published cutting speeds, or nothing where no source that we know covers it.

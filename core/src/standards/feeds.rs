@@ -121,6 +121,7 @@ pub const HANDOUT: &[HandoutFeedRow] = &[
 ];
 
 /// A band of feeds per tooth.
+#[allow(clippy::struct_excessive_bools)] // which of four tables take part, each named where it is set
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct ToothFeedBand {
     /// The lightest figure, or half of a source's single figure where that is lighter ("halve for finishing", common practice).
@@ -213,7 +214,11 @@ pub fn tooth_feed_band(
         .into_iter()
         .flatten()
         .fold((start, start), |a, b| (a.0.min(b.0), a.1.max(b.1)));
-    let low = if end.is_some() { low.min(start / 2.0) } else { low };
+    let low = if end.is_some() {
+        low.min(start / 2.0)
+    } else {
+        low
+    };
     Some(ToothFeedBand {
         low: FeedPerTooth::from_in_per_tooth(low),
         start: FeedPerTooth::from_in_per_tooth(start),

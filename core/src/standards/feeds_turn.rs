@@ -22,7 +22,9 @@ impl DrillFeedSource {
     pub const fn title(self) -> &'static str {
         match self {
             Self::Navy => "U.S. Navy training manual 14345, drilling: feed by drill diameter",
-            Self::Handbook => "Reprint of a handbook table, edition not stated: feed bands for drilling",
+            Self::Handbook => {
+                "Reprint of a handbook table, edition not stated: feed bands for drilling"
+            }
         }
     }
 }

@@ -6,9 +6,7 @@ use super::milling::Milled;
 use super::per_turn::Fed;
 use super::spindle::{Held, Spindle};
 use crate::cutting::sources::*;
-use crate::cutting::{
-    CARRIAGE_MOST, collar_reach, deepest_pass, is_slot, travel_time,
-};
+use crate::cutting::{CARRIAGE_MOST, collar_reach, deepest_pass, is_slot, travel_time};
 use crate::quantity::{FeedRate, Length, Share};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Material;
@@ -57,14 +55,14 @@ pub(super) fn care(a: &mut Answer, cut: &Cut) {
 
 /// What the spindle asks of the hand.
 pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
-    if s.far_too_fast() {
+    if s.far_too_fast(cut) {
         a.stop("far-too-fast", "Before you cut", format!(
             "Even the slowest spindle speed runs the edge at {} where {} is aimed at: it burns and grabs. {}",
             inp.show_to(s.surface, 0, 0),
             inp.show_to(s.start, 0, 0),
             match cut.kind {
                 "drill" => "Use a slower machine or a back gear, or drill to the largest size that it bears and bore the rest.",
-                "tap" | "ream" => "Do it by hand, with the spindle as a guide and the power off.",
+                "ream" => "Ream by hand, with the spindle as a guide and the power off.",
                 _ => "Use a smaller cutter, a slower machine, or a back gear.",
             }
         ));
@@ -72,7 +70,11 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
         a.note("fastest-step", "Before you cut", "Even the slowest spindle speed is faster than the one aimed at. Take light cuts, keep it short and watch the edge.");
     }
     if s.held == Held::NoPitch {
-        a.note("no-pitch", "About the spindle speed", "Give the pitch: it says how fast the carriage goes toward the shoulder.");
+        a.note(
+            "no-pitch",
+            "About the spindle speed",
+            "Give the pitch: it says how fast the carriage goes toward the shoulder.",
+        );
     }
 }
 
@@ -153,7 +155,7 @@ fn tap(inp: &Inputs, a: &mut Answer, s: &Spindle, feed: Option<FeedRate>) {
     let way = feed.map_or_else(String::new, |feed| {
         let second = Length::from_mm(feed.mm_per_min() / 60.0);
         format!(
-            " At {} it goes {} in a second.",
+            " At {} it goes {} each second.",
             inp.show(s.step),
             inp.show_to(second, 2, 1)
         )

@@ -1,7 +1,7 @@
 //! What does the cut look like? The cutter over the work, the hole, or the bar in the lathe.
 
 use super::Cut;
-use super::milling::Milled;
+use super::milling::{Lies, Milled};
 use super::per_turn::is_turned;
 use crate::cutting::*;
 use crate::quantity::{Angle, Length};
@@ -10,7 +10,7 @@ use crate::sheet::*;
 pub(super) fn milled(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
     let d = cut.diameter;
     a.draw(|| {
-        if m.arbor {
+        if m.lies == Lies::Arbor {
             picture::arbor_cut(
                 d,
                 m.radial,
@@ -18,7 +18,12 @@ pub(super) fn milled(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
                 [inp.show(d), inp.show(m.radial), inp.show(m.approach)],
             )
         } else {
-            picture::face_cut(d, m.radial, m.centred, [inp.show(d), inp.show(m.radial)])
+            picture::face_cut(
+                d,
+                m.radial,
+                m.lies == Lies::Centered,
+                [inp.show(d), inp.show(m.radial)],
+            )
         }
     });
 }

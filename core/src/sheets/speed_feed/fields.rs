@@ -51,8 +51,19 @@ const LATHE_FED: &[&str] = &["turn", "turn-finish", "bore", "part"];
 const TURNED: &[&str] = &["turn", "turn-finish", "bore"];
 /// Cuts whose power is figured.
 const POWERED: &[&str] = &[
-    "slab", "side", "saw", "form", "face", "end", "tslot", "dovetail", "fly", "drill", "turn",
-    "turn-finish", "bore",
+    "slab",
+    "side",
+    "saw",
+    "form",
+    "face",
+    "end",
+    "tslot",
+    "dovetail",
+    "fly",
+    "drill",
+    "turn",
+    "turn-finish",
+    "bore",
 ];
 const PER_TURN: &[&str] = &[
     "drill",
@@ -356,7 +367,11 @@ pub(super) static RESULTS: &[Res] = &[
     Res::stepped("turn-feed", "Set the feed per rev to", Kind::FeedPerRev),
     Res::words("verdict", "The chip"),
     Res::of("aim", "Cutting speed aimed at", Kind::SurfaceSpeed),
-    Res::stepped("surface", "Cutting speed at that spindle speed", Kind::SurfaceSpeed),
+    Res::stepped(
+        "surface",
+        "Cutting speed at that spindle speed",
+        Kind::SurfaceSpeed,
+    ),
     Res::of("rpm-exact", "Exact spindle speed", Kind::RotationalSpeed),
     Res::of("rule", "By the rule of thumb", Kind::RotationalSpeed),
     Res::of("chip-aim", "Feed per tooth aimed at", Kind::FeedPerTooth),

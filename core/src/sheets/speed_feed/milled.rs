@@ -2,11 +2,11 @@
 
 use super::Cut;
 use super::fields::UNDERCUT;
-use super::milling::{Milled, Set, is_end_mill};
+use super::milling::{Lies, Milled, Set, is_end_mill};
 use crate::cutting::sources::*;
 use crate::cutting::{THINNING_MOST, feed_per_turn};
-use crate::quantity::{Number, decimal};
 use crate::quantity::units::*;
+use crate::quantity::{FeedPerTooth, Number, decimal};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::CutterMaterial;
 
@@ -16,6 +16,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
         .says("Against the feeds that the sources give, and against the limit where an edge rubs.");
     aim(a, cut, m);
     a.line("chip", m.chip)
+        .places(fine(m.chip).0, fine(m.chip).1)
         .says("If every tooth cuts alike; with run-out some take more.");
     a.line("chip-max", m.thickest).says("The thickest point: 2 fz \u{221a}(r \u{2212} r\u{b2}), r = radial depth / diameter; fz from half the diameter up.");
     if let Some(mean) = m.mean {
@@ -25,34 +26,56 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
     }
     let thinning = a.line("thinning", Number::of(m.thinning.min(THINNING_MOST)));
     thinning.places(2, 2).says(if m.thinning > THINNING_MOST {
-        format!("{} by geometry, held to 3: cutter and arbor run out, and one tooth would take it all.", decimal(m.thinning, &NUMBER, 2))
+        format!(
+            "{} by geometry, held to 3: cutter and arbor run out, and one tooth would take it all.",
+            decimal(m.thinning, &NUMBER, 2)
+        )
     } else {
         "Keeps the thickest chip what it is at half the diameter; 1 from there up.".into()
     });
     a.line("feed-exact", m.exact)
         .says("Feed per tooth \u{d7} teeth \u{d7} spindle speed.");
-    if !m.follows && let Ok(turn) = feed_per_turn(m.feed, cut.step) {
-        a.line("per-turn", turn).says("As set; on a machine whose feed follows the spindle this is the figure on the plate.");
+    if !m.follows
+        && let Ok(turn) = feed_per_turn(m.feed, cut.step)
+    {
+        a.line("per-turn", turn).says(
+            "As set; on a machine whose feed follows the spindle this is the figure on the plate.",
+        );
     }
-    a.line("approach", m.approach).places(3, 2).says(if m.arbor {
-        "\u{221a}(d (D \u{2212} d)), first touch to full depth."
-    } else if m.centred {
-        "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2, cut centered on the cutter."
-    } else {
-        "\u{221a}(w (D \u{2212} w)), cut to one side; the radius from half the diameter up."
-    });
+    a.line("approach", m.approach)
+        .places(3, 2)
+        .says(if m.lies == Lies::Arbor {
+            "\u{221a}(d (D \u{2212} d)), first touch to full depth."
+        } else if m.lies == Lies::Centered {
+            "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2, cut centered on the cutter."
+        } else {
+            "\u{221a}(w (D \u{2212} w)), cut to one side; the radius from half the diameter up."
+        });
     if let Some(time) = m.time {
         a.line("time", time).places(0, 0).says("Length, approach and extra travel at the feed set; a finishing face cut must run clear, which is extra.");
     }
     if let Some(removal) = m.removal {
+        let small = removal.in3_per_min() < 0.1;
         a.line("removal", removal)
+            .places(if small { 4 } else { 2 }, if small { 2 } else { 1 })
             .says("Axial depth \u{d7} radial depth \u{d7} table feed.");
     }
     sources(a, cut, m);
 }
 
+/// Decimals of a feed per tooth: one more below a thou.
+fn fine(chip: FeedPerTooth) -> (u8, u8) {
+    if chip.in_per_tooth() < 0.001 {
+        (5, 4)
+    } else {
+        (4, 3)
+    }
+}
+
 fn feeds(a: &mut Answer, cut: &Cut, m: &Milled) {
-    if m.follows && let Ok(turn) = feed_per_turn(m.feed, cut.step) {
+    if m.follows
+        && let Ok(turn) = feed_per_turn(m.feed, cut.step)
+    {
         a.line("turn-feed", turn).says(match m.set {
             Set::AtOrBelow => "Feed at or below the exact one, per rev as on the plate: it follows the spindle.",
             Set::Slowest => "The slowest feed, though faster than the exact one, per rev as on the plate: it follows the spindle.",
@@ -85,10 +108,13 @@ fn aim(a: &mut Answer, cut: &Cut, m: &Milled) {
         says += &format!(" {} % of it at this depth.", decimal(m.depth, &PERCENT, 0));
     }
     if m.raised > 1.0 {
-        says += &format!(" Raised {} times for the thinner chip.", decimal(m.raised, &NUMBER, 2));
+        says += &format!(
+            " Raised {} times for the thinner chip.",
+            decimal(m.raised, &NUMBER, 2)
+        );
     }
     let line = a.line("chip-aim", m.wanted);
-    line.says(says);
+    line.places(fine(m.wanted).0, fine(m.wanted).1).says(says);
     if let Some(band) = m.band {
         line.band(
             band.low.min(m.wanted),
@@ -123,10 +149,20 @@ fn verdict(inp: &Inputs, cut: &Cut, m: &Milled) -> String {
                 inp.show_to(least, 4, 3)
             );
             match (cut.kind, m.own) {
-                ("saw", _) => format!("Thin, as a saw's chips are: {is}. A coarser saw or a slower spindle speed thickens it; never push a saw."),
+                ("saw", false) => format!(
+                    "Within what the sources give for a saw, whose chips are thin ({}). A coarser saw or a slower spindle speed thickens them; never push a saw.",
+                    inp.show_to(m.thickest, 5, 4)
+                ),
+                ("saw", true) => format!(
+                    "Thin, as a saw's chips are: {is}. A coarser saw or a slower spindle speed thickens it; never push a saw."
+                ),
                 (_, true) => format!("Rubs: {is}. Take a faster feed or a slower spindle speed."),
-                _ if m.raised == 1.0 && m.thinning > 1.0 => format!("Thin in so narrow a cut: {is}, where an edge begins to rub. Choose \u{201c}raise it for the thinner chip\u{201d}, a slower spindle speed, or a wider cut."),
-                _ => format!("Thin: {is}, where an edge begins to rub. A slower spindle speed thickens it."),
+                _ if m.raised == 1.0 && m.thinning > 1.0 => format!(
+                    "Thin in so narrow a cut: {is}, where an edge begins to rub. Choose \u{201c}raise it for the thinner chip\u{201d}, a slower spindle speed, or a wider cut."
+                ),
+                _ => format!(
+                    "Thin: {is}, where an edge begins to rub. A slower spindle speed thickens it."
+                ),
             }
         }
         (Some(band), _) if chip < band.low * m.depth * (1.0 - 1e-9) => format!(
@@ -142,7 +178,10 @@ fn sources(a: &mut Answer, cut: &Cut, m: &Milled) {
     if let Some(band) = m.band {
         for (takes_part, source) in [
             (band.by_chart, &HSS_END_FEEDS),
-            (band.by_chart || (m.carbide && is_end_mill(cut)), &END_FEED_BY_DIAMETER),
+            (
+                band.by_chart || (m.carbide && is_end_mill(cut)),
+                &END_FEED_BY_DIAMETER,
+            ),
             (band.by_material, &KRAR_FEEDS),
             (band.by_cut, &CUT_FEEDS),
             (band.handout, &HANDOUT_FEEDS),

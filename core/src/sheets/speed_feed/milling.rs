@@ -22,15 +22,23 @@ pub(super) enum Set {
     ByHand,
 }
 
+/// How the cut lies against the cutter.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Lies {
+    /// Under a cutter on an arbor: the radial depth is the depth of cut.
+    Arbor,
+    /// Centered on the cutter.
+    Centered,
+    /// To one side of it.
+    Side,
+}
+
 /// A milling cut, figured.
 pub(super) struct Milled {
     pub teeth: Count,
     pub radial: Length,
     pub axial: Option<Length>,
-    /// On an arbor: the radial depth is the depth of cut.
-    pub arbor: bool,
-    /// Centered on the cutter.
-    pub centred: bool,
+    pub lies: Lies,
     pub approach: Length,
     /// What the sources give a tooth.
     pub band: Option<ToothFeedBand>,
@@ -101,13 +109,11 @@ fn band_of(cut: &Cut) -> (Option<ToothFeedBand>, bool) {
     (band, carbide.is_some())
 }
 
-fn approach(cut: &Cut, radial: Length, centred: bool) -> Result<Length, CutFault> {
-    if cut.is_one_of(ARBOR) {
-        slab_approach(radial, cut.diameter)
-    } else if centred {
-        centred_face_approach(radial, cut.diameter)
-    } else {
-        offset_face_approach(radial, cut.diameter)
+fn approach(cut: &Cut, radial: Length, lies: Lies) -> Result<Length, CutFault> {
+    match lies {
+        Lies::Arbor => slab_approach(radial, cut.diameter),
+        Lies::Centered => centred_face_approach(radial, cut.diameter),
+        Lies::Side => offset_face_approach(radial, cut.diameter),
     }
 }
 
@@ -136,15 +142,22 @@ fn depth(inp: &Inputs, cut: &Cut, radial: Length, axial: Option<Length>) -> Resu
 
 /// The milling cut; nothing where teeth or radial depth are not given yet.
 pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
-    let arbor = cut.is_one_of(ARBOR);
-    let radial_field = if arbor { "depth" } else { "width" };
-    let (Some(teeth), Some(radial)) = (
-        inp.opt::<Count>("teeth"),
-        inp.opt::<Length>(radial_field),
-    ) else {
+    let lies = if cut.is_one_of(ARBOR) {
+        Lies::Arbor
+    } else if inp.choice("lies") == "centred" {
+        Lies::Centered
+    } else {
+        Lies::Side
+    };
+    let radial_field = if lies == Lies::Arbor {
+        "depth"
+    } else {
+        "width"
+    };
+    let (Some(teeth), Some(radial)) = (inp.opt::<Count>("teeth"), inp.opt::<Length>(radial_field))
+    else {
         return Ok(None);
     };
-    let centred = !arbor && inp.choice("lies") == "centred";
     let faulty = |fault: CutFault| match fault {
         CutFault::TooLarge { limit_mm, why, .. } => inp.out_of_range(
             radial_field,
@@ -153,7 +166,7 @@ pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
         ),
         other => inp.out_of_range(radial_field, other.to_string(), "check the sizes"),
     };
-    let approach = approach(cut, radial, centred).map_err(faulty)?;
+    let approach = approach(cut, radial, lies).map_err(faulty)?;
     let (band, carbide) = band_of(cut);
     let own: Option<FeedPerTooth> = inp.opt("chip");
     let axial: Option<Length> = inp.opt("axial");
@@ -170,7 +183,7 @@ pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
         ));
     };
     // a centered cut passes through the thickest point of the tooth's path
-    let thinning = if centred {
+    let thinning = if lies == Lies::Centered {
         1.0
     } else {
         thinning_factor(radial, cut.diameter).map_err(faulty)?
@@ -192,8 +205,7 @@ pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
         teeth,
         radial,
         axial,
-        arbor,
-        centred,
+        lies,
         approach,
         band,
         carbide,
@@ -209,7 +221,7 @@ pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
         feed,
         chip,
         thickest: Length::from_mm(chip.mm_per_tooth() / thinning),
-        mean: if centred {
+        mean: if lies == Lies::Centered {
             None
         } else {
             chip_thickness(ChipMeasure::Mean, chip, radial, cut.diameter).ok()
@@ -238,14 +250,13 @@ fn set_feed(
         ("feeds", inp.list("feeds"))
     };
     let found = around(&feeds, exact).ok_or(Stop::Missing(list))?;
-    let (set, feed) = match found.at_or_below {
-        Some(feed) => (Set::AtOrBelow, feed),
-        None => {
-            let chip = feed_per_tooth(found.nearest, teeth, cut.step).ok();
-            match (chip, heaviest) {
-                (Some(chip), Some(heaviest)) if chip > heaviest => (Set::ByHand, exact),
-                _ => (Set::Slowest, found.nearest),
-            }
+    let (set, feed) = if let Some(feed) = found.at_or_below {
+        (Set::AtOrBelow, feed)
+    } else {
+        let chip = feed_per_tooth(found.nearest, teeth, cut.step).ok();
+        match (chip, heaviest) {
+            (Some(chip), Some(heaviest)) if chip > heaviest => (Set::ByHand, exact),
+            _ => (Set::Slowest, found.nearest),
         }
     };
     Ok((feeds, follows, set, feed))

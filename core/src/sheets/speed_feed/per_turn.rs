@@ -2,6 +2,7 @@
 
 use super::Cut;
 use super::fields::*;
+use super::milling::Set;
 use super::turn_feed::{FeedBand, feed_band};
 use crate::cutting::sources::*;
 use crate::cutting::*;
@@ -10,20 +11,27 @@ use crate::quantity::{Angle, FeedPerRev, FeedRate, Length, Pitch, RemovalRate, T
 use crate::sheet::*;
 use crate::standards::feeds::ream_stock;
 
+/// Where a feed per rev is from.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum From {
+    /// The sources.
+    Sources,
+    /// It was entered.
+    Entered,
+    /// It is the pitch of the thread.
+    Pitch,
+}
+
 /// A cut that is fed so much a turn, figured.
 pub(super) struct Fed {
     /// What the sources give.
     pub band: FeedBand,
     /// The feed aimed at.
     pub wanted: FeedPerRev,
-    /// It was entered, or is the pitch.
-    pub own: bool,
-    /// It is the pitch.
-    pub lead: bool,
-    /// None of the power feeds is at or below it.
-    pub is_faster: bool,
-    /// A power feed was taken; else by hand.
-    pub powered: bool,
+    /// Where it is from.
+    pub from: From,
+    /// How it was found among the power feeds, where there are any.
+    pub set: Set,
     /// The feed set.
     pub turn: FeedPerRev,
     pub feed: FeedRate,
@@ -63,17 +71,23 @@ pub(super) fn figures(inp: &Inputs, cut: &Cut, deep: f64) -> Result<Fed, FeedBan
     };
     let removal = match cut.kind {
         "drill" => Some(drilling_removal(cut.diameter, feed)),
-        _ => inp.opt::<Length>("cut-depth").map(|depth| {
-            turning_removal(surface_speed(cut.step, cut.diameter), turn, depth)
-        }),
+        _ => inp
+            .opt::<Length>("cut-depth")
+            .map(|depth| turning_removal(surface_speed(cut.step, cut.diameter), turn, depth)),
     };
     Ok(Fed {
         band,
         wanted,
-        own: own.is_some(),
-        lead: lead.is_some(),
-        is_faster: found.is_some_and(|found| found.at_or_below.is_none()),
-        powered: step.is_some(),
+        from: match (lead, own) {
+            (Some(_), _) => From::Pitch,
+            (None, Some(_)) => From::Entered,
+            (None, None) => From::Sources,
+        },
+        set: match found {
+            None => Set::ByHand,
+            Some(found) if found.at_or_below.is_some() => Set::AtOrBelow,
+            Some(_) => Set::Slowest,
+        },
         turn,
         feed,
         point: point.filter(|_| hole.is_some()),
@@ -83,21 +97,20 @@ pub(super) fn figures(inp: &Inputs, cut: &Cut, deep: f64) -> Result<Fed, FeedBan
 }
 
 pub(super) fn tell(a: &mut Answer, cut: &Cut, fed: &Fed) {
-    a.line("turn-feed", fed.turn).says(if fed.lead {
-        "The thread's pitch; with several starts times the starts."
-    } else if fed.is_faster {
-        "The slowest power feed, though faster than the feed aimed at, per rev."
-    } else if fed.powered {
-        "The power feed at or below the feed aimed at, per rev."
-    } else {
-        "By hand, per rev."
-    });
+    a.line("turn-feed", fed.turn)
+        .says(match (fed.from, fed.set) {
+            (From::Pitch, _) => "The thread's pitch; with several starts times the starts.",
+            (_, Set::Slowest) => {
+                "The slowest power feed, though faster than the feed aimed at, per rev."
+            }
+            (_, Set::AtOrBelow) => "The power feed at or below the feed aimed at, per rev.",
+            (_, Set::ByHand) => "By hand, per rev.",
+        });
     a.line("feed", fed.feed)
         .says("Per minute, at that spindle speed.");
-    let line = a.line("feed-aim", fed.wanted).says(if fed.own {
-        "As given, per rev."
-    } else {
-        fed.band.says(cut)
+    let line = a.line("feed-aim", fed.wanted).says(match fed.from {
+        From::Sources => fed.band.says(cut),
+        From::Entered | From::Pitch => "As given, per rev.",
     });
     if let Some((low, high)) = fed.band.band {
         line.band(low, high, "lightest and heaviest figure of the sources");
@@ -109,19 +122,22 @@ pub(super) fn tell(a: &mut Answer, cut: &Cut, fed: &Fed) {
     if let Some(time) = fed.time {
         let line = a.line("time", time).places(0, 0);
         if cut.kind == "thread" {
-            line.label("Time to the shoulder")
-                .places(1, 1)
-                .says("Length of the thread at that feed: so long until the half nuts have to be opened.");
+            line.label("Time to the shoulder").places(1, 1).says(
+                "Length of the thread at that feed: so long until the half nuts have to be opened.",
+            );
         } else {
             line.says("Depth and point at that feed; withdrawing to clear chips is extra.");
         }
     }
     if let Some(removal) = fed.removal {
-        a.line("removal", removal).says(if cut.kind == "drill" {
-            "Area of the hole \u{d7} feed."
-        } else {
-            "Cutting speed at the diameter entered \u{d7} feed per rev \u{d7} depth."
-        });
+        let small = removal.in3_per_min() < 0.1;
+        a.line("removal", removal)
+            .places(if small { 4 } else { 2 }, if small { 2 } else { 1 })
+            .says(if cut.kind == "drill" {
+                "Area of the hole \u{d7} feed."
+            } else {
+                "Cutting speed at the diameter entered \u{d7} feed per rev \u{d7} depth."
+            });
     }
 }
 

@@ -138,12 +138,18 @@ fn horsepower(inp: &Inputs, power: Power) -> String {
 }
 
 pub(super) fn tell(a: &mut Answer, load: &Load) {
+    let places = if load.nominal.horsepower() < 0.1 {
+        3
+    } else {
+        2
+    };
     a.line("motor-need", load.nominal)
+        .places(places, places)
         .says(load.says.clone())
         .band(load.low, load.high, load.range);
     let of = |power: Power| Share::from_fraction(power / load.motor);
     a.line("share", of(load.nominal))
-        .says("Of the motor entered.")
+        .says("Of the motor in this entry.")
         .band(of(load.low), of(load.high), load.range);
     a.work(|w| w.step("Power from the motor", &load.lines, load.source));
     if load.range.starts_with("sharp") {

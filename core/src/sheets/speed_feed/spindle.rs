@@ -5,14 +5,16 @@ use super::fields::*;
 use super::step::{Chosen, choose_step, no_speed};
 use crate::cutting::sources::*;
 use crate::cutting::*;
-use crate::quantity::{Length, Number, Pitch, RotationalSpeed, SurfaceSpeed, System, decimal};
 use crate::quantity::units::PERCENT;
+use crate::quantity::{Length, Number, Pitch, RotationalSpeed, SurfaceSpeed, System, decimal};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Operation;
 use crate::standards::feeds::COUNTERBORE_SHARE;
 
 /// Cuts at a share of the drilling speed: a faster one chatters and shortens the edge's life, no more.
 const SLOW: &[&str] = &["sink", "counterbore"];
+/// Cuts whose start is a share of a speed that their edge bears: half as fast again is within what it bears.
+const SHARED: &[&str] = &["sink", "counterbore", "step", "part", "tap"];
 
 const PARTED: &str = "half of the turning speed, up to the whole (TM 1-420): a light lathe starts slow and keeps it there if the blade sings";
 const STEPPED: &str =
@@ -62,8 +64,8 @@ pub(super) struct Spindle {
 
 impl Spindle {
     /// So much faster than the start that it is no longer a matter of tool life.
-    pub(super) fn far_too_fast(&self) -> bool {
-        self.too_fast && self.surface / self.start > FAR
+    pub(super) fn far_too_fast(&self, cut: &Cut) -> bool {
+        self.too_fast && !cut.is_one_of(SHARED) && self.surface / self.start > FAR
     }
 }
 
@@ -225,6 +227,7 @@ pub(super) fn rule_of_thumb(inp: &Inputs) -> (SpeedRule, &'static str, String) {
 /// The results of the spindle.
 pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
     a.line("rpm", s.step).says(match s.held {
+        Held::Tap if s.too_fast => format!("The slowest spindle speed ({}), though faster than the lowest sourced figure: by hand is safer.", s.machine),
         Held::Tap => format!("The slowest spindle speed ({}): by power a tap begins there, whatever its edge bears. A reversing head may go up to the exact speed.", s.machine),
         Held::NoPitch => format!("The slowest spindle speed ({}): give the pitch, for the carriage has to be stopped in time.", s.machine),
         Held::Carriage(limit) if s.step <= limit * (1.0 + 1e-9) => format!("Spindle speed at or below {} ({}), where the carriage goes {}: the half nuts have to be opened in time, though the edge bears more.", inp.show_to(limit, 0, 0), s.machine, inp.show(CARRIAGE_MOST)),
@@ -238,6 +241,8 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
         "As entered."
     } else if ruled {
         "Where to start, by the rule under the rows."
+    } else if matches!(cut.kind, "tap" | "thread") {
+        "The lowest sourced figure: what the edge bears."
     } else {
         "The lowest sourced figure; go up while the chips stay short and the edge lasts."
     });

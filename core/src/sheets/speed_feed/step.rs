@@ -111,6 +111,9 @@ pub(in crate::sheets) fn tell_speeds<'a>(
     } else {
         String::new()
     };
-    table.note(format!("Marked: the default, {}.{bridged}{harder}", aim.because));
+    table.note(format!(
+        "Marked: the default, {}.{bridged}{harder}",
+        aim.because
+    ));
     table
 }

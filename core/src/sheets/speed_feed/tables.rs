@@ -151,16 +151,28 @@ const SAW_REMEDIES: &[[&str; 4]] = &[
     ["labors, belt slips", "less feed", "power goes with the metal removed", "several passes, back gear"],
 ];
 
+/// The feed of a thread is its pitch.
+#[rustfmt::skip]
+const THREAD_REMEDIES: &[[&str; 4]] = &[
+    ["chatters", "one spindle speed slower", "away from the frequency that sings", "a lighter pass, less overhang, gibs snugged"],
+    ["tears the flanks", "oil and a sharp edge", "the edge drags", "feed in along one flank, a lighter pass"],
+    ["labors, belt slips", "a lighter pass", "power goes with the metal removed", "back gear"],
+];
+
 pub(super) fn remedies(a: &mut Answer, cut: &Cut) {
+    // what a tap tells stands in its own calculation
+    if cut.kind == "tap" {
+        return;
+    }
     let table = a.table(
         "remedies",
         "If the cut goes wrong",
         &["If it", "Change first", "Because", "Then"],
     );
-    let rows = if cut.kind == "saw" {
-        SAW_REMEDIES
-    } else {
-        REMEDIES_IN_ORDER
+    let rows = match cut.kind {
+        "saw" => SAW_REMEDIES,
+        "thread" => THREAD_REMEDIES,
+        _ => REMEDIES_IN_ORDER,
     };
     for row in rows {
         table.row(row.iter().map(|cell| Value::words(*cell)).collect());

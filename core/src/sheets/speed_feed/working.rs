@@ -1,7 +1,7 @@
 //! How was it figured? Each formula, then this entry's numbers, then the result as printed.
 
 use super::Cut;
-use super::milling::{Milled, Set};
+use super::milling::{Lies, Milled, Set};
 use super::per_turn::Fed;
 use super::spindle::{Held, Spindle, rule_of_thumb};
 use crate::cutting::sources::*;
@@ -95,7 +95,7 @@ pub(super) fn milled(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
             ],
             &TOOTH_FEED,
         );
-        if !m.centred {
+        if m.lies != Lies::Centered {
             w.step(
                 "Chip in a narrow cut",
                 &[
@@ -115,9 +115,9 @@ pub(super) fn milled(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
             );
         }
         let (dn, rn) = (inp.num(cut.diameter), inp.num(m.radial));
-        let put = if m.arbor {
+        let put = if m.lies == Lies::Arbor {
             format!("\u{221a}({rn} \u{d7} ({dn} \u{2212} {rn}))")
-        } else if m.centred {
+        } else if m.lies == Lies::Centered {
             format!("({dn} \u{2212} \u{221a}({dn}\u{b2} \u{2212} {rn}\u{b2})) / 2")
         } else {
             format!("\u{221a}({rn} \u{d7} ({dn} \u{2212} {rn})), or the radius")
