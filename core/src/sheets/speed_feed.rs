@@ -1,27 +1,34 @@
-//! How fast should it turn and feed for this cut? A band of cutting speeds, the machine's own steps, and the chip they leave.
+//! How fast should it turn and feed for this cut? A band of cutting speeds, the machine's own speeds and feeds, the chip and the power.
 
-use crate::cutting::sources::{CAST_ALLOY, COBALT, REMEDIES};
-use crate::quantity::{Length, RotationalSpeed};
+use crate::cutting::sources::{CAST_ALLOY, COBALT, DRILL_PUSH};
+use crate::quantity::{FeedPerRev, Length, RemovalRate, RotationalSpeed};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::{CutterMaterial, Material};
 use crate::standards::feeds::MillingCutter;
 
-pub(super) mod care;
+pub(super) mod cautions;
+mod drawing;
 mod fields;
+mod milled;
 mod milling;
 mod per_turn;
+mod power;
 mod spindle;
 mod step;
+mod tables;
+mod turn_feed;
+mod working;
 
+pub(super) use cautions as care;
 use fields::*;
 pub(super) use fields::{RPM_COLUMN, WORK};
 pub(super) use step::{Chosen, choose_step, no_speed, tell_speeds, work_of};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "speed-feed",
-    revision: 2,
+    revision: 3,
     title: "Speed and feed for a cut",
-    question: "Which spindle and feed steps should I set for this cut?",
+    question: "Which spindle speed and feed should I set for this cut?",
     aside: "material, cutter, diameter",
     words: &[
         "rpm",
@@ -56,6 +63,20 @@ pub(super) static SHEET: Sheet = Sheet {
         "parting",
         "arbor",
         "collars",
+        "arbor key",
+        "collar run-out",
+        "vibration",
+        "feeds and speeds",
+        "speeds and feeds",
+        "drill press",
+        "drilling machine",
+        "drill speed",
+        "cutoff",
+        "stepover",
+        "depth of cut",
+        "horsepower",
+        "pilot hole",
+        "peck drilling",
         "cobalt",
         "chip thinning",
         "time for a pass",
@@ -71,15 +92,26 @@ pub(super) static SHEET: Sheet = Sheet {
 
 fn finds() -> Vec<Find> {
     let named = |material: &Material| Find {
-        keys: vec![
+        keys: [
             material.label().to_ascii_lowercase(),
             format!("{} speed", material.id().replace('-', " ")),
-        ],
+        ]
+        .into_iter()
+        .chain(other_spelling(material.label()))
+        .collect(),
         title: format!("Cutting speed: {}", material.label()),
         aside: "milling, drilling, turning".into(),
         entry: vec![("work", material.id().to_owned())],
     };
     Material::ALL.iter().map(named).collect()
+}
+
+/// The British way to write a label, where it differs.
+fn other_spelling(label: &str) -> Option<String> {
+    let british = label
+        .replace("aluminum", "aluminium")
+        .replace("gray", "grey");
+    (british != label).then(|| british.to_ascii_lowercase())
 }
 
 /// The entry as typed values, and what speed it comes to.
@@ -130,13 +162,21 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         diameter: inp.get("diameter")?,
         step: RotationalSpeed::ZERO,
     };
-    spindle::spindle(inp, &mut a, &mut cut)?;
+    let spindle = spindle::spindle(inp, &cut)?;
+    cut.step = spindle.step;
+    spindle::tell(inp, &mut a, &cut, &spindle);
+    tables::spindle(&mut a, &cut, &spindle);
+    working::spindle(inp, &mut a, &cut, &spindle);
+    cautions::spindle(inp, &mut a, &cut, &spindle);
     if cut.milling_cutter().is_some() {
-        milling::milling(inp, &mut a, &cut)?;
+        mill(inp, &mut a, &cut)?;
     } else {
-        per_turn::per_turn(inp, &mut a, &cut);
+        feed_per_turn(inp, &mut a, &cut, &spindle);
     }
-    cautions(&mut a, &cut);
+    tables::remedies(&mut a, &cut);
+    tables::arbor(&mut a, &cut);
+    cautions::care(&mut a, &cut);
+    cautions::material(&mut a, &cut);
     // on screen the declared order holds: what to set first
     crate::order::sort_by_key(&mut a.lines, |line| {
         RESULTS.iter().position(|res| res.id == line.id)
@@ -144,39 +184,76 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     Ok(a)
 }
 
-/// What to change first when the cut goes wrong, in order, with the reason.
-#[rustfmt::skip]
-const REMEDIES_IN_ORDER: &[[&str; 4]] = &[
-    ["chatters", "one spindle step slower", "away from the frequency that sings", "more feed per tooth, less overhang, gibs snugged, shallower"],
-    ["rubs, dust for chips", "more feed", "the edge must get under the skin", "one spindle step slower, then a sharp edge"],
-    ["burns, blue chips with HSS", "one spindle step slower", "heat goes with speed first", "coolant or oil, then a sharp edge"],
-    ["squeals", "more feed", "a light chip rubs", "one spindle step slower, a drop of oil, look for wear"],
-    ["chips its edge", "less feed", "the tooth is overloaded", "slack and looseness out, tougher cutter"],
-    ["leaves a rough face", "less feed", "the marks are nearer", "a sharp edge, oil, one step faster"],
-    ["labours, belt slips", "less depth", "power goes with the metal removed", "less feed, back gear"],
-];
+fn mill(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Stop> {
+    let Some(m) = milling::figures(inp, cut)? else {
+        a.note(
+            "feed-open",
+            "About the feed",
+            "Give teeth and radial depth of the cut to get the table feed and the chip.",
+        );
+        drawing::hole_or_bar(inp, a, cut);
+        return Ok(());
+    };
+    milled::tell(inp, a, cut, &m);
+    tables::milled(a, cut, &m);
+    working::milled(inp, a, cut, &m);
+    cautions::milled(inp, a, cut, &m);
+    let tooth = FeedPerRev::from_mm_per_rev(m.chip.mm_per_tooth());
+    load(inp, a, cut, m.removal, tooth);
+    drawing::milled(inp, a, cut, &m);
+    Ok(())
+}
 
-fn cautions(a: &mut Answer, cut: &Cut) {
-    let table = a.table(
-        "remedies",
-        "If the cut goes wrong",
-        &["If it", "Change first", "Because", "Then"],
-    );
-    for row in REMEDIES_IN_ORDER {
-        table.row(row.iter().map(|cell| Value::words(*cell)).collect());
+fn feed_per_turn(inp: &Inputs, a: &mut Answer, cut: &Cut, spindle: &spindle::Spindle) {
+    match per_turn::figures(inp, cut, spindle.deep) {
+        Ok(fed) => {
+            per_turn::tell(a, cut, &fed);
+            tables::drill_feeds(a, &fed.band);
+            working::fed(inp, a, cut, &fed);
+            fed.band.sources(a, cut);
+            if cut.kind == "drill"
+                && let Some(push) = power::push(inp, cut, fed.turn)
+            {
+                a.line("thrust", push)
+                    .says("By the drilling formula for steel of 200 HB, without a pilot hole.");
+                a.source(&DRILL_PUSH);
+            }
+            load(inp, a, cut, fed.removal, fed.turn);
+            if cut.kind == "ream" {
+                per_turn::reamer(a, cut, true);
+            }
+            cautions::fed(inp, a, cut, spindle, Some(&fed));
+        }
+        Err(band) => {
+            tables::drill_feeds(a, &band);
+            band.sources(a, cut);
+            if cut.kind == "ream" {
+                per_turn::reamer(a, cut, false);
+            }
+            cautions::no_feed(a, cut);
+            cautions::fed(inp, a, cut, spindle, None);
+        }
     }
-    table.note("Common practice; one change at a time.");
-    a.source(&REMEDIES);
-    care::care(a, cut.kind);
-    a.stop("start-spindle", "Before you start the spindle", "Work clamped against the cut and stops tight, guard on, glasses on, no gloves, key out. Clear chips with a brush, spindle stopped.");
-    if cut.is_one_of(MILL) {
-        a.note("feed-direction", "Which way to feed", "Feed against the cutter unless the table's slack is taken out: in climb milling the cutter pulls the work in.");
+    drawing::hole_or_bar(inp, a, cut);
+}
+
+/// What it asks of the motor, where the metal removed is known.
+fn load(inp: &Inputs, a: &mut Answer, cut: &Cut, removal: Option<RemovalRate>, feed: FeedPerRev) {
+    let Some(removal) = removal else { return };
+    match power::load(inp, cut, removal, feed) {
+        Some(load) => {
+            power::tell(a, &load);
+            power::caution(inp, a, cut, &load);
+        }
+        None => {
+            a.note(
+                "power-unknown",
+                "About the power",
+                format!(
+                    "No figure is known for the power that {} takes.",
+                    cut.material.label()
+                ),
+            );
+        }
     }
-    if cut.kind == "saw" {
-        a.note("thin-saw", "Before you saw", "A thin saw grabs. Do not key it to break it, keep the arbor run-out small, and climb only with no slack.");
-    }
-    if cut.kind == "drill" {
-        a.note("breakthrough", "At the breakthrough", "Ease the feed: the drill grabs as the point comes through. Hold the work in a vice or clamps, never by hand.");
-    }
-    care::metal(a, cut.material);
 }

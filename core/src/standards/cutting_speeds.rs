@@ -4,177 +4,12 @@
 //! cutter, and speed is easily added. Figures from memory widen the band and are marked, and give the start only where
 //! nothing was read.
 
+pub use super::cutting_speeds_band::*;
+pub use super::work_materials::Material;
 use super::{
     cutting_speeds_hole, cutting_speeds_milling, cutting_speeds_steel, cutting_speeds_turning,
 };
 use crate::quantity::{Length, RotationalSpeed, SurfaceSpeed};
-
-/// The work materials that the tables know, as a shop calls them.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
-pub enum Material {
-    /// Leaded or resulphurised steel for automatic lathes.
-    FreeMachiningSteel,
-    /// Mild or machine steel, low carbon.
-    MildSteel,
-    /// Carbon steel from about 0.4 to 0.7 % C.
-    CarbonSteel,
-    /// Alloy steel, annealed.
-    AlloySteel,
-    /// Tool steel, annealed.
-    ToolSteel,
-    /// Stainless steel.
-    StainlessSteel,
-    /// Steel castings.
-    CastSteel,
-    /// Wrought iron.
-    WroughtIron,
-    /// Grey cast iron: most machine castings.
-    GrayIron,
-    /// Malleable cast iron.
-    MalleableIron,
-    /// Ductile (nodular) cast iron.
-    DuctileIron,
-    /// Austenitic cast iron, rich in nickel.
-    AusteniticIron,
-    /// Brass, soft.
-    Brass,
-    /// Brass, hard.
-    HardBrass,
-    /// Bronze.
-    Bronze,
-    /// Copper.
-    Copper,
-    /// Wrought aluminium alloy.
-    Aluminium,
-    /// Cast aluminium alloy.
-    CastAluminium,
-    /// Magnesium alloy.
-    Magnesium,
-    /// Zinc die casting.
-    Zinc,
-    /// Titanium alloy.
-    Titanium,
-    /// Nickel copper alloy (monel).
-    Monel,
-    /// Nickel and its softer alloys.
-    Nickel,
-    /// Thermoplastics.
-    Thermoplastic,
-    /// Thermosets.
-    Thermoset,
-}
-
-impl Material {
-    /// All of them, in the order of a list on screen.
-    pub const ALL: [Self; 25] = [
-        Self::MildSteel,
-        Self::FreeMachiningSteel,
-        Self::CarbonSteel,
-        Self::AlloySteel,
-        Self::ToolSteel,
-        Self::StainlessSteel,
-        Self::CastSteel,
-        Self::WroughtIron,
-        Self::GrayIron,
-        Self::MalleableIron,
-        Self::DuctileIron,
-        Self::AusteniticIron,
-        Self::Brass,
-        Self::HardBrass,
-        Self::Bronze,
-        Self::Copper,
-        Self::Aluminium,
-        Self::CastAluminium,
-        Self::Magnesium,
-        Self::Zinc,
-        Self::Titanium,
-        Self::Monel,
-        Self::Nickel,
-        Self::Thermoplastic,
-        Self::Thermoset,
-    ];
-
-    /// True for the metals that are hardened by heat and called by their Brinell figure.
-    pub const fn is_iron_or_steel(self) -> bool {
-        matches!(
-            self,
-            Self::FreeMachiningSteel
-                | Self::MildSteel
-                | Self::CarbonSteel
-                | Self::AlloySteel
-                | Self::ToolSteel
-                | Self::StainlessSteel
-                | Self::CastSteel
-                | Self::WroughtIron
-                | Self::GrayIron
-                | Self::MalleableIron
-                | Self::DuctileIron
-                | Self::AusteniticIron
-        )
-    }
-
-    /// The word that stands in links, stable for ever.
-    pub const fn id(self) -> &'static str {
-        match self {
-            Self::FreeMachiningSteel => "free-machining-steel",
-            Self::MildSteel => "mild-steel",
-            Self::CarbonSteel => "carbon-steel",
-            Self::AlloySteel => "alloy-steel",
-            Self::ToolSteel => "tool-steel",
-            Self::StainlessSteel => "stainless",
-            Self::CastSteel => "cast-steel",
-            Self::WroughtIron => "wrought-iron",
-            Self::GrayIron => "gray-iron",
-            Self::MalleableIron => "malleable-iron",
-            Self::DuctileIron => "ductile-iron",
-            Self::AusteniticIron => "austenitic-iron",
-            Self::Brass => "brass",
-            Self::HardBrass => "hard-brass",
-            Self::Bronze => "bronze",
-            Self::Copper => "copper",
-            Self::Aluminium => "aluminium",
-            Self::CastAluminium => "cast-aluminium",
-            Self::Magnesium => "magnesium",
-            Self::Zinc => "zinc",
-            Self::Titanium => "titanium",
-            Self::Monel => "monel",
-            Self::Nickel => "nickel",
-            Self::Thermoplastic => "thermoplastic",
-            Self::Thermoset => "thermoset",
-        }
-    }
-
-    /// The label on screen.
-    pub const fn label(self) -> &'static str {
-        match self {
-            Self::FreeMachiningSteel => "free-machining steel",
-            Self::MildSteel => "mild (low-carbon) steel",
-            Self::CarbonSteel => "medium and high carbon steel",
-            Self::AlloySteel => "alloy steel, annealed",
-            Self::ToolSteel => "tool steel, annealed",
-            Self::StainlessSteel => "stainless steel",
-            Self::CastSteel => "cast steel",
-            Self::WroughtIron => "wrought iron",
-            Self::GrayIron => "grey cast iron",
-            Self::MalleableIron => "malleable iron",
-            Self::DuctileIron => "ductile iron",
-            Self::AusteniticIron => "austenitic (nickel) cast iron",
-            Self::Brass => "brass, soft",
-            Self::HardBrass => "brass, hard",
-            Self::Bronze => "bronze",
-            Self::Copper => "copper",
-            Self::Aluminium => "aluminium, wrought",
-            Self::CastAluminium => "aluminium, cast",
-            Self::Magnesium => "magnesium",
-            Self::Zinc => "zinc die casting",
-            Self::Titanium => "titanium",
-            Self::Monel => "monel",
-            Self::Nickel => "nickel, soft alloys too",
-            Self::Thermoplastic => "plastic that melts (thermoplastic)",
-            Self::Thermoset => "plastic that chars (thermoset)",
-        }
-    }
-}
 
 /// What the cutting edge is made of.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
@@ -243,7 +78,7 @@ pub enum SpeedSource {
     HandbookSteels,
     /// Steels by hardness, turning with carbide.
     HandbookTurning,
-    /// Monel and nickel.
+    /// Nickel and its alloy with copper.
     HandbookNickel,
     /// Army manual, turning of stainless steel.
     ArmyStainless,
@@ -271,8 +106,8 @@ pub enum SpeedSource {
     TrainingCourse,
     /// A plastics supplier's guide.
     PlasticsGuide,
-    /// A plastics shop's page.
-    PlasticsShop,
+    /// Carvill, turning of plastics, high-speed steel.
+    CarvillPlastics,
     /// A threading tool maker's chart.
     ThreadingChart,
     /// A book of recipes, carbon steel tool.
@@ -285,6 +120,11 @@ impl SpeedSource {
         !matches!(self, Self::KrarMilling | Self::KrarLathe)
     }
 
+    /// Does it speak of end mills alone?
+    pub const fn is_of_end_mills(self) -> bool {
+        matches!(self, Self::EndMillChart | Self::CarbideEndMills)
+    }
+
     /// The unit in which it prints.
     pub const fn unit(self) -> SpeedUnit {
         match self {
@@ -294,7 +134,7 @@ impl SpeedSource {
             | Self::Tabellenbuch
             | Self::FundamentalsDrilling
             | Self::TrainingCourse
-            | Self::PlasticsShop => SpeedUnit::MetresPerMinute,
+            | Self::CarvillPlastics => SpeedUnit::MetresPerMinute,
             _ => SpeedUnit::Sfm,
         }
     }
@@ -411,26 +251,6 @@ impl SpeedRow {
     }
 }
 
-/// Hardness up to which a row counts as ordinary, annealed metal where no hardness is given.
-pub const ORDINARY_HARDNESS_HB: u16 = 260;
-
-/// The band that the sources leave for one material, operation and cutter.
-#[derive(Clone, PartialEq, Debug)]
-pub struct SpeedBand {
-    /// The slowest figure of all sources.
-    pub low: SurfaceSpeed,
-    /// Where to start.
-    pub start: SurfaceSpeed,
-    /// The fastest figure of all sources.
-    pub high: SurfaceSpeed,
-    /// The row that gives the start: the default source.
-    pub default: SpeedRow,
-    /// All rows that the band covers, the default one among them.
-    pub rows: Vec<SpeedRow>,
-    /// True where no hardness was given and harder rows were left out.
-    pub harder_rows_left_out: bool,
-}
-
 /// Shows every row of the speed tables.
 fn each(see: &mut dyn FnMut(SpeedRow)) {
     for kept in [
@@ -449,66 +269,20 @@ fn each(see: &mut dyn FnMut(SpeedRow)) {
     cutting_speeds_steel::each(see);
 }
 
+/// The rows of one work material.
+pub(crate) fn rows_of(material: Material) -> Vec<SpeedRow> {
+    let mut rows = Vec::new();
+    each(&mut |row| {
+        if row.material == material {
+            rows.push(row);
+        }
+    });
+    rows
+}
+
 /// Every row of the speed tables.
 pub fn all_speed_rows() -> impl Iterator<Item = SpeedRow> {
     let mut rows = Vec::new();
     each(&mut |row| rows.push(row));
     rows.into_iter()
-}
-
-/// The band of published cutting speeds, or nothing where no source that we know covers it.
-///
-/// With a hardness, rows printed for another hardness fall out, and for iron and steel above [`ORDINARY_HARDNESS_HB`] those
-/// that name none. Without one, rows for metal harder than
-/// [`ORDINARY_HARDNESS_HB`] fall out, unless there are no others.
-///
-/// ```
-/// use benchslate_core::standards::cutting_speeds::*;
-/// let band = speed_band(Material::MildSteel, Operation::Drilling, CutterMaterial::HighSpeedSteel, None).unwrap();
-/// // Kalpakjian's 500 rpm at 12.5 mm is 19.6 m/min; the Navy's band is 80 to 110 ft/min.
-/// assert!(band.low.sfm() > 64.0 && band.high.sfm() < 111.0);
-/// ```
-pub fn speed_band(
-    material: Material,
-    operation: Operation,
-    cutter: CutterMaterial,
-    hardness_hb: Option<u16>,
-) -> Option<SpeedBand> {
-    let mut matching = Vec::new();
-    each(&mut |row| {
-        if (row.material, row.operation, row.cutter) == (material, operation, cutter) {
-            matching.push(row);
-        }
-    });
-    let fits = |row: &SpeedRow| match (row.hardness, hardness_hb) {
-        (None, None) => true,
-        // a row that names no hardness speaks of ordinary metal: of hard iron or steel it says nothing
-        (None, Some(hb)) => hb <= ORDINARY_HARDNESS_HB || !material.is_iron_or_steel(),
-        (Some((from, to)), Some(hb)) => from <= hb && hb <= to,
-        (Some((_, to)), None) => to <= ORDINARY_HARDNESS_HB,
-    };
-    let mut rows: Vec<SpeedRow> = matching.iter().copied().filter(fits).collect();
-    if rows.is_empty() && hardness_hb.is_none() {
-        rows.clone_from(&matching);
-    }
-    let default = rows.iter().copied().min_by(|a, b| {
-        let key = |row: &SpeedRow| (!row.source.read_in_print(), row.low_speed().m_per_min());
-        key(a)
-            .partial_cmp(&key(b))
-            .unwrap_or(core::cmp::Ordering::Equal)
-    })?;
-    let low = rows
-        .iter()
-        .fold(default.low_speed(), |low, row| low.min(row.low_speed()));
-    let high = rows
-        .iter()
-        .fold(default.high_speed(), |high, row| high.max(row.high_speed()));
-    Some(SpeedBand {
-        low,
-        start: default.low_speed(),
-        high,
-        default,
-        harder_rows_left_out: hardness_hb.is_none() && rows.len() < matching.len(),
-        rows,
-    })
 }

@@ -2,8 +2,8 @@
 //!
 //! Sources: U.S. Navy training manual 14345 (HSS twist drills, ft/min); a drill press maker's manual (HSS drills, ft/min; where the
 //! two say the same only the Navy is filed); Fundamentals of Machining Processes, Table 5.4 (m/min); a training course for metal
-//! workers (rpm, soft metals); Machinery's Handbook, older editions, tables of drilling
-//! and reaming speeds for ferrous cast metals and for light metals (ft/min, pairs; die castings left out); Kalpakjian and
+//! workers (rpm, soft metals); reprints of a handbook's tables of
+//! drilling and reaming speeds for ferrous cast metals and for light metals, edition not stated (ft/min, pairs; die castings left out); Kalpakjian and
 //! Schmid, Table 23.11 (printed as rpm at 12.5 mm); a trade table of tap speeds, a tap maker's table by hardness (2018) and a chart of
 //! suggested tapping speeds, publisher not stated, and a tap maker's page (ft/min). Two thirds, one half and one are all
 //! in print as the ratio of reaming to drilling: no single factor fits, so the pairs are kept.
@@ -76,11 +76,11 @@ const fn light(
 /// Drilling and reaming speeds as pairs, ft/min.
 #[rustfmt::skip]
 pub static PAIRS: &[PairRow] = &[
-    iron(GrayIron, "grey iron ASTM 20", 120, 150, 100, 65, 300),
-    iron(GrayIron, "grey iron ASTM 25", 160, 200, 90, 60, 225),
-    iron(GrayIron, "grey iron ASTM 30/35/40", 190, 220, 80, 55, 180),
-    iron(GrayIron, "grey iron ASTM 45/50", 220, 260, 60, 40, 125),
-    iron(GrayIron, "grey iron ASTM 55/60", 250, 320, 30, 20, 80),
+    iron(GrayIron, "gray iron ASTM 20", 120, 150, 100, 65, 300),
+    iron(GrayIron, "gray iron ASTM 25", 160, 200, 90, 60, 225),
+    iron(GrayIron, "gray iron ASTM 30/35/40", 190, 220, 80, 55, 180),
+    iron(GrayIron, "gray iron ASTM 45/50", 220, 260, 60, 40, 125),
+    iron(GrayIron, "gray iron ASTM 55/60", 250, 320, 30, 20, 80),
     iron(AusteniticIron, "austenitic type 1, 1b, 5", 100, 215, 50, 30, 150),
     iron(AusteniticIron, "austenitic type 2, 3, 6", 120, 175, 40, 25, 140),
     iron(AusteniticIron, "austenitic type 2b, 4", 150, 250, 30, 20, 125),
@@ -109,10 +109,10 @@ pub static PAIRS: &[PairRow] = &[
     iron(CastSteel, "cast steel medium-carbon alloy", 250, 300, 45, 30, 150),
     iron(CastSteel, "cast steel medium-carbon alloy", 300, 350, 30, 20, 140),
     iron(CastSteel, "cast steel medium-carbon alloy", 350, 400, 20, 10, 100),
-    light(Aluminium, "wrought aluminium, CD", 400, 400, 800),
-    light(Aluminium, "wrought aluminium, ST and A", 350, 350, 750),
-    light(CastAluminium, "aluminium sand/permanent mould casting, AC", 500, 500, 900),
-    light(CastAluminium, "aluminium sand/permanent mould casting, ST and A", 350, 350, 750),
+    light(Aluminium, "wrought aluminum, CD", 400, 400, 800),
+    light(Aluminium, "wrought aluminum, ST and A", 350, 350, 750),
+    light(CastAluminium, "aluminum sand/permanent mold casting, AC", 500, 500, 900),
+    light(CastAluminium, "aluminum sand/permanent mold casting, ST and A", 350, 350, 750),
     light(Magnesium, "wrought magnesium, A, CD, ST and A", 500, 500, 1000),
     light(Magnesium, "cast magnesium, A, CD, ST and A", 450, 450, 1000),
 ];
@@ -146,10 +146,10 @@ pub static SINGLES: &[KeptRow] = &[
     one(GrayIron, Drilling, 70, 150, NavyDrills, "cast iron"),
     one(Brass, Drilling, 200, 300, NavyDrills, "brass"),
     one(Bronze, Drilling, 200, 300, NavyDrills, "bronze"),
-    one(Monel, Drilling, 40, 50, NavyDrills, "monel"),
-    one(Aluminium, Drilling, 200, 300, NavyDrills, "aluminium"),
-    one(Aluminium, Drilling, 800, 3000, Kalpakjian, "aluminium alloys"),
-    one(CastAluminium, Drilling, 800, 3000, Kalpakjian, "aluminium alloys"),
+    one(Monel, Drilling, 40, 50, NavyDrills, "nickel-copper alloy"),
+    one(Aluminium, Drilling, 200, 300, NavyDrills, "aluminum"),
+    one(Aluminium, Drilling, 800, 3000, Kalpakjian, "aluminum alloys"),
+    one(CastAluminium, Drilling, 800, 3000, Kalpakjian, "aluminum alloys"),
     one(Magnesium, Drilling, 1100, 3000, Kalpakjian, "magnesium alloys"),
     one(MildSteel, Drilling, 500, 800, Kalpakjian, "steels"),
     one(CarbonSteel, Drilling, 500, 800, Kalpakjian, "steels"),
@@ -163,17 +163,18 @@ pub static SINGLES: &[KeptRow] = &[
     one(ToolSteel, Drilling, 50, 60, DrillPressManual, "tool steel, 1.2 % C"),
     by_hardness(AlloySteel, Drilling, (300, 400), 20, 30, DrillPressManual, "alloy steel, 300 to 400 HB"),
     one(MalleableIron, Drilling, 80, 90, DrillPressManual, "malleable iron"),
-    one(Nickel, Drilling, 40, 50, DrillPressManual, "high nickel steel or monel"),
+    one(Nickel, Drilling, 40, 50, DrillPressManual, "high nickel steel or nickel-copper alloy"),
     one(Bronze, Drilling, 70, 150, DrillPressManual, "high tensile bronze"),
     one(Zinc, Drilling, 76, 76, FundamentalsDrilling, "zinc alloys, 80 to 100 HB"),
     by_hardness(Titanium, Drilling, (110, 200), 30, 30, FundamentalsDrilling, "titanium, pure"),
-    one(Copper, Drilling, 53, 70, TrainingCourse, "aluminium and copper, 10 to 16 mm"),
-    one(Aluminium, Tapping, 50, 150, TapTrade, "aluminium"),
+    // the page says 22 m/min in words and prints rpm that come to 53 to 70 m/min at 10 to 16 mm
+    one(Copper, Drilling, 22, 70, TrainingCourse, "copper: 22 m/min in its words, to 70 by its rpm"),
+    one(Aluminium, Tapping, 50, 150, TapTrade, "aluminum"),
     one(Brass, Tapping, 50, 200, TapTrade, "brass"),
     one(Bronze, Tapping, 50, 100, TapTrade, "bronze"),
     one(GrayIron, Tapping, 50, 100, TapTrade, "cast iron"),
     one(Copper, Tapping, 30, 60, TapTrade, "copper"),
-    one(Monel, Tapping, 20, 40, TapTrade, "monel"),
+    one(Monel, Tapping, 20, 40, TapTrade, "nickel-copper alloy"),
     one(StainlessSteel, Tapping, 5, 35, TapTrade, "stainless steel"),
     one(Titanium, Tapping, 10, 40, TapTrade, "titanium alloys"),
     one(Zinc, Tapping, 60, 150, TapTrade, "zinc die casting"),
@@ -232,7 +233,7 @@ pub static TAPS: &[KeptRow] = &[
     tap(Brass, (30, 200), 50, 65, TapMaker, "brass"),
     tap(Titanium, (50, 270), 22, 40, TapMaker, "titanium, alloyed, under 270 HB"),
     tap(Titanium, (270, 350), 16, 22, TapMaker, "titanium, alloyed, 270 to 350 HB"),
-    tap(CastAluminium, NONE, 32, 150, TapMaker, "aluminium with silicon, all three rows"),
+    tap(CastAluminium, NONE, 32, 150, TapMaker, "aluminum with silicon, all three rows"),
     tap(Thermoset, NONE, 22, 40, TapMaker, "thermosetting"),
     tap(Thermoplastic, NONE, 60, 105, TapMaker, "thermoplastic"),
     tap(AlloySteel, (350, 450), 10, 16, TapMaker, "alloy steel, over 350 HB"),
@@ -242,6 +243,10 @@ pub static TAPS: &[KeptRow] = &[
     tap(Nickel, (50, 150), 22, 40, TapMaker, "nickel, unalloyed"),
     tap(Nickel, (270, 350), 10, 16, TapMaker, "nickel, alloyed, 270 to 350 HB"),
     tap(Bronze, (200, 470), 10, 16, TapMaker, "bronze, high strength"),
+    tap(MildSteel, NONE, 30, 50, TapPage, "mild steel"),
+    tap(CarbonSteel, NONE, 20, 40, TapPage, "carbon steel"),
+    tap(StainlessSteel, NONE, 10, 20, TapPage, "stainless steel"),
+    tap(GrayIron, NONE, 30, 60, TapPage, "gray cast iron"),
     tap(ToolSteel, NONE, 15, 25, TapPage, "tool steels"),
     tap(Bronze, NONE, 30, 40, TapPage, "bronze"),
     tap(Magnesium, NONE, 50, 70, TapPage, "magnesium alloy"),

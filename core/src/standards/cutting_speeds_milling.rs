@@ -4,7 +4,8 @@
 //! 5th ed. 2022, pp. 272 and 274 (m/min); Krar et al., Technology of Machine Tools (ft/min, from memory); Machine Shop Work,
 //! Table IV (ft/min, carbon steel); a milling machine maker's manual (ft/min, HSS); an end mill maker's chart, roughing to
 //! finishing (ft/min, HSS); carbide end mills, makers' charts (ft/min); a shop handout (ft/min). The printed unit is the authoritative one. Of the last
-//! four only the metals that the others lack are filed: the rest of each chart is a check. Two doubtful cells of Carvill's carbide
+//! four only the metals that the others lack are filed: the rest of each chart is a check. A chart of end mills says nothing to arbor
+//! cutters and face mills where another row or rule does (`SpeedSource::is_of_end_mills`). Two doubtful cells of Carvill's carbide
 //! table (mild steel with K20, steel castings) are left out.
 
 use super::cutting_speeds::CutterMaterial::{
@@ -42,7 +43,7 @@ pub static ROWS: &[KeptRow] = &[
     row(Bronze, Hss, 35, 35, CarvillHss, "bronze"),
     row(HardBrass, Hss, 45, 45, CarvillHss, "hard brass"),
     row(Copper, Hss, 60, 60, CarvillHss, "copper"),
-    row(Aluminium, Hss, 100, 100, CarvillHss, "aluminium alloy"),
+    row(Aluminium, Hss, 100, 100, CarvillHss, "aluminum alloy"),
     row(MildSteel, Carbide, 150, 150, CarvillCarbide, "mild steel, brazed P10"),
     row(MildSteel, Carbide, 130, 130, CarvillCarbide, "mild steel, brazed P30"),
     row(MildSteel, Carbide, 100, 100, CarvillCarbide, "mild steel, brazed P40"),
@@ -71,8 +72,8 @@ pub static ROWS: &[KeptRow] = &[
     row(GrayIron, Carbide, 60, 60, Tabellenbuch, "gray cast iron"),
     row(MalleableIron, Hss, 18, 18, Tabellenbuch, "malleable cast iron"),
     row(MalleableIron, Carbide, 50, 50, Tabellenbuch, "malleable cast iron"),
-    row(CastAluminium, Hss, 80, 80, Tabellenbuch, "aluminium, hard cast"),
-    row(CastAluminium, Carbide, 120, 120, Tabellenbuch, "aluminium, hard cast"),
+    row(CastAluminium, Hss, 80, 80, Tabellenbuch, "aluminum, hard cast"),
+    row(CastAluminium, Carbide, 120, 120, Tabellenbuch, "aluminum, hard cast"),
     row(AlloySteel, Hss, 40, 70, KrarMilling, "alloy steel"),
     row(AlloySteel, Carbide, 150, 250, KrarMilling, "alloy steel"),
     row(Aluminium, Hss, 500, 1000, KrarMilling, "aluminum"),
@@ -108,7 +109,7 @@ pub static ROWS: &[KeptRow] = &[
     row(Titanium, Hss, 25, 40, EndMillChart, "titanium 6Al-4V, 310 HB"),
     row(Magnesium, Hss, 800, 1000, EndMillChart, "magnesium"),
     row(Zinc, Hss, 800, 1000, EndMillChart, "zinc die castings, 100 HB"),
-    row(Monel, Hss, 60, 80, EndMillChart, "K-monel, 285 HB"),
+    row(Monel, Hss, 60, 80, EndMillChart, "nickel-copper alloy, age-hardened, 285 HB"),
     row(Nickel, Hss, 60, 80, EndMillChart, "nickel, 280 HB"),
     row(Thermoset, Hss, 800, 1000, EndMillChart, "phenolic laminate"),
     row(FreeMachiningSteel, Carbide, 150, 400, CarbideEndMills, "leaded steels"),
@@ -116,13 +117,13 @@ pub static ROWS: &[KeptRow] = &[
     row(DuctileIron, Carbide, 100, 375, CarbideEndMills, "ductile iron"),
     row(Brass, Carbide, 250, 500, CarbideEndMills, "brass and bronze"),
     row(Bronze, Carbide, 250, 500, CarbideEndMills, "brass and bronze"),
-    row(Aluminium, Carbide, 400, 1200, CarbideEndMills, "aluminium and its alloys"),
+    row(Aluminium, Carbide, 400, 1200, CarbideEndMills, "aluminum and its alloys"),
     row(GrayIron, Carbide, 100, 500, CarbideEndMills, "cast and malleable iron"),
     row(MalleableIron, Carbide, 100, 500, CarbideEndMills, "cast and malleable iron"),
-    row(Magnesium, Carbide, 400, 400, CarbideEndMills, "magnesium"),
+    row(Magnesium, Carbide, 400, 400, CarbideEndMills, "magnesium, chart not found again"),
     row(Magnesium, Carbide, 800, 1400, CarbideEndMills, "magnesium, another maker"),
     row(Copper, Carbide, 450, 850, CarbideEndMills, "copper and its alloys"),
-    row(Monel, Carbide, 100, 200, CarbideEndMills, "monel"),
+    row(Monel, Carbide, 100, 200, CarbideEndMills, "nickel-copper alloy"),
     row(Nickel, Carbide, 50, 150, CarbideEndMills, "nickel alloys"),
     row(Titanium, Carbide, 100, 400, CarbideEndMills, "titanium, soft"),
     row(Titanium, Carbide, 50, 150, CarbideEndMills, "titanium, hard"),

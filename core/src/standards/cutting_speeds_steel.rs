@@ -1,9 +1,10 @@
 //! How fast may an edge pass through steel? One table for turning, milling, drilling and reaming, by hardness, ft/min.
 //!
-//! Source: Machinery's Handbook, older editions, recommended cutting speeds for plain carbon and alloy steels, tool steels and
-//! stainless steels (HSS tools; reaming with carbide too). Drilling and reaming were read in two reprints, turning and milling in
+//! Source: reprints of a handbook's table, edition not stated: recommended cutting speeds for plain carbon and alloy steels, tool
+//! steels and stainless steels (HSS tools; reaming with carbide too). Drilling and reaming were read in two reprints, turning and milling in
 //! one; the carbide column of turning is that of an earlier edition, in its own reprint. A zero was not read. The reaming speed of
-//! water hardening tool steel (35 beside 85 for drilling) looks like a misprint and is left out.
+//! water hardening tool steel (35 beside 85 for drilling) looks like a misprint and is left out; two ends of hardness, 209 (W) and 210
+//! (A2), may be misprints too (neighbors run 150 to 200 and 200 to 250): kept as the reprint has them, an open question.
 
 use super::cutting_speeds::CutterMaterial::{Carbide, HighSpeedSteel as Hss};
 use super::cutting_speeds::Material::{self, *};
@@ -84,11 +85,11 @@ pub static STEELS: &[SteelRow] = &[
     steel(CarbonSteel, "1055 to 1095", 275, 325, [50, 45, 40, 25, 110, 0]),
     steel(CarbonSteel, "1055 to 1095", 325, 375, [35, 30, 30, 20, 90, 0]),
     steel(CarbonSteel, "1055 to 1095", 375, 425, [30, 15, 15, 10, 70, 0]),
-    steel(AlloySteel, "4140, 4150 resulphurised", 175, 200, [110, 0, 90, 60, 250, 0]),
-    steel(AlloySteel, "4140, 4150 resulphurised", 200, 250, [90, 0, 80, 50, 225, 0]),
-    steel(AlloySteel, "4140, 4150 resulphurised", 250, 300, [65, 0, 55, 30, 200, 0]),
-    steel(AlloySteel, "4140, 4150 resulphurised", 300, 375, [50, 0, 40, 25, 150, 0]),
-    steel(AlloySteel, "4140, 4150 resulphurised", 375, 425, [40, 0, 30, 15, 100, 0]),
+    steel(AlloySteel, "4140, 4150 resulfurized", 175, 200, [110, 0, 90, 60, 250, 0]),
+    steel(AlloySteel, "4140, 4150 resulfurized", 200, 250, [90, 0, 80, 50, 225, 0]),
+    steel(AlloySteel, "4140, 4150 resulfurized", 250, 300, [65, 0, 55, 30, 200, 0]),
+    steel(AlloySteel, "4140, 4150 resulfurized", 300, 375, [50, 0, 40, 25, 150, 0]),
+    steel(AlloySteel, "4140, 4150 resulfurized", 375, 425, [40, 0, 30, 15, 100, 0]),
     steel(AlloySteel, "leaded alloy steels", 150, 200, [0, 0, 100, 65, 285, 0]),
     steel(AlloySteel, "leaded alloy steels", 200, 250, [0, 0, 90, 60, 250, 0]),
     steel(AlloySteel, "leaded alloy steels", 250, 300, [0, 0, 65, 40, 200, 0]),
@@ -106,8 +107,8 @@ pub static STEELS: &[SteelRow] = &[
     hole(ToolSteel, "hot work, H41 to H43", 150, 200, [45, 30, 150]),
     hole(ToolSteel, "hot work, H41 to H43", 200, 250, [35, 20, 125]),
     hole(ToolSteel, "special purpose, L", 150, 200, [60, 40, 200]),
-    hole(ToolSteel, "mould, P2 to P6", 100, 150, [75, 50, 225]),
-    hole(ToolSteel, "mould, P20 and P21", 150, 200, [60, 40, 200]),
+    hole(ToolSteel, "mold, P2 to P6", 100, 150, [75, 50, 225]),
+    hole(ToolSteel, "mold, P20 and P21", 150, 200, [60, 40, 200]),
     hole(ToolSteel, "high-speed steel, M1, M2, T1", 200, 250, [45, 30, 150]),
     hole(ToolSteel, "high-speed steel, M4, M42, T5", 225, 275, [35, 20, 100]),
     hole(ToolSteel, "high-speed steel, T15", 225, 275, [25, 15, 80]),

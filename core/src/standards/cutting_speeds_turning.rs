@@ -3,9 +3,9 @@
 //! Sources: Krar et al., Technology of Machine Tools, HSS tool bits (from memory; the book's metric column is rounded, up to 1.7
 //! m/min off). Read: a lathe maker's operator's manual, Table 7.1, HSS, roughing and finishing; Lineham, A Text Book of Mechanical
 //! Engineering, appendix V, p. 975 (HSS in a powerful lathe, deep cuts); TM 43-0106, Table 2-8 (stainless, HSS and carbide);
-//! Machinery's Handbook, machining monel and nickel (a guide to it, p. 180); a small lathe maker's leaflet (rpm on 1 in); a bench lathe maker's
+//! Machinery's Handbook, machining nickel and nickel-copper alloys (a guide to it, p. 180); a small lathe maker's leaflet (rpm on 1 in); a bench lathe maker's
 //! manual (HSS; the metals that the others lack or give faster); a plastics
-//! supplier's turning guide (carbide, ft/min) and a plastics shop's page (nylon with HSS, m/min); a threading tool maker's chart
+//! supplier's turning guide (carbide, ft/min); Carvill, Mechanical Engineer's Data Handbook, section 5.2.7, p. 176 (plastics with HSS, m/min); a threading tool maker's chart
 //! (small uncoated tools, ft/min); Scientific American recipes (carbon steel roughing tool, by diameter).
 
 use super::cutting_speeds::CutterMaterial::{
@@ -58,9 +58,9 @@ pub static ROWS: &[KeptRow] = &[
     row(Bronze, TurningRough, 90, "bronze"),
     row(Bronze, TurningFinish, 100, "bronze"),
     row(Bronze, Threading, 25, "bronze"),
-    row(Aluminium, TurningRough, 200, "aluminium"),
-    row(Aluminium, TurningFinish, 300, "aluminium"),
-    row(Aluminium, Threading, 60, "aluminium"),
+    row(Aluminium, TurningRough, 200, "aluminum"),
+    row(Aluminium, TurningFinish, 300, "aluminum"),
+    row(Aluminium, Threading, 60, "aluminum"),
 ];
 
 /// Rows whose source gives roughing and finishing apart: low and high of each.
@@ -69,8 +69,8 @@ static PAIRED: &[(KeptRow, u16, u16)] = &[
     (read(MildSteel, TurningRough, HighSpeedSteel, (90, 90), LatheManual, "low-carbon steel"), 120, 120),
     (read(CarbonSteel, TurningRough, HighSpeedSteel, (50, 50), LatheManual, "high-carbon steel, annealed"), 65, 65),
     (read(AlloySteel, TurningRough, HighSpeedSteel, (45, 45), LatheManual, "alloy steel, normalized"), 60, 60),
-    (read(Aluminium, TurningRough, HighSpeedSteel, (200, 200), LatheManual, "aluminium alloys"), 300, 300),
-    (read(CastAluminium, TurningRough, HighSpeedSteel, (200, 200), LatheManual, "aluminium alloys"), 300, 300),
+    (read(Aluminium, TurningRough, HighSpeedSteel, (200, 200), LatheManual, "aluminum alloys"), 300, 300),
+    (read(CastAluminium, TurningRough, HighSpeedSteel, (200, 200), LatheManual, "aluminum alloys"), 300, 300),
     (read(GrayIron, TurningRough, HighSpeedSteel, (70, 70), LatheManual, "cast iron"), 80, 80),
     (read(Bronze, TurningRough, HighSpeedSteel, (100, 100), LatheManual, "bronze"), 130, 130),
     (read(ToolSteel, TurningRough, HighSpeedSteel, (50, 50), BenchLathe, "tool steel"), 50, 50),
@@ -87,12 +87,15 @@ static PAIRED: &[(KeptRow, u16, u16)] = &[
     (read(StainlessSteel, TurningRough, Carbide, (165, 220), ArmyStainless, "420, 440, 321, 347"), 165, 330),
     (read(StainlessSteel, TurningRough, Carbide, (225, 300), ArmyStainless, "430F, 416"), 225, 450),
     (read(StainlessSteel, TurningRough, Carbide, (175, 240), ArmyStainless, "420F, 303"), 195, 350),
-    (read(Monel, TurningRough, HighSpeedSteel, (70, 100), HandbookNickel, "monel"), 70, 100),
-    (read(Monel, TurningRough, Carbide, (200, 300), HandbookNickel, "monel"), 200, 300),
+    (read(Monel, TurningRough, HighSpeedSteel, (70, 100), HandbookNickel, "nickel-copper alloy"), 70, 100),
+    (read(Monel, TurningRough, Carbide, (200, 300), HandbookNickel, "nickel-copper alloy"), 200, 300),
     (read(Nickel, TurningRough, HighSpeedSteel, (70, 100), HandbookNickel, "softer nickel alloys"), 70, 100),
     (read(Nickel, TurningRough, Carbide, (200, 300), HandbookNickel, "softer nickel alloys"), 200, 300),
-    (read(Thermoplastic, TurningRough, Carbide, (490, 1960), PlasticsGuide, "ABS to PVDF, slowest and fastest"), 490, 1960),
-    (read(Thermoplastic, TurningRough, HighSpeedSteel, (40, 50), PlasticsShop, "nylon"), 40, 50),
+    (read(Thermoplastic, TurningRough, Carbide, (490, 1960), PlasticsGuide, "ABS to PVDF"), 490, 1960),
+    (read(Thermoplastic, TurningRough, Carbide, (320, 390), PlasticsGuide, "PAI"), 320, 390),
+    (read(Thermoplastic, TurningRough, HighSpeedSteel, (50, 50), CarvillPlastics, "nylon, polyethylene"), 50, 50),
+    (read(Thermoplastic, TurningRough, HighSpeedSteel, (18, 18), CarvillPlastics, "polystyrene"), 18, 18),
+    (read(Thermoset, TurningRough, HighSpeedSteel, (48, 50), CarvillPlastics, "thermosetting plastics"), 48, 50),
 ];
 
 /// Rows that stand alone.
@@ -109,7 +112,7 @@ static SINGLES: &[KeptRow] = &[
     read(StainlessSteel, Threading, Carbide, (75, 175), ThreadingChart, "300 stainless, 150 HB"),
     read(StainlessSteel, Threading, Carbide, (75, 210), ThreadingChart, "400 stainless, 195 HB"),
     read(Titanium, Threading, Carbide, (50, 100), ThreadingChart, "titanium"),
-    read(Aluminium, Threading, Carbide, (75, 250), ThreadingChart, "aluminium"),
+    read(Aluminium, Threading, Carbide, (75, 250), ThreadingChart, "aluminum"),
     read(Brass, Threading, Carbide, (75, 300), ThreadingChart, "brass, zinc"),
     read(Zinc, Threading, Carbide, (75, 300), ThreadingChart, "brass, zinc"),
 ];

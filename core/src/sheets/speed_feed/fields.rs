@@ -47,6 +47,24 @@ pub(super) const HOLE: &[&str] = &["drill", "ream", "sink", "tap", "step", "coun
 pub(super) const LATHE_CUTS: &[&str] = &["turn", "turn-finish", "thread", "bore", "part"];
 /// Lathe cuts that the power feed drives; a thread is driven by the leadscrew.
 const LATHE_FED: &[&str] = &["turn", "turn-finish", "bore", "part"];
+/// Lathe cuts whose depth is entered.
+const TURNED: &[&str] = &["turn", "turn-finish", "bore"];
+/// Cuts whose power is figured.
+const POWERED: &[&str] = &[
+    "slab",
+    "side",
+    "saw",
+    "form",
+    "face",
+    "end",
+    "tslot",
+    "dovetail",
+    "fly",
+    "drill",
+    "turn",
+    "turn-finish",
+    "bore",
+];
 const PER_TURN: &[&str] = &[
     "drill",
     "ream",
@@ -68,7 +86,7 @@ static CUTS: &[Choice] = &[
     choice("form", "form cutter"),
     choice("drill", "drill"),
     choice("ream", "machine reamer"),
-    choice("sink", "countersink or counterbore"),
+    choice("sink", "countersink"),
     choice("tap", "machine tap"),
     choice("turn", "turn, roughing"),
     choice("turn-finish", "turn, finishing"),
@@ -76,7 +94,7 @@ static CUTS: &[Choice] = &[
     choice("bore", "bore (lathe or boring head)"),
     choice("part", "part off"),
     choice("step", "step drill in thin sheet"),
-    choice("counterbore", "counterbore with a pilot"),
+    choice("counterbore", "counterbore (piloted)"),
     choice("tslot", "T-slot cutter"),
     choice("dovetail", "dovetail cutter"),
     choice("fly", "fly cutter"),
@@ -104,7 +122,7 @@ static TOOLS: &[Choice] = &[
     choice("cast-alloy", "cast alloy (cobalt and chromium)"),
 ];
 
-/// A column of spindle steps with the id that these sheets have had from the start.
+/// A column of spindle speeds with the id that these sheets have had from the start.
 pub(in crate::sheets) static RPM_COLUMN: &[Field] =
     &[
         Field::quantity("rpm", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
@@ -120,7 +138,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::number("hardness", "Brinell hardness of the work")
         .seldom()
         .example("180")
-        .hint("If you know it: rows for other hardness then fall out.")
+        .hint("If you know it: then rows for other hardnesses are left out.")
         .range(
             50.0,
             650.0,
@@ -134,42 +152,46 @@ pub(super) static FIELDS: &[Field] = &[
         .measured(),
     Field::count("teeth", "Teeth")
         .example("8")
+        .hint("For the feed; the spindle needs the diameter alone.")
         .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
-        .when(&[when("cut", MILL)]),
+        .when(&[when("cut", MILL)])
+        .optional(),
     Field::count("flutes", "Flutes of the reamer")
         .example("6")
         .hint("For its feed.")
         .range(1.0, 40.0, "reamers")
         .when(&[when("cut", &["ream"])])
         .optional(),
-    Field::length("depth", "Depth of cut")
+    Field::length("depth", "Radial depth (depth of cut)")
         .example("3/32 in")
-        .hint("From the surface toward the arbor.")
-        .range_in(0.0005, 10.0, "less is no cut, more is no hobby")
+        .hint("From the surface toward the arbor. For the feed.")
+        .range_in(0.0005, 10.0, "from a scraping to more than one pass can take")
         .when(&[when("cut", ARBOR)])
-        .measured(),
-    Field::length("width", "Width of cut")
+        .measured()
+        .optional(),
+    Field::length("width", "Radial depth (width of cut)")
         .example("1/8 in")
-        .hint("Across the feed, seen along the spindle.")
+        .hint("Across the feed, seen along the spindle. For the feed.")
         .range_in(
             0.0005,
             40.0,
             "less is no cut; a pass is no wider than the cutter",
         )
         .when(&[when("cut", FACE)])
-        .measured(),
+        .measured()
+        .optional(),
     Field::choice(
         "lies",
         "The cut lies",
         &[
-            choice("centred", "centred on the cutter"),
+            choice("centred", "centered on the cutter"),
             choice("side", "to one side"),
         ],
     )
     .when(&[when("cut", FACE)]),
-    Field::length("axial", "Cut along the spindle")
+    Field::length("axial", "Axial depth (along the spindle)")
         .example("2 in")
-        .hint("Width of a slab cut; depth of a face or end cut. For the metal removed.")
+        .hint("Width of a slab, side or saw cut; depth of a face or end cut. For the power, and how deep a slot may be.")
         .range_in(0.0005, 40.0, "less is no cut")
         .when(&[when("cut", MILL)])
         .optional(),
@@ -187,9 +209,21 @@ pub(super) static FIELDS: &[Field] = &[
         .when(&[when("cut", MILL)]),
     Field::length("hole", "Depth of the hole")
         .example("1 in")
-        .hint("Full diameter; the point is added. For the time.")
+        .hint("Full diameter; the point is added. For the time, and whether to peck.")
         .range_in(0.005, 60.0, "the reach of a drill")
         .when(&[when("cut", &["drill"])])
+        .optional(),
+    Field::length("cut-depth", "Depth of cut, on the radius")
+        .example("0.06 in")
+        .hint("For the power.")
+        .range_in(0.0005, 10.0, "from a scraping to more than one pass can take")
+        .when(&[when("cut", TURNED)])
+        .optional(),
+    Field::length("run", "Length of the thread")
+        .example("3/4 in")
+        .hint("From the start to the shoulder or the end. For the time.")
+        .range_in(0.01, 400.0, "threads that a lathe cuts")
+        .when(&[when("cut", &["thread"])])
         .optional(),
     Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
         .seldom()
@@ -205,8 +239,8 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .seldom()
     .example("80 sfm")
-    .hint("In place of the start of the band.")
-    .range(0.3, 3000.0, "what edges bear")
+    .hint("In place of the lowest sourced figure.")
+    .range(0.3, 3000.0, "from a crawl to the fastest edges")
     .optional(),
     Field::quantity(
         "chip",
@@ -216,8 +250,8 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .seldom()
     .example("0.004 ipt")
-    .hint("In place of the start of the band.")
-    .range(0.0005, 5.0, "what teeth bear")
+    .hint("In place of the sourced figure.")
+    .range(0.0005, 5.0, "from a scraping to the largest teeth")
     .when(&[when("cut", MILL)])
     .optional(),
     Field::choice(
@@ -232,13 +266,13 @@ pub(super) static FIELDS: &[Field] = &[
     .when(&[when("cut", MILL)]),
     Field::quantity(
         "turn-feed",
-        "Your own feed per turn",
+        "Your own feed per rev",
         Kind::FeedPerRev,
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.004 ipr")
-    .hint("In place of the start of the band.")
-    .range(0.0005, 5.0, "what edges bear")
+    .hint("In place of the lowest sourced figure.")
+    .range(0.0005, 5.0, "from a scraping to the heaviest feeds")
     .when(&[when("cut", PER_TURN)])
     .optional(),
     Field::quantity(
@@ -248,27 +282,21 @@ pub(super) static FIELDS: &[Field] = &[
         &[&TPI, &PITCH_MM, &PITCH_INCH],
     )
     .example("16 tpi")
-    .hint("The feed per turn is the lead.")
+    .hint("The feed per rev is the lead. In the lathe it also limits the spindle.")
     .range(0.1, 26.0, "threads that a shop cuts")
     .when(&[when("cut", &["tap", "thread"])])
     .optional(),
-    Field::rows("steps", "Mill spindle steps", RPM_COLUMN, 1, 48)
+    Field::rows("steps", "Mill spindle speeds", RPM_COLUMN, 1, 48)
         .example("70;110;175")
         .hint("As on the plate.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE)
         .when(&[when("cut", MILL)]),
-    Field::rows(
-        "press-steps",
-        "Drilling machine's spindle steps",
-        RPM_COLUMN,
-        1,
-        48,
-    )
-    .example("250;610;1100")
-    .hint("As on the plate.")
-    .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
-    .when(&[when("cut", HOLE)]),
-    Field::rows("lathe-steps", "Lathe spindle steps", RPM_COLUMN, 1, 48)
+    Field::rows("press-steps", "Drill press speeds", RPM_COLUMN, 1, 48)
+        .example("250;610;1100")
+        .hint("As on the plate.")
+        .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
+        .when(&[when("cut", HOLE)]),
+    Field::rows("lathe-steps", "Lathe spindle speeds", RPM_COLUMN, 1, 48)
         .example("50;80;125")
         .hint("As on the plate.")
         .from_shop(ShopItem::LatheSteps, LATHE)
@@ -276,50 +304,88 @@ pub(super) static FIELDS: &[Field] = &[
     Field::choice("feed-follows", "Table feed follows the spindle", FOLLOWS)
         .from_shop(ShopItem::FeedFollows, "own")
         .when(&[when("cut", MILL)]),
-    Field::rows("feeds", "Table feed steps", FEED_STEP, 1, 48)
+    Field::rows("feeds", "Table feeds", FEED_STEP, 1, 48)
         .example("1 ipm;2 ipm;4 ipm")
         .hint("As on the plate, per minute.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
         .when(&[when("cut", MILL), when("feed-follows", &["own"])]),
-    Field::rows("feeds-turn", "Table feed steps, per turn", TURN_FEED_STEP, 1, 48)
+    Field::rows("feeds-turn", "Table feeds, per rev", TURN_FEED_STEP, 1, 48)
         .example("0.002 ipr;0.004 ipr;0.008 ipr")
-        .hint("As on the plate, per turn of the spindle.")
+        .hint("As on the plate, per rev of the spindle.")
         .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
         .when(&[when("cut", MILL), when("feed-follows", &["spindle"])]),
-    Field::rows("turn-feeds", "Power feed steps", TURN_FEED_STEP, 1, 48)
+    Field::rows("turn-feeds", "Power feeds", TURN_FEED_STEP, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
-        .hint("Per turn, where the machine has them; empty: in the lathe those of the shop, else by hand.")
+        .hint("Per rev, where the machine has them; empty: in the lathe those of the shop, else by hand.")
         .when(&[when("cut", PER_TURN)])
         .optional(),
     Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED_STEP, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
-        .hint("Per turn, as on the plate; empty: by hand.")
+        .hint("Per rev, as on the plate; empty: by hand.")
         .from_shop(ShopItem::LatheFeeds, "")
         .when(&[when("cut", LATHE_FED)])
         .optional(),
+    Field::length("arbor", "Arbor diameter")
+        .seldom()
+        .example("1 in")
+        .hint("For how deep the cutter reaches below its collars.")
+        .range_mm(5.0, 80.0, "what arbors measure")
+        .when(&[when("cut", ARBOR)])
+        .filled_from_shop(ShopItem::Arbor)
+        .optional(),
+    Field::quantity(
+        "lathe-motor",
+        "Motor of the lathe",
+        Kind::Power,
+        &[&HORSEPOWER, &KILOWATT],
+    )
+    .seldom()
+    .example("3/4 hp")
+    .hint("Empty: the motor below.")
+    .range(10.0, 100_000.0, "what a shop motor gives")
+    .when(&[when("cut", TURNED)])
+    .filled_from_shop(ShopItem::LatheMotor)
+    .optional(),
+    Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
+        .seldom()
+        .example("1 hp")
+        .range(10.0, 100_000.0, "what a shop motor gives")
+        .from_shop(ShopItem::Motor, "1 hp")
+        .when(&[when("cut", POWERED)]),
+    Field::percent("efficiency", "Drive efficiency")
+        .seldom()
+        .example("75 pct")
+        .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
+        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
+        .from_shop(ShopItem::DriveEfficiency, "75 pct")
+        .when(&[when("cut", POWERED)]),
 ];
 
 pub(super) static RESULTS: &[Res] = &[
     Res::stepped("rpm", "Set the spindle to", Kind::RotationalSpeed),
     Res::stepped("feed", "Set the feed to", Kind::FeedRate),
-    Res::stepped("turn-feed", "Set the feed per turn to", Kind::FeedPerRev),
+    Res::stepped("turn-feed", "Set the feed per rev to", Kind::FeedPerRev),
     Res::words("verdict", "The chip"),
     Res::of("aim", "Cutting speed aimed at", Kind::SurfaceSpeed),
-    Res::stepped("surface", "Cutting speed at that step", Kind::SurfaceSpeed),
+    Res::stepped(
+        "surface",
+        "Cutting speed at that spindle speed",
+        Kind::SurfaceSpeed,
+    ),
     Res::of("rpm-exact", "Exact spindle speed", Kind::RotationalSpeed),
     Res::of("rule", "By the rule of thumb", Kind::RotationalSpeed),
     Res::of("chip-aim", "Feed per tooth aimed at", Kind::FeedPerTooth),
-    Res::stepped("chip", "Feed per tooth at those steps", Kind::FeedPerTooth),
+    Res::stepped("chip", "Feed per tooth as set", Kind::FeedPerTooth),
     Res::stepped("chip-max", "Thickest chip", Kind::Length),
     Res::stepped("chip-mean", "Mean chip", Kind::Length),
     Res::of("thinning", "Feed may be raised by the factor", Kind::Number),
     Res::stepped(
         "feed-exact",
-        "Exact table feed at that step",
+        "Exact table feed at that spindle speed",
         Kind::FeedRate,
     ),
-    Res::of("feed-aim", "Feed per turn aimed at", Kind::FeedPerRev),
-    Res::stepped("per-turn", "Feed per turn", Kind::FeedPerRev),
+    Res::of("feed-aim", "Feed per rev aimed at", Kind::FeedPerRev),
+    Res::stepped("per-turn", "Feed per rev", Kind::FeedPerRev),
     Res::of(
         "stock",
         "Leave for the reamer, on the diameter",
@@ -329,4 +395,7 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("approach", "Approach", Kind::Length),
     Res::stepped("time", "Time for the pass", Kind::Time),
     Res::stepped("removal", "Metal removed", Kind::RemovalRate),
+    Res::stepped("motor-need", "Power from the motor", Kind::Power),
+    Res::stepped("share", "Motor load", Kind::Share),
+    Res::stepped("thrust", "Push on the drill", Kind::Force),
 ];

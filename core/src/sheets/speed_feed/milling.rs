@@ -1,47 +1,99 @@
-//! Which feed step serves a milling cut, and does the chip cut, rub or overload?
+//! Which table feed serves a milling cut, and what chip does it leave?
 
 use super::Cut;
 use super::fields::*;
-use crate::cutting::sources::*;
 use crate::cutting::*;
-use crate::machine::{around, ranked};
-use crate::quantity::units::*;
-use crate::quantity::{Count, FeedPerRev, FeedPerTooth, FeedRate, Length, Number, Share, decimal};
+use crate::machine::around;
+use crate::quantity::{Count, FeedPerRev, FeedPerTooth, FeedRate, Length, RemovalRate, Time};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::CutterMaterial;
 use crate::standards::feeds::{
     MillingCutter, ToothFeedBand, carbide_tooth_feed_band, tooth_feed_band,
 };
 
-pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Stop> {
-    let d = cut.diameter;
-    let teeth: Count = inp.get("teeth")?;
-    let arbor = cut.is_one_of(ARBOR);
-    let radial_field = if arbor { "depth" } else { "width" };
-    let radial: Length = inp.get(radial_field)?;
-    let centred = !arbor && inp.choice("lies") == "centred";
-    let faulty = |fault: CutFault| match fault {
-        CutFault::TooLarge { limit_mm, why, .. } => inp.out_of_range(
-            radial_field,
-            format!("more than {}: {why}", inp.show(Length::from_mm(limit_mm))),
-            "take several passes or a larger cutter",
-        ),
-        other => inp.out_of_range(radial_field, other.to_string(), "check the sizes"),
-    };
-    let approach = if arbor {
-        slab_approach(radial, d)
-    } else if centred {
-        centred_face_approach(radial, d)
-    } else {
-        offset_face_approach(radial, d)
+/// How the feed was found among those of the machine.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Set {
+    /// At or below the exact one.
+    AtOrBelow,
+    /// The slowest, though faster than the exact one.
+    Slowest,
+    /// By hand: even the slowest is too heavy.
+    ByHand,
+}
+
+/// How the cut lies against the cutter.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Lies {
+    /// Under a cutter on an arbor: the radial depth is the depth of cut.
+    Arbor,
+    /// Centered on the cutter.
+    Centered,
+    /// To one side of it.
+    Side,
+}
+
+/// A milling cut, figured.
+pub(super) struct Milled {
+    pub teeth: Count,
+    pub radial: Length,
+    pub axial: Option<Length>,
+    pub lies: Lies,
+    pub approach: Length,
+    /// What the sources give a tooth.
+    pub band: Option<ToothFeedBand>,
+    /// The band is carbide's own.
+    pub carbide: bool,
+    /// The feed per tooth was entered.
+    pub own: bool,
+    /// What the depth leaves of the feed.
+    pub depth: f64,
+    /// By how much the feed may rise for the thinner chip, by geometry.
+    pub thinning: f64,
+    /// By how much it was raised; one where it was left.
+    pub raised: f64,
+    /// The feed per tooth aimed at.
+    pub wanted: FeedPerTooth,
+    pub exact: FeedRate,
+    /// The table feed follows the spindle.
+    pub follows: bool,
+    pub feeds: Vec<FeedRate>,
+    pub set: Set,
+    pub feed: FeedRate,
+    pub chip: FeedPerTooth,
+    pub thickest: Length,
+    pub mean: Option<Length>,
+    /// Below this an edge rubs.
+    pub rub: Length,
+    pub travel: Option<Length>,
+    pub time: Option<Time>,
+    pub removal: Option<RemovalRate>,
+}
+
+impl Milled {
+    /// The chip that is compared with the sources: what the thin cut took away is not given back twice.
+    pub(super) fn compared(&self) -> FeedPerTooth {
+        self.chip / self.raised
     }
-    .map_err(faulty)?;
+    /// The heaviest feed per tooth in this cut.
+    pub(super) fn heaviest(&self) -> Option<FeedPerTooth> {
+        self.band.map(|band| band.high * self.depth)
+    }
+    /// Below this a chip counts as rubbing: the lightest feed that a source gives wins over the rule.
+    pub(super) fn least_chip(&self) -> Length {
+        self.band.map_or(self.rub, |band| {
+            self.rub.min(Length::from_mm(band.low.mm_per_tooth()))
+        })
+    }
+}
+
+fn band_of(cut: &Cut) -> (Option<ToothFeedBand>, bool) {
     let cutter = cut.milling_cutter();
     let carbide = cutter
         .filter(|_| cut.tool == CutterMaterial::Carbide)
-        .and_then(|cutter| carbide_tooth_feed_band(cutter, cut.material, d));
+        .and_then(|cutter| carbide_tooth_feed_band(cutter, cut.material, cut.diameter));
     let band = carbide
-        .or_else(|| cutter.and_then(|cutter| tooth_feed_band(cutter, cut.material, d)))
+        .or_else(|| cutter.and_then(|cutter| tooth_feed_band(cutter, cut.material, cut.diameter)))
         .map(|band| {
             if cut.is_one_of(UNDERCUT) {
                 ToothFeedBand {
@@ -54,8 +106,72 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
                 band
             }
         });
+    (band, carbide.is_some())
+}
+
+fn approach(cut: &Cut, radial: Length, lies: Lies) -> Result<Length, CutFault> {
+    match lies {
+        Lies::Arbor => slab_approach(radial, cut.diameter),
+        Lies::Centered => centred_face_approach(radial, cut.diameter),
+        Lies::Side => offset_face_approach(radial, cut.diameter),
+    }
+}
+
+/// What the axial depth leaves of the feed of an end mill; withheld where it is too deep for one pass.
+fn depth(inp: &Inputs, cut: &Cut, radial: Length, axial: Option<Length>) -> Result<f64, Stop> {
+    let Some(axial) = axial.filter(|_| cut.kind == "end") else {
+        return Ok(1.0);
+    };
+    let most = deepest_pass(radial, cut.diameter);
+    depth_share(axial, radial, cut.diameter).ok_or_else(|| {
+        Stop::withheld(
+            "axial",
+            format!("{} deep at this width", inp.show(most)),
+            format!(
+                "{} deep is too much for one pass of a {} end mill: it bends and breaks",
+                inp.show(axial),
+                inp.show(cut.diameter)
+            ),
+            format!(
+                "take several passes, in a full slot of half a diameter each ({})",
+                inp.show(cut.diameter * 0.5)
+            ),
+        )
+    })
+}
+
+/// The milling cut; nothing where teeth or radial depth are not given yet.
+pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
+    let lies = if cut.is_one_of(ARBOR) {
+        Lies::Arbor
+    } else if inp.choice("lies") == "centred" {
+        Lies::Centered
+    } else {
+        Lies::Side
+    };
+    let radial_field = if lies == Lies::Arbor {
+        "depth"
+    } else {
+        "width"
+    };
+    let (Some(teeth), Some(radial)) = (inp.opt::<Count>("teeth"), inp.opt::<Length>(radial_field))
+    else {
+        return Ok(None);
+    };
+    let faulty = |fault: CutFault| match fault {
+        CutFault::TooLarge { limit_mm, why, .. } => inp.out_of_range(
+            radial_field,
+            format!("more than {}: {why}", inp.show(Length::from_mm(limit_mm))),
+            "take several passes or a larger cutter",
+        ),
+        other => inp.out_of_range(radial_field, other.to_string(), "check the sizes"),
+    };
+    let approach = approach(cut, radial, lies).map_err(faulty)?;
+    let (band, carbide) = band_of(cut);
     let own: Option<FeedPerTooth> = inp.opt("chip");
-    let Some(start) = own.or(band.map(|band| band.start)) else {
+    let axial: Option<Length> = inp.opt("axial");
+    let depth = depth(inp, cut, radial, axial)?;
+    let Some(start) = own.or(band.map(|band| band.start * depth)) else {
         return Err(Stop::fault(
             "cut",
             Reason::NoSource,
@@ -66,298 +182,87 @@ pub(super) fn milling(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Sto
             "give your own feed per tooth below",
         ));
     };
-    // a centred cut passes through the thickest point of the tooth's path
-    let factor = if centred {
+    // a centered cut passes through the thickest point of the tooth's path
+    let thinning = if lies == Lies::Centered {
         1.0
     } else {
-        thinning_factor(radial, d).map_err(faulty)?
+        thinning_factor(radial, cut.diameter).map_err(faulty)?
     };
-    let raised = inp.choice("thinning") == "raise" && own.is_none();
-    let wanted = if raised { start * factor } else { start };
+    let raised = if inp.choice("thinning") == "raise" && own.is_none() {
+        thinning.min(THINNING_MOST)
+    } else {
+        1.0
+    };
+    let wanted = start * raised;
     let exact = table_feed(wanted, teeth, cut.step);
-    let follows = inp.choice("feed-follows") == "spindle";
-    let feeds: Vec<FeedRate> = if follows {
-        let turns: Vec<FeedPerRev> = inp.list("feeds-turn");
-        let at_step = |turn: &FeedPerRev| feed_rate(*turn, cut.step);
-        turns.iter().map(at_step).collect()
-    } else {
-        inp.list("feeds")
-    };
-    let steps = if follows { "feeds-turn" } else { "feeds" };
-    let found = around(&feeds, exact).ok_or(Stop::Missing(steps))?;
-    let feed = found.at_or_below.unwrap_or(found.nearest);
+    let heaviest = band.map(|band| (band.high * depth).max(start) * raised);
+    let (feeds, follows, set, feed) = set_feed(inp, cut, teeth, exact, heaviest)?;
     let chip = feed_per_tooth(feed, teeth, cut.step).map_err(faulty)?;
-    let thickest = Length::from_mm(chip.mm_per_tooth() / factor);
-    let mean = if centred {
-        None
-    } else {
-        chip_thickness(ChipMeasure::Mean, chip, radial, d).ok()
-    };
-    let rub = rubbing_limit(cut.tool == CutterMaterial::Carbide);
-    let says = verdict(
-        inp,
-        band,
-        if raised { chip / factor } else { chip },
-        thickest,
-        rub,
-    );
-
-    if follows && let Ok(turn) = feed_per_turn(feed, cut.step) {
-        a.line("turn-feed", turn)
-            .says(if found.at_or_below.is_some() {
-                "The machine's feed step at or below the exact feed, per turn as on the plate: it follows the spindle."
-            } else {
-                "The slowest feed step, though faster than the exact feed, per turn as on the plate: it follows the spindle."
-            });
-    }
-    a.line("feed", feed).says(if follows {
-        "What that step gives a minute at this spindle step; another spindle step gives another."
-    } else if found.at_or_below.is_some() {
-        "The machine's feed step at or below the exact feed, per minute."
-    } else {
-        "The slowest feed step, though faster than the exact feed."
-    });
-    a.words("verdict", says)
-        .says("Against the feeds that the sources give, and against the limit where an edge rubs.");
-    let line = a.line("chip-aim", wanted).says(if raised {
-        "Start of the band, raised for the thinner chip."
-    } else if own.is_some() {
-        "As you gave it."
-    } else if cut.is_one_of(UNDERCUT) {
-        "Half an end mill's start, common practice: thin neck, and chips that cannot get out."
-    } else if carbide.is_some() {
-        "The one figure read for carbide; of an end mill that of the next smaller size listed."
-    } else {
-        "Start of the band: the lightest of the sources' upper figures."
-    });
-    if let Some(band) = band {
-        line.band(
-            band.low,
-            band.high,
-            if cut.is_one_of(UNDERCUT) {
-                "half of the end mill's band, common practice"
-            } else if carbide.is_some() {
-                "half for finishing, and the one figure, carbide"
-            } else {
-                "lightest figure or half of roughing, and heaviest figure, HSS cutters"
-            },
-        );
-    }
-    a.line("chip", chip)
-        .says("Per tooth, if every tooth cuts alike; with run-out some take more.");
-    a.line("chip-max", thickest).says("The thickest point: 2 fz \u{221a}(r \u{2212} r\u{b2}), r = engagement / diameter; fz from half engagement up.");
-    if let Some(mean) = mean {
-        a.line("chip-mean", mean)
-            .says("The mean: fz \u{221a}(engagement / diameter).");
-    }
-    a.line("thinning", Number::of(factor))
-        .places(2, 2)
-        .says("Keeps the thickest chip what it is at half engagement; 1 from there up.");
-    a.line("feed-exact", exact)
-        .says("Feed per tooth \u{d7} teeth \u{d7} spindle step.");
-    if !follows && let Ok(turn) = feed_per_turn(feed, cut.step) {
-        a.line("per-turn", turn).says("At those steps; on a machine whose feed follows the spindle this is the figure on the plate.");
-    }
-    a.line("approach", approach).places(3, 2).says(if arbor {
-        "\u{221a}(d (D \u{2212} d)), first touch to full depth."
-    } else if centred {
-        "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2, cut centred on the cutter."
-    } else {
-        "\u{221a}(w (D \u{2212} w)), cut to one side; the radius from half engagement up."
-    });
     let travel = inp
         .opt::<Length>("length")
         .map(|length| length + approach + inp.opt("overrun").unwrap_or(Length::ZERO));
-    let time = travel.and_then(|travel| travel_time(travel, feed).ok());
-    if let Some(time) = time {
-        a.line("time", time).places(0, 0).says("Length, approach and extra travel at the feed step; a finishing face cut must run clear, which is extra.");
-    }
-    let axial: Option<Length> = inp.opt("axial");
-    if let Some(axial) = axial {
-        a.line("removal", milling_removal(axial, radial, feed))
-            .says("Width \u{d7} depth \u{d7} table feed.");
-    }
-    let table = a.table(
-        "feed-steps",
-        "Feed steps around it",
-        &["Step", "Against the exact feed", "Per tooth", "Place"],
-    );
-    for row in ranked(&feeds, exact, 6) {
-        let Ok(chip) = feed_per_tooth(row.step, teeth, cut.step) else {
-            continue;
-        };
-        let place = match band {
-            _ if row.step == feed => "taken",
-            Some(band) if chip > band.high * if raised { factor } else { 1.0 } => {
-                "above the sources"
-            }
-            _ if chip.mm_per_tooth() / factor < rub.mm() => "rubs",
-            _ if row.difference > 0.0 => "heavier",
-            _ => "lighter",
-        };
-        table
-            .row(vec![
-                match feed_per_turn(row.step, cut.step) {
-                    Ok(turn) if follows => Value::of(turn),
-                    _ => Value::of(row.step),
-                },
-                Value::of(Share::from_fraction(row.difference))
-                    .places(1, 1)
-                    .signed(),
-                Value::of(chip),
-                Value::words(place),
-            ])
-            .owned(true)
-            .chosen(row.step == feed);
-    }
-    a.work(|w| {
-        let z = inp.num(teeth);
-        w.step(
-            "Table feed",
-            &[
-                "F = fz z n".into(),
-                format!(
-                    "F = {} \u{d7} {z} \u{d7} {} = {}",
-                    inp.num(wanted),
-                    inp.num(cut.step),
-                    inp.show_to(exact, 3, 1)
-                ),
-                format!("step at or below: {}", inp.show(feed)),
-            ],
-            &TOOTH_FEED,
-        );
-        w.step(
-            "True feed per tooth",
-            &[
-                "fz = F / (z n)".into(),
-                format!(
-                    "fz = {} / ({z} \u{d7} {}) = {}",
-                    inp.num(feed),
-                    inp.num(cut.step),
-                    inp.show(chip)
-                ),
-            ],
-            &TOOTH_FEED,
-        );
-        if !centred {
-            let r = decimal(radial / d, &NUMBER, 4);
-            w.step(
-                "Chip in a narrow cut",
-                &[
-                    format!("r = {} / {} = {r}", inp.num(radial), inp.num(d)),
-                    format!(
-                        "thickest = fz / {} = {}",
-                        decimal(factor, &NUMBER, 3),
-                        inp.show_to(thickest, 5, 4)
-                    ),
-                ],
-                &CHIP_MAXIMUM,
-            );
-        }
-        let (dn, rn) = (inp.num(d), inp.num(radial));
-        let put = if arbor {
-            format!("\u{221a}({rn} \u{d7} ({dn} \u{2212} {rn}))")
-        } else if centred {
-            format!("({dn} \u{2212} \u{221a}({dn}\u{b2} \u{2212} {rn}\u{b2})) / 2")
+    Ok(Some(Milled {
+        teeth,
+        radial,
+        axial,
+        lies,
+        approach,
+        band,
+        carbide,
+        own: own.is_some(),
+        depth,
+        thinning,
+        raised,
+        wanted,
+        exact,
+        follows,
+        feeds,
+        set,
+        feed,
+        chip,
+        thickest: Length::from_mm(chip.mm_per_tooth() / thinning),
+        mean: if lies == Lies::Centered {
+            None
         } else {
-            format!("\u{221a}({rn} \u{d7} ({dn} \u{2212} {rn})), or the radius")
-        };
-        let mut lines = vec![format!("A = {put} = {}", inp.show(approach))];
-        if let (Some(travel), Some(time)) = (travel, time) {
-            lines.push(format!(
-                "t = {} / {} = {}",
-                inp.num(travel),
-                inp.num(feed),
-                inp.show_to(time, 0, 0)
-            ));
-        }
-        w.step("Approach and time", &lines, &GROOVER);
-    });
-    if mean.is_some() {
-        a.source(&CHIP_MEAN);
-    }
-    if let Some(band) = band {
-        if band.by_material {
-            a.source(&KRAR_FEEDS);
-        }
-        if band.by_cut {
-            a.source(&CUT_FEEDS);
-        }
-        if band.handout {
-            a.source(&HANDOUT_FEEDS);
-        }
-    }
-    if carbide.is_some() {
-        a.source(if cutter == Some(MillingCutter::Face) {
-            &CARBIDE_FACE_FEED
-        } else {
-            &CARBIDE_END_FEEDS
-        });
-    } else if cut.tool == CutterMaterial::Carbide {
-        a.note(
-            "feed-source",
-            "About the feed per tooth",
-            "For HSS cutters: we have no verified source for this cutter in carbide.",
-        );
-    }
-    if cut.is_one_of(UNDERCUT) {
-        a.source(&SHARES_OF_SPEED);
-    }
-    a.source(&RUBBING);
-    a.draw(|| {
-        if arbor {
-            picture::arbor_cut(
-                d,
-                radial,
-                approach,
-                [inp.show(d), inp.show(radial), inp.show(approach)],
-            )
-        } else {
-            picture::face_cut(d, radial, centred, [inp.show(d), inp.show(radial)])
-        }
-    });
-    Ok(())
+            chip_thickness(ChipMeasure::Mean, chip, radial, cut.diameter).ok()
+        },
+        rub: rubbing_limit(cut.tool == CutterMaterial::Carbide),
+        travel,
+        time: travel.and_then(|travel| travel_time(travel, feed).ok()),
+        removal: axial.map(|axial| milling_removal(axial, radial, feed)),
+    }))
 }
 
-/// Does the chip cut, rub or overload? In words.
-fn verdict(
+/// The feeds of the machine, whether they follow the spindle, and the one to set.
+fn set_feed(
     inp: &Inputs,
-    band: Option<ToothFeedBand>,
-    chip: FeedPerTooth,
-    thickest: Length,
-    rub: Length,
-) -> String {
-    // the lightest feed that a source gives may be below the rule for rubbing: the source then wins
-    let limit = band.map_or(rub, |band| {
-        rub.min(Length::from_mm(band.low.mm_per_tooth()))
-    });
-    match band {
-        Some(band) if chip > band.high && !band.by_material => {
-            format!(
-                "Heavy: {} per tooth is above {}, the most in the one table that we have.",
-                inp.show(chip),
-                inp.show(band.high)
-            )
+    cut: &Cut,
+    teeth: Count,
+    exact: FeedRate,
+    heaviest: Option<FeedPerTooth>,
+) -> Result<(Vec<FeedRate>, bool, Set, FeedRate), Stop> {
+    let follows = inp.choice("feed-follows") == "spindle";
+    let (list, feeds): (_, Vec<FeedRate>) = if follows {
+        let turns: Vec<FeedPerRev> = inp.list("feeds-turn");
+        let at_step = |turn: &FeedPerRev| feed_rate(*turn, cut.step);
+        ("feeds-turn", turns.iter().map(at_step).collect())
+    } else {
+        ("feeds", inp.list("feeds"))
+    };
+    let found = around(&feeds, exact).ok_or(Stop::Missing(list))?;
+    let (set, feed) = if let Some(feed) = found.at_or_below {
+        (Set::AtOrBelow, feed)
+    } else {
+        let chip = feed_per_tooth(found.nearest, teeth, cut.step).ok();
+        match (chip, heaviest) {
+            (Some(chip), Some(heaviest)) if chip > heaviest => (Set::ByHand, exact),
+            _ => (Set::Slowest, found.nearest),
         }
-        Some(band) if chip > band.high => {
-            format!(
-                "Overloads: {} per tooth is above the heaviest figure, {}. Take a slower feed.",
-                inp.show(chip),
-                inp.show(band.high)
-            )
-        }
-        _ if thickest < limit => {
-            format!(
-                "Rubs: the thickest chip is {}, under {}. Take a faster feed or a slower spindle.",
-                inp.show_to(thickest, 5, 4),
-                inp.show_to(limit, 4, 3)
-            )
-        }
-        Some(band) if chip < band.low => format!(
-            "Light: below the sources' lightest figure, {}.",
-            inp.show(band.low)
-        ),
-        Some(_) => "Inside the band of the sources.".into(),
-        None => "Cuts; no source for this cutter and material to compare with.".into(),
-    }
+    };
+    Ok((feeds, follows, set, feed))
+}
+
+/// The cutter whose table of feeds is asked, for the sources.
+pub(super) fn is_end_mill(cut: &Cut) -> bool {
+    cut.milling_cutter() == Some(MillingCutter::End)
 }

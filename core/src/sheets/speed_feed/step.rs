@@ -1,21 +1,21 @@
-//! Which step of a machine gives a cutting speed, and how are the sourced speeds told? What speed and feed shares with tapping.
+//! Which speed of a machine gives a cutting speed, and how are the sourced speeds told? What speed and feed shares with tapping.
 
 use crate::cutting::sources::speed_source;
 use crate::cutting::{SpeedAim, spindle_speed, surface_speed};
 use crate::machine::around;
 use crate::quantity::{Length, RotationalSpeed, SurfaceSpeed};
 use crate::sheet::*;
-use crate::standards::cutting_speeds::{Material, ORDINARY_HARDNESS_HB};
+use crate::standards::cutting_speeds::{Bridged, Material, ORDINARY_HARDNESS_HB};
 
 /// A machine's step for a cutting speed.
 pub(in crate::sheets) struct Chosen {
     /// The speed that was asked for.
     pub exact: RotationalSpeed,
-    /// The step at or below it; the slowest where there is none.
+    /// The machine's speed at or below it; the slowest where there is none.
     pub step: RotationalSpeed,
-    /// The cutting speed at that step.
+    /// The cutting speed at that spindle speed.
     pub surface: SurfaceSpeed,
-    /// Even the slowest step is faster than what was asked for.
+    /// Even the slowest one is faster than what was asked for.
     pub too_fast: bool,
 }
 
@@ -76,7 +76,7 @@ pub(in crate::sheets) fn no_speed(
     )
 }
 
-/// The rows behind an aim, the default marked unless an own speed was given.
+/// The rows behind an aim, the default marked unless an own speed was given; its note names the rule, the rows left out and a gap.
 pub(in crate::sheets) fn tell_speeds<'a>(
     a: &'a mut Answer,
     aim: &SpeedAim,
@@ -97,5 +97,23 @@ pub(in crate::sheets) fn tell_speeds<'a>(
             ])
             .chosen(*row == aim.band.default && !own);
     }
+    let bridged = match aim.band.bridged {
+        Some(Bridged::Between(below, above)) => format!(
+            " No row is printed for this hardness: those to {below} and from {above} HB stand in, and the slower gives the start."
+        ),
+        Some(Bridged::Softer(softest)) => format!(
+            " No row is printed for metal so soft: the softest, from {softest} HB, stands in."
+        ),
+        None => String::new(),
+    };
+    let harder = if aim.band.harder_rows_left_out {
+        format!(" No hardness given: rows for metal above {ORDINARY_HARDNESS_HB} HB are left out.")
+    } else {
+        String::new()
+    };
+    table.note(format!(
+        "Marked: the default, {}.{bridged}{harder}",
+        aim.because
+    ));
     table
 }
