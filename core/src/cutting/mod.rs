@@ -2,8 +2,10 @@
 
 mod aim;
 mod chip;
+mod chip_limits;
 mod fault;
 mod feed;
+mod infeed;
 pub(crate) mod picture;
 mod power;
 mod removal;
@@ -17,8 +19,10 @@ mod time;
 
 pub use aim::*;
 pub use chip::*;
+pub use chip_limits::*;
 pub use fault::CutFault;
 pub use feed::*;
+pub use infeed::*;
 pub use power::*;
 pub use removal::*;
 pub use speed::*;

@@ -1,4 +1,4 @@
-//! How is this hole tapped without breaking the tap? Thread to cut, hole, depth to drill, spindle step, and when to stop.
+//! How is this hole tapped without breaking the tap? Percent of thread, hole, depth to drill, spindle speed, and when to stop.
 
 use super::thread::{source_of, thread_of};
 use crate::cutting::*;
@@ -14,16 +14,16 @@ mod shares;
 mod spindle;
 mod torque;
 
-use care::{cautions, stop_table};
+use care::{Care, cautions, stop_table};
 use fields::{EXAMPLES, FIELDS, RESULTS};
 use shares::{drill_for, share_table};
-use spindle::spindle;
+use spindle::{Turning, seconds, spindle};
 pub(super) use torque::{FLUTES, tap_cut, tell_torque};
 use torque::{by_hand, by_spindle};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "tapping",
-    revision: 2,
+    revision: 3,
     title: "Tap a hole without breaking the tap",
     question: "How much thread, how deep to drill, how fast, and when do I stop?",
     aside: "thread, metal, depth",
@@ -39,6 +39,9 @@ pub(super) static SHEET: Sheet = Sheet {
         "tap torque",
         "thread depth",
         "depth to drill",
+        "tapping head",
+        "drill press",
+        "drilling machine",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -88,7 +91,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .says("D \u{2212} 1.299 P \u{d7} thread.");
     if let Some(pick) = drill_for(thread, share) {
         a.words("drill", pick.drill.name()).says(format!(
-            "Leaves {} of thread. Pick a tap drill ranks those you own.",
+            "Leaves {} of thread. \u{201c}Pick a tap drill\u{201d} ranks those you own.",
             inp.show(pick.share)
         ));
     }
@@ -100,30 +103,40 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     // a through hole needs the chamfer out on the far side: a plug tap's longest
     let turns = depth / pitch + f64::from(most);
+    let by_hand_now = inp.choice("how") != "machine";
     a.line("turns", Number::of(turns))
         .places(1, 1)
-        .says("Full thread and the chamfer, by the pitch. Back off every half to one turn.");
+        .says(match (by_hand_now, inp.choice("flutes")) {
+            (true, "spiral-point") => "Full thread and the chamfer, by the pitch. A spiral-point tap is turned on without backing off.",
+            (true, _) => "Full thread and the chamfer, by the pitch. Back off every half to one turn.",
+            (false, _) => "Full thread and the chamfer, by the pitch.",
+        });
     a.line("ratio", Number::of(depth / thread.major))
         .places(2, 2)
         .says("Past 1.5 the start is less thread, past 2 less again.");
-    let step = if inp.choice("how") == "machine" {
-        Some(spindle(inp, &mut a, thread, material)?)
+    let turning = if by_hand_now {
+        Turning::ByHand
     } else {
-        None
+        spindle(inp, &mut a, thread, material)?
     };
     let hardness = inp.opt::<Number>("hardness").map(|hb| hb.get() as u16);
     let cut_at = |hole| tap_cut(inp, thread, hole, chamfer == TapChamfer::Bottoming);
     let torque_of = |hole| tap_load(material, hardness, &cut_at(hole));
     let load = torque_of(hole);
+    if let Turning::Spindle { speed, .. } | Turning::Head { speed } = turning {
+        seconds(inp, &mut a, speed, turns, pitch)?;
+    }
     if let Some(load) = &load {
-        match step {
-            Some(step) => by_spindle(inp, &mut a, load, step),
-            None => by_hand(inp, &mut a, load),
+        match turning {
+            Turning::Spindle { speed, .. } | Turning::Head { speed } => {
+                by_spindle(inp, &mut a, load, speed);
+            }
+            Turning::ByHand => by_hand(inp, &mut a, load),
         }
         tell_torque(&mut a, material, &cut_at(hole), load);
     }
     share_table(&mut a, inp, thread, torque_of);
-    stop_table(&mut a);
+    stop_table(&mut a, turning);
     a.work(|w| {
         w.step(
             "Hole",
@@ -167,10 +180,15 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     cautions(
         &mut a,
         inp,
-        material,
-        share,
-        depth > thread.major * VERY_DEEP,
-        load.is_some(),
+        &Care {
+            turning,
+            material,
+            share,
+            blind,
+            deep: depth > thread.major * VERY_DEEP,
+            torque: load.is_some(),
+            pitch,
+        },
     );
     a.source(source_of(thread))
         .source(&THREAD_SHARE)
