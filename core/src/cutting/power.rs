@@ -145,6 +145,9 @@ pub fn energy_power(w_s_per_mm3: f64, removal: RemovalRate) -> Power {
 /// the true force is then above the formula's.
 pub const LEAST_KIENZLE_CHIP: Length = Length::from_mm(0.05);
 
+/// Chips thicker than this lie above that range.
+pub const MOST_KIENZLE_CHIP: Length = Length::from_mm(2.5);
+
 /// Specific cutting force at a chip thickness: kc = kc1.1 / h^mc, h in mm. kc1.1 and mc are a pair of one author. Under
 /// [`LEAST_KIENZLE_CHIP`] it is too low.
 ///

@@ -3,8 +3,8 @@
 use crate::cutting::*;
 use crate::quantity::units::*;
 use crate::quantity::{
-    Angle, Count, FeedPerRev, FeedRate, Length, Power, RemovalRate, RotationalSpeed, Stress,
-    Torque, decimal,
+    Angle, Count, FeedPerRev, FeedPerTooth, FeedRate, Length, Power, RemovalRate, RotationalSpeed,
+    Stress, SurfaceSpeed, Torque, decimal,
 };
 use crate::sheet::*;
 
@@ -35,7 +35,7 @@ const MOST_SHEAR: Stress = Stress::from_psi(6000.0);
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "cutting-power",
-    revision: 2,
+    revision: 3,
     title: "Power for a cut",
     question: "Can the motor take this cut, and what force and torque come with it?",
     aside: "material, cut, motor",
@@ -55,6 +55,7 @@ pub(super) static SHEET: Sheet = Sheet {
         "tapping",
         "gang milling",
         "straddle milling",
+        "drive efficiency",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -68,53 +69,78 @@ pub(super) static SHEET: Sheet = Sheet {
 /// The cut as the power formulas need it.
 struct Chip {
     removal: RemovalRate,
-    /// Feed that the feed factor is entered with: per tooth in milling, per turn else.
+    /// Feed that the feed factor is entered with: per tooth in milling, per rev else.
     feed: FeedPerRev,
+    /// In milling: the same feed by its own name.
+    per_tooth: Option<FeedPerTooth>,
     /// Chip thickness that kc1.1 is entered with.
     thickness: Length,
     thickness_says: &'static str,
+    /// In turning: depth, entering angle and surface speed, for the force itself.
+    turned: Option<(Length, Angle, SurfaceSpeed)>,
+}
+
+impl Chip {
+    /// The feed with its unit, per tooth or per rev.
+    fn feed_text(&self, inp: &Inputs) -> String {
+        match self.per_tooth {
+            Some(feed) => inp.show_to(feed, 5, 4),
+            None => inp.show_to(self.feed, 4, 3),
+        }
+    }
 }
 
 fn chip(inp: &Inputs, diameter: Length, rpm: RotationalSpeed) -> Result<Chip, Stop> {
-    let fault = |field: &'static str| {
-        move |fault: CutFault| {
-            inp.out_of_range(
-                field,
-                fault.to_string(),
-                "check the sizes against each other",
-            )
-        }
-    };
-    Ok(match inp.choice("cut") {
+    match inp.choice("cut") {
         "mill" => {
             let feed: FeedRate = inp.get("feed")?;
             let (depth, engaged): (Length, Length) = (inp.get("axial")?, inp.get("engaged")?);
-            milled(feed, inp.get("teeth")?, rpm, (depth, engaged), diameter)
-                .map_err(fault("engaged"))?
+            milled(feed, inp.get("teeth")?, rpm, (depth, engaged), diameter).map_err(|fault| {
+                match fault {
+                    CutFault::TooLarge { .. } => inp.out_of_range(
+                        "engaged",
+                        format!("more than the cutter's own {}", inp.show(diameter)),
+                        "take several passes or a larger cutter",
+                    ),
+                    other => inp.out_of_range("engaged", other.to_string(), "check the sizes"),
+                }
+            })
         }
         "turn" => {
             let feed: FeedPerRev = inp.get("turn-feed")?;
-            let entering: Angle = inp.get("entering")?;
-            Chip {
-                removal: turning_removal(surface_speed(rpm, diameter), feed, inp.get("depth")?),
+            let (depth, entering): (Length, Angle) = (inp.get("depth")?, inp.get("entering")?);
+            if depth * 2.0 >= diameter {
+                return Err(inp.out_of_range(
+                    "depth",
+                    format!("half of {} or more: nothing would be left", inp.show(diameter)),
+                    "give the depth on the radius, less than half the diameter",
+                ));
+            }
+            let speed = surface_speed(rpm, diameter);
+            Ok(Chip {
+                removal: turning_removal(speed, feed, depth),
                 feed,
+                per_tooth: None,
                 thickness: Length::from_mm(feed.mm_per_rev() * libm::sin(entering.radians())),
                 thickness_says: "f sin \u{3ba}",
-            }
+                turned: Some((depth, entering, speed)),
+            })
         }
         _ => {
             let feed: FeedPerRev = inp.get("turn-feed")?;
             let point: Angle = inp.get("point")?;
-            Chip {
+            Ok(Chip {
                 removal: drilling_removal(diameter, feed_rate(feed, rpm)),
                 feed,
+                per_tooth: None,
                 thickness: Length::from_mm(
                     feed.mm_per_rev() / 2.0 * libm::sin(point.radians() / 2.0),
                 ),
                 thickness_says: "f/2 \u{d7} sin(point/2), two lips",
-            }
+                turned: None,
+            })
         }
-    })
+    }
 }
 
 /// The chip of a milling cutter that takes so much along and across the spindle.
@@ -129,8 +155,10 @@ fn milled(
     Ok(Chip {
         removal: milling_removal(axial, engaged, feed),
         feed: FeedPerRev::from_mm_per_rev(fz.mm_per_tooth()),
-        thickness: chip_thickness(ChipMeasure::Mean, fz, engaged, diameter)?,
-        thickness_says: "mean chip fz \u{221a}(ae/D)",
+        per_tooth: Some(fz),
+        thickness: chip_thickness(ChipMeasure::ArcMean, fz, engaged, diameter)?,
+        thickness_says: "mean chip 2 fz ae / (D \u{3c6}), \u{3c6} the arc of cut in radians",
+        turned: None,
     })
 }
 
@@ -189,6 +217,23 @@ fn arbor(inp: &Inputs, a: &mut Answer, torque: Torque) -> Result<(), Stop> {
     Ok(())
 }
 
+/// The depth that loads the motor fully.
+fn deepest(inp: &Inputs, a: &mut Answer, motor: &Motor, need: &Need) -> Result<(), Stop> {
+    let (field, label) = if inp.choice("cut") == "mill" {
+        ("axial", "Axial depth that loads the motor fully")
+    } else {
+        ("depth", "Depth that loads the motor fully")
+    };
+    let depth: Length = inp.get(field)?;
+    let most = |power: Power| depth * (1.0 / motor.share(power).fraction());
+    a.line("deepest", most(need.nominal))
+        .label(label)
+        .places(3, 2)
+        .says("In proportion, the rest as it is; tool, arbor and clamping may bear less.")
+        .band(most(need.high), most(need.low), need.range);
+    Ok(())
+}
+
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if inp.choice("cut") == "tap" {
         return tap::figure(inp);
@@ -231,18 +276,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.line("removal", chip.removal).says("Of metal per minute.");
     if alone && inp.choice("cut") != "drill" {
-        let (field, label) = if inp.choice("cut") == "mill" {
-            ("axial", "Cut along the spindle that loads the motor fully")
-        } else {
-            ("depth", "Depth that loads the motor fully")
-        };
-        let depth: Length = inp.get(field)?;
-        let most = |power: Power| depth * (1.0 / motor.share(power).fraction());
-        a.line("deepest", most(need.nominal))
-            .label(label)
-            .places(3, 2)
-            .says("In proportion, the rest as it is; tool, arbor and clamping may bear less.")
-            .band(most(need.high), most(need.low), need.range);
+        deepest(inp, &mut a, &motor, &need)?;
     }
     if let Some((load, chisel, wear)) = drilled {
         tell_drilled(inp, &mut a, load, &chisel, wear);
@@ -264,7 +298,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             if need.at_motor { &ENERGY } else { &FACTORS },
         );
     });
-    motor.caution(&mut a, &need, "Take less depth or feed.");
+    motor.caution(&mut a, &need, match inp.choice("cut") {
+        "drill" => "Take less feed or a slower spindle, or drill a pilot hole first; clamp the work.",
+        _ => "Take less depth or feed.",
+    });
     a.draw(|| match inp.choice("cut") {
         "mill" => {
             let engaged = inp.opt("engaged").unwrap_or(diameter);

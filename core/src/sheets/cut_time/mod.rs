@@ -7,14 +7,14 @@ mod turn;
 use crate::cutting::sources::GROOVER;
 use crate::cutting::*;
 use crate::quantity::units::*;
-use crate::quantity::{Angle, Count, FeedRate, Length, Time};
+use crate::quantity::{Angle, Count, FeedRate, Length, Quantity, Time, decimal};
 use crate::sheet::*;
 use fields::{FIELDS, RESULTS};
 use gang::{added, others};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "cut-time",
-    revision: 1,
+    revision: 2,
     title: "Time for a cut",
     question: "How long does the pass take, and how far must the table travel?",
     aside: "length, cutter, feed",
@@ -98,9 +98,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             centred_face_approach(across, d),
             "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2",
         ),
+        "offset" if across * 2.0 >= d => (
+            offset_face_approach(across, d),
+            "D / 2, from half the diameter up",
+        ),
         "offset" => (
             offset_face_approach(across, d),
-            "\u{221a}(w (D \u{2212} w)), the radius from half engagement up",
+            "\u{221a}(w (D \u{2212} w))",
         ),
         _ => (
             drill_point(d, inp.get::<Angle>("point")?),
@@ -126,10 +130,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     for other in &others {
         approach = approach.max(other.approach);
     }
-    // clear of the work: a slab cutter's own approach again, a face cutter's whole diameter less the approach
     let clear = match (cut, inp.choice("run")) {
-        ("slab", "clear") => approach,
-        ("centred" | "offset", "clear") => d - approach,
+        ("slab" | "offset", "clear") => one_sided_exit(approach),
+        ("centred", "clear") => centred_face_exit(across, d).map_err(faulty)?,
         _ => Length::ZERO,
     };
     let travel = length + approach + clear + overrun;
@@ -159,7 +162,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         });
     a.line("travel", travel)
         .places(3, 2)
-        .says("Work, approach, what it runs clear, and extra travel.");
+        .says(if cut == "offset" && inp.choice("run") == "clear" && across * 2.0 < d {
+            "Work, approach, the same again to run clear of the work, and extra travel; the far side of the cutter still hangs beside it."
+        } else {
+            "Work, approach, what it runs clear, and extra travel."
+        });
     match cut {
         "drill" => {
             a.line("removal", drilling_removal(d, feed))
@@ -186,17 +193,17 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             &GROOVER,
         );
         w.step(
-            "Time",
+            "Time in seconds",
             &[
-                "t = (L + A + clear + extra) / F".into(),
+                "t = 60 \u{d7} (L + A + clear + extra) / F".into(),
                 format!(
-                    "t = ({} + {} + {} + {}) / {} = {}",
+                    "t = 60 \u{d7} ({} + {} + {} + {}) / {} = {}",
                     inp.num(length),
                     inp.num(approach),
                     inp.num(clear),
                     inp.num(overrun),
-                    inp.num(feed),
-                    inp.show_to(one, 1, 1)
+                    inp.num_to(feed, 3, 1),
+                    in_seconds(one)
                 ),
             ],
             &GROOVER,
@@ -221,19 +228,42 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     Ok(a)
 }
 
-/// Both times, in minutes from two minutes up.
+/// Both times: seconds below a minute and a half, minutes and seconds in words from there.
 fn times(a: &mut Answer, total: Time, one: Time, says: &'static str) {
-    let unit = |time: Time| {
-        if time.seconds() >= 120.0 {
-            &MINUTE
+    for (id, time, says) in [("total", total, says), ("time", one, "Travel / feed.")] {
+        let line = a.line(id, time);
+        if time.seconds() >= LONG {
+            line.units(&MINUTE, &MINUTE)
+                .says(format!("{}. {says}", clock(time)));
         } else {
-            &SECOND
+            line.units(&SECOND, &SECOND).says(says);
         }
-    };
-    a.line("total", total)
-        .units(unit(total), unit(total))
-        .says(says);
-    a.line("time", one)
-        .units(unit(one), unit(one))
-        .says("Travel / feed.");
+    }
+}
+
+/// From so many seconds up a time is told in minutes and seconds.
+const LONG: f64 = 90.0;
+
+/// A time in minutes and seconds: "3 min 44 s", with hours from one up.
+fn clock(time: Time) -> String {
+    let whole = libm::round(time.seconds());
+    let hours = libm::floor(whole / 3600.0);
+    let minutes = libm::floor((whole - hours * 3600.0) / 60.0);
+    let seconds = whole - hours * 3600.0 - minutes * 60.0;
+    let digits = |n: f64| decimal(n, &NUMBER, 0);
+    if hours > 0.0 {
+        format!("{} h {} min {} s", digits(hours), digits(minutes), digits(seconds))
+    } else {
+        format!("{} min {} s", digits(minutes), digits(seconds))
+    }
+}
+
+/// A time in seconds, and in minutes and seconds where that is how it is told.
+fn in_seconds(time: Time) -> String {
+    let seconds = decimal(time.base(), &SECOND, 1);
+    if time.seconds() >= LONG {
+        format!("{seconds} s, {}", clock(time))
+    } else {
+        format!("{seconds} s")
+    }
 }
