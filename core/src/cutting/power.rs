@@ -103,7 +103,8 @@ pub fn chip_feed_factor(feed: FeedPerRev) -> Result<FeedFactor, CutFault> {
     let (first, last) = (FEED_FACTOR.first(), FEED_FACTOR.last());
     let inches = feed.in_per_rev();
     // a last bit of the conversion is no step below the limit
-    if inches * (1.0 + 1e-9) >= LEAST_FACTOR_FEED_IN && first.is_some_and(|row| inches < row.feed_in)
+    if inches * (1.0 + 1e-9) >= LEAST_FACTOR_FEED_IN
+        && first.is_some_and(|row| inches < row.feed_in)
     {
         return Ok(FeedFactor {
             c: libm::pow(inches / 0.012, -0.2),

@@ -199,7 +199,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     slot(&mut a, inp, &cut);
     a.note("run-out", "About run-out", "A cutter that runs out gives some teeth more than their share; with 2 thou of run-out a fine feed may be cut by one tooth alone.");
     match (cut.diameter, cut.engaged) {
-        (Some(d), Some(engaged)) => a.draw(|| picture::face_cut(d, engaged, false, [inp.show(d), inp.show(engaged)])),
+        (Some(d), Some(engaged)) => {
+            a.draw(|| picture::face_cut(d, engaged, false, [inp.show(d), inp.show(engaged)]))
+        }
         _ => a.draw(|| tooth_step(inp.show_to(chip, 5, 4))),
     };
     // on screen the declared order holds
@@ -231,9 +233,12 @@ fn thinned(
     a.line("mean", mean)
         .places(5, 4)
         .says("2 fz r / \u{3c6} over the arc of cut \u{3c6}; fz \u{221a}r, often printed, is 5 % more at a quarter of the diameter and 57 % more in a full slot.");
-    a.line("thinning", Number::of(thinning_factor(engaged, d).map_err(faulty)?))
-        .places(2, 2)
-        .says("Keeps the thickest chip what it is at half the diameter; 1 from there up.");
+    a.line(
+        "thinning",
+        Number::of(thinning_factor(engaged, d).map_err(faulty)?),
+    )
+    .places(2, 2)
+    .says("Keeps the thickest chip what it is at half the diameter; 1 from there up.");
     let feed_for = |chip: Length| {
         feed_for_chip(ChipMeasure::Maximum, chip, engaged, d)
             .map(|fz| (fz, table_feed(fz, cut.teeth, cut.rpm)))
@@ -366,7 +371,10 @@ fn verdict(inp: &Inputs, a: &mut Answer, cut: &Cut, thickest: Option<Length>) {
         _ => {}
     }
     a.source(&RUBBING);
-    if cut.diameter.is_some_and(|d| chip_limits(cut.carbide, d).is_some()) {
+    if cut
+        .diameter
+        .is_some_and(|d| chip_limits(cut.carbide, d).is_some())
+    {
         a.source(if cut.carbide {
             &CARBIDE_BY_DIAMETER
         } else {
@@ -385,7 +393,10 @@ fn slot(a: &mut Answer, inp: &Inputs, cut: &Cut) {
         return;
     }
     a.source(&SLOTTING);
-    if inp.opt::<Length>("axial").is_some_and(|axial| axial > d * (1.0 + 1e-9)) {
+    if inp
+        .opt::<Length>("axial")
+        .is_some_and(|axial| axial > d * (1.0 + 1e-9))
+    {
         a.stop("deep-slot", "Before you cut this slot", "Deeper than the cutter's diameter in one pass: the chips pack and the cutter breaks. Take half a diameter a pass, one diameter at most.");
     } else {
         a.note("full-slot", "In a full slot", "Both sides cut and the chips have no way out: half a diameter deep a pass, one at most, a fifth less speed than beside an edge, and clear the chips.");

@@ -112,7 +112,10 @@ fn chip(inp: &Inputs, diameter: Length, rpm: RotationalSpeed) -> Result<Chip, St
             if depth * 2.0 >= diameter {
                 return Err(inp.out_of_range(
                     "depth",
-                    format!("half of {} or more: nothing would be left", inp.show(diameter)),
+                    format!(
+                        "half of {} or more: nothing would be left",
+                        inp.show(diameter)
+                    ),
                     "give the depth on the radius, less than half the diameter",
                 ));
             }
@@ -298,10 +301,16 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             if need.at_motor { &ENERGY } else { &FACTORS },
         );
     });
-    motor.caution(&mut a, &need, match inp.choice("cut") {
-        "drill" => "Take less feed or a slower spindle, or drill a pilot hole first; clamp the work.",
-        _ => "Take less depth or feed.",
-    });
+    motor.caution(
+        &mut a,
+        &need,
+        match inp.choice("cut") {
+            "drill" => {
+                "Take less feed or a slower spindle, or drill a pilot hole first; clamp the work."
+            }
+            _ => "Take less depth or feed.",
+        },
+    );
     a.draw(|| match inp.choice("cut") {
         "mill" => {
             let engaged = inp.opt("engaged").unwrap_or(diameter);

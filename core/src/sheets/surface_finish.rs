@@ -163,7 +163,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "f\u{b2} / (8 r), from the geometry alone."
         });
     if by == "nose" {
-        let mean = mean_roughness(FeedPerRev::from_mm_per_rev(spacing.mm()), radius).map_err(faulty)?;
+        let mean =
+            mean_roughness(FeedPerRev::from_mm_per_rev(spacing.mm()), radius).map_err(faulty)?;
         a.line("mean", mean)
             .units(&MICROINCH, &MICRON)
             .says("f\u{b2} / (32 r), Groover's constant, by the geometry alone.")
@@ -186,7 +187,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             w.step(
                 "Distance between marks",
                 &[
-                    if inp.choice("run-out") == "one" { "s = F / n" } else { "s = F / (z n)" }.into(),
+                    if inp.choice("run-out") == "one" {
+                        "s = F / n"
+                    } else {
+                        "s = F / (z n)"
+                    }
+                    .into(),
                     format!("s = {}", inp.show_to(spacing, 4, 3)),
                 ],
                 &TOOTH_FEED,

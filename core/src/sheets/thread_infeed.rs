@@ -3,7 +3,7 @@
 use crate::cutting::*;
 use crate::machine::MOST_WHEELS;
 use crate::quantity::units::*;
-use crate::quantity::{Angle, Count, Kind, Length, Pitch, RotationalSpeed, Time, decimal};
+use crate::quantity::{Angle, Count, Kind, Length, Number, Pitch, RotationalSpeed, Time, decimal};
 use crate::record::WHEEL;
 use crate::sheet::*;
 
@@ -25,6 +25,10 @@ static DIAL: Source = Source::computed(
     "Geometry of leadscrew and thread dial",
     "k W p / L a whole number of leads",
 );
+static CARRIAGE: Source =
+    Source::practice("Single-point threading toward a shoulder: 8 to 10 in/min of carriage");
+static FIRST_PASS: Source =
+    Source::practice("A first threading pass of at most 0.025 in along the compound");
 static LEAD: Source = Source::read(
     "TM 1-420 Lathes, War Department, 1940",
     "p. 81, pitch = lead / starts",
@@ -32,10 +36,10 @@ static LEAD: Source = Source::read(
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "thread-infeed",
-    revision: 1,
+    revision: 2,
     title: "Infeed for cutting a thread",
-    question: "How far do I feed the compound, and in which passes?",
-    aside: "pitch, compound angle, passes",
+    question: "How far do I feed the compound (top slide), and in how many passes?",
+    aside: "pitch, compound angle",
     words: &[
         "threading",
         "single point",
@@ -52,6 +56,11 @@ pub(super) static SHEET: Sheet = Sheet {
         "chasing dial",
         "leadscrew",
         "change gears",
+        "change wheels",
+        "top slide",
+        "compound",
+        "half nuts",
+        "first pass",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -59,7 +68,6 @@ pub(super) static SHEET: Sheet = Sheet {
     examples: &[&[
         ("pitch", "16 tpi"),
         ("angle", "29 deg"),
-        ("passes", "8"),
         ("rpm", "80"),
         ("length", "1 in"),
         ("leadscrew", "8 tpi"),
@@ -90,7 +98,7 @@ static FIELDS: &[Field] = &[
     ),
     Field::quantity(
         "angle",
-        "Compound set over from square",
+        "Compound (top slide) set over from square",
         Kind::Angle,
         &[&DEGREE],
     )
@@ -103,24 +111,25 @@ static FIELDS: &[Field] = &[
         "beyond half of the thread's 60 degrees the tool scrapes the trailing flank",
     ),
     Field::count("passes", "Passes")
-        .preset("8")
         .example("8")
-        .range(1.0, 60.0, "what patience bears"),
+        .hint("Empty: by the pitch, 8 or as many as keep the first one to 0.025 in.")
+        .range(1.0, 60.0, "at most 60 passes are listed")
+        .optional(),
     Field::count("starts", "Starts")
         .seldom()
         .preset("1")
         .example("2")
-        .range(1.0, 12.0, "what thread dials divide"),
+        .range(1.0, 12.0, "starts of threads"),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .seldom()
         .example("80")
         .hint("For the time that is left before the shoulder.")
-        .range(1.0, 10_000.0, "what a lathe turns")
+        .range(1.0, 10_000.0, "spindle speeds of lathes")
         .optional(),
     Field::length("length", "Length of the thread")
         .seldom()
         .example("1 in")
-        .range_in(0.01, 100.0, "what a bed bears")
+        .range_in(0.01, 100.0, "lengths of lathe beds")
         .optional(),
     Field::quantity(
         "leadscrew",
@@ -130,13 +139,13 @@ static FIELDS: &[Field] = &[
     )
     .seldom()
     .example("8 tpi")
-    .hint("For the thread dial and the change wheels.")
+    .hint("For the thread dial and the change gears.")
     .range(0.5, 26.0, "leadscrews of lathes")
     .filled_from_shop(ShopItem::Leadscrew)
     .optional(),
     Field::rows(
         "wheels",
-        "Change wheels of the lathe",
+        "Change gears (change wheels) of the lathe",
         WHEEL,
         2,
         MOST_WHEELS,
@@ -146,19 +155,19 @@ static FIELDS: &[Field] = &[
     .hint("Teeth, one a row; with the leadscrew, for the train that cuts the lead.")
     .filled_from_shop(ShopItem::ChangeWheels)
     .optional(),
-    Field::number("fixed", "Leadscrew turns with 1:1 wheels")
+    Field::number("fixed", "Leadscrew turns with 1:1 gears")
         .seldom()
         .example("1/2")
         .preset("1")
-        .range(0.001, 1000.0, "what a gear box or stud gear gives")
-        .hint("For one spindle turn: 1 with no gear box and equal stud gears."),
-    Field::count("wheel", "Teeth of the dial's wheel")
+        .range(0.001, 1000.0, "ratios of gearboxes and stud gears")
+        .hint("For one spindle turn: 1 with no gearbox and equal stud gears."),
+    Field::count("wheel", "Teeth of the thread dial's wheel")
         .seldom()
         .preset("32")
         .example("32")
         .range(4.0, 120.0, "wheels of thread dials")
         .filled_from_shop(ShopItem::ThreadDialWheel),
-    Field::count("lines", "Lines on the dial")
+    Field::count("lines", "Lines on the thread dial")
         .seldom()
         .preset("8")
         .example("8")
@@ -168,14 +177,20 @@ static FIELDS: &[Field] = &[
 ];
 
 static RESULTS: &[Res] = &[
-    Res::of("infeed", "Feed the compound in by", Kind::Length),
+    Res::of(
+        "infeed",
+        "Feed the compound (top slide) in by",
+        Kind::Length,
+    ),
     Res::of("depth", "Depth of the thread", Kind::Length),
+    Res::stepped("pass-count", "Passes", Kind::Number),
     Res::of("first", "First pass", Kind::Length),
     Res::of("last", "Last pass", Kind::Length),
     Res::of("lead", "Lead: gear the lathe for", Kind::Pitch),
+    Res::of("carriage", "Carriage runs at", Kind::FeedRate),
     Res::of("time", "Time for one pass", Kind::Time),
     Res::words("dial", "Close the half nuts at"),
-    Res::words("train", "Change wheels"),
+    Res::words("train", "Change gears (change wheels)"),
     Res::stepped("cuts", "They cut the lead", Kind::Pitch),
     Res::stepped("over-length", "Off over the length", Kind::Length),
     Res::words("fits", "On the quadrant"),
@@ -184,7 +199,7 @@ static RESULTS: &[Res] = &[
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let pitch: Pitch = inp.get("pitch")?;
     let angle: Angle = inp.get("angle")?;
-    let passes: Count = inp.get("passes")?;
+    let own: Option<Count> = inp.opt("passes");
     let starts: Count = inp.get("starts")?;
     let depth = match inp.choice("depth") {
         "unified" => ThreadDepth::UnifiedTo1989,
@@ -196,7 +211,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             inp.out_of_range(
                 "angle",
                 fault.to_string(),
-                "set the compound to 29 or 29 1/2",
+                "set the compound to 29 or 29-1/2",
             )
         })
     };
@@ -205,50 +220,43 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         infeed_by(ThreadDepth::Unr2003)?,
         infeed_by(ThreadDepth::AmericanNational)?,
     );
-    let list = equal_area_passes(infeed, passes.get() as u16);
+    let passes = own.map_or_else(|| passes_for(infeed), |own| own.get() as u16);
+    let list = equal_area_passes(infeed, passes);
     let mut a = inp.answer();
     a.line("infeed", infeed)
         .says("Depth / cos(angle), from the first touch.")
-        .band(least, most, "the depth conventions in print");
+        .band(least, most, "the published depth conventions");
     a.line("depth", pitch.length() * depth.pitches())
         .says("On the radius, square to the work, by the convention chosen.")
         .band(
             pitch.length() * ThreadDepth::Unr2003.pitches(),
             pitch.length() * ThreadDepth::AmericanNational.pitches(),
-            "the depth conventions in print",
+            "the published depth conventions",
         );
     let first = list.first().copied().unwrap_or(infeed);
     let before = list.iter().rev().nth(1).copied().unwrap_or(Length::ZERO);
+    a.line("pass-count", Number::of(f64::from(passes)))
+        .places(0, 0)
+        .says(if own.is_some() {
+            "As you gave them."
+        } else {
+            "By the pitch: 8, or as many as keep the first one to 0.025 in along the compound; on a light lathe take more."
+        });
     a.line("first", first).says("Total / \u{221a}passes.");
     a.line("last", infeed - before)
         .says("What is left for the last of passes with equal area.");
     let lead = Pitch::from_mm(pitch.mm() * starts.get());
     a.line("lead", lead)
         .says("Pitch \u{d7} starts; the depth follows the pitch, the gearing the lead.");
-    if let (Some(rpm), Some(length)) = (
-        inp.opt::<RotationalSpeed>("rpm"),
-        inp.opt::<Length>("length"),
-    ) {
-        let time = Time::from_minutes(length / lead.length() / rpm.rpm());
-        a.line("time", time)
-            .says("Length / (lead \u{d7} spindle speed): time to open the half nuts.");
+    let half_nuts = match inp.opt::<Pitch>("leadscrew") {
+        Some(leadscrew) => dial(inp, &mut a, lead, leadscrew)?,
+        None => true,
+    };
+    let rpm: Option<RotationalSpeed> = inp.opt("rpm");
+    if let Some(rpm) = rpm {
+        carriage(inp, &mut a, lead, rpm, half_nuts)?;
     }
-    if let Some(leadscrew) = inp.opt::<Pitch>("leadscrew") {
-        let (wheel, lines): (Count, Count) = (inp.get("wheel")?, inp.get("lines")?);
-        let text = match dial_lines(lead, leadscrew, wheel.get() as u32, lines.get() as u32) {
-            Some(1) => "Any line of the dial.".to_owned(),
-            Some(every) if f64::from(every) >= lines.get() => "The same line each time.".to_owned(),
-            Some(every) => format!(
-                "Every {every}{} line, counted from the first one used.",
-                ordinal(every)
-            ),
-            None => "No line: keep the half nuts closed and reverse the spindle.".to_owned(),
-        };
-        a.words("dial", text)
-            .says("The carriage has to move a whole number of leads between lines.");
-        a.source(&DIAL);
-        gears::gears(inp, &mut a, lead, leadscrew)?;
-    }
+    first_pass(inp, &mut a, infeed, first);
     let table = a.table(
         "passes",
         "Compound reading after each pass",
@@ -265,13 +273,14 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     table.note("Equal areas of chip; spring passes at the last reading are extra.");
     a.work(|w| {
-        let p = inp.show_to(pitch.length(), 5, 4);
+        let p = inp.num_to(pitch.length(), 5, 4);
         w.step(
             "Depth",
             &[
                 format!("h = {} P", decimal(depth.pitches(), &NUMBER, 4)),
                 format!(
-                    "P = {p}, h = {}",
+                    "h = {} \u{d7} {p} = {}",
+                    decimal(depth.pitches(), &NUMBER, 4),
                     inp.show(pitch.length() * depth.pitches())
                 ),
             ],
@@ -281,7 +290,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "Along the compound",
             &[
                 "x = h / cos(angle)".into(),
-                format!("x = {}", inp.show(infeed)),
+                format!(
+                    "x = {} / cos({}) = {}",
+                    inp.num_to(pitch.length() * depth.pitches(), 5, 4),
+                    inp.show_to(angle, 1, 1),
+                    inp.show(infeed)
+                ),
             ],
             &INFEED_TABLE,
         );
@@ -289,7 +303,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "Passes",
             &[
                 "x after pass i = x \u{221a}(i / passes)".into(),
-                format!("first {}", inp.show(first)),
+                format!(
+                    "x1 = {} \u{d7} \u{221a}(1 / {passes}) = {}",
+                    inp.num(infeed),
+                    inp.show(first)
+                ),
             ],
             &AREAS,
         );
@@ -298,7 +316,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                 "Lead",
                 &[
                     "lead = pitch \u{d7} starts".into(),
-                    format!("lead = {}", inp.show_to(lead.length(), 5, 4)),
+                    format!(
+                        "lead = {p} \u{d7} {} = {}",
+                        inp.num(starts),
+                        inp.show_to(lead.length(), 5, 4)
+                    ),
                 ],
                 &LEAD,
             );
@@ -306,7 +328,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.source(&DEPTHS);
     a.note("depth-basis", "About the depth", "The depth is a start. Finish by the pitch diameter: ring gauge, thread micrometer or three wires.");
-    a.stop("half-nuts", "Before you engage the half nuts", "Know where you will let go: no shoulder, chuck or tailstock in the way, and a speed that leaves time to act.");
+    if half_nuts {
+        a.stop("half-nuts", "Before you engage the half nuts", "Know where you will let go: no shoulder, chuck or tailstock in the way, and a speed that leaves time to act.");
+    } else {
+        a.stop("half-nuts-stay", "Before you start the spindle", "The half nuts stay closed from the first pass to the last. Know where you will stop the spindle and draw the tool out; then reverse, with the tool clear. No shoulder, chuck or tailstock in the way, lowest speed.");
+    }
     a.draw(|| {
         groove(
             pitch,
@@ -320,6 +346,87 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         )
     });
     Ok(a)
+}
+
+/// Where the half nuts may be closed; false where they have to stay closed.
+fn dial(inp: &Inputs, a: &mut Answer, lead: Pitch, leadscrew: Pitch) -> Result<bool, Stop> {
+    let (wheel, lines): (Count, Count) = (inp.get("wheel")?, inp.get("lines")?);
+    let found = dial_lines(lead, leadscrew, wheel.get() as u32, lines.get() as u32);
+    let text = match found {
+        Some(1) => "any line of the dial".to_owned(),
+        Some(every) if f64::from(every) >= lines.get() => "the same line each time".to_owned(),
+        Some(every) => format!(
+            "every {every}{} line, counted from the first one used",
+            ordinal(every)
+        ),
+        None => "no line: keep them closed and reverse the spindle".to_owned(),
+    };
+    a.words("dial", text)
+        .says("The carriage has to move a whole number of leads between lines.");
+    a.source(&DIAL);
+    gears::gears(inp, a, lead, leadscrew)?;
+    Ok(found.is_some())
+}
+
+/// How fast the carriage runs, and how long a pass lasts.
+fn carriage(
+    inp: &Inputs,
+    a: &mut Answer,
+    lead: Pitch,
+    rpm: RotationalSpeed,
+    half_nuts: bool,
+) -> Result<(), Stop> {
+    let fault = |fault: CutFault| inp.out_of_range("pitch", fault.to_string(), "give the pitch");
+    let speed = carriage_speed(lead, rpm).map_err(fault)?;
+    a.line("carriage", speed)
+        .says("Lead \u{d7} spindle speed. Toward a shoulder 8 to 10 in/min is brisk.");
+    if let Some(length) = inp.opt::<Length>("length") {
+        let time: Time = travel_time(length, speed).map_err(fault)?;
+        a.line("time", time).places(1, 1).says(if half_nuts {
+            "Length / (lead \u{d7} spindle speed): time to open the half nuts."
+        } else {
+            "Length / (lead \u{d7} spindle speed): time to stop the spindle."
+        });
+        a.work(|w| {
+            w.step(
+                "Time for one pass in seconds",
+                &[
+                    "t = 60 \u{d7} L / (lead \u{d7} n)".into(),
+                    format!(
+                        "t = 60 \u{d7} {} / ({} \u{d7} {}) = {}",
+                        inp.num(length),
+                        inp.num_to(lead.length(), 5, 4),
+                        inp.num(rpm),
+                        inp.show_to(time, 1, 1)
+                    ),
+                ],
+                &CARRIAGE,
+            );
+        });
+    }
+    a.source(&CARRIAGE);
+    // a last bit is no step past the limit
+    if speed.in_per_min() > CARRIAGE_MOST_IN_PER_MIN * (1.0 + 1e-9) {
+        a.stop("fast-carriage", "Before you thread toward a shoulder", format!("The carriage runs at {}: a hand is late on it. Take a slower spindle, 8 to 10 in/min at most, or a relief groove wide enough to stop in.", inp.show_to(speed, 1, 0)));
+    }
+    Ok(())
+}
+
+/// A first pass that is too much for a light lathe.
+fn first_pass(inp: &Inputs, a: &mut Answer, infeed: Length, first: Length) {
+    a.source(&FIRST_PASS);
+    let most = Length::from_inches(FIRST_PASS_MOST_IN);
+    if first <= most * (1.0 + 1e-9) {
+        return;
+    }
+    let passes = passes_for(infeed);
+    let kept = infeed * (1.0 / libm::sqrt(f64::from(passes)));
+    let cure = if kept <= most * (1.0 + 1e-9) {
+        format!("Take {passes} passes or more.")
+    } else {
+        "Rough the groove out with a narrow square tool first, or feed lighter by hand and take more passes than the 60 listed.".to_owned()
+    };
+    a.stop("heavy-first-pass", "Before the first pass", format!("{} along the compound is heavy: more than {} tears the thread or stalls a light lathe. {cure}", inp.show(first), inp.show_to(most, 3, 2)));
 }
 
 const fn ordinal(n: u32) -> &'static str {

@@ -6,7 +6,11 @@ use crate::sheet::*;
 
 static OTHERS: &[Field] = &[
     Field::length("diameter", "Diameter").range_in(0.01, 40.0, "cutters of a small shop"),
-    Field::length("axial", "Width").range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter"),
+    Field::length("axial", "Width").range_in(
+        0.0005,
+        40.0,
+        "from the thinnest cut to the largest cutter",
+    ),
     Field::length("depth", "Depth")
         .range_in(0.0005, 10.0, "depths of one pass")
         .optional(),

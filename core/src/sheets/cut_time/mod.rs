@@ -252,7 +252,12 @@ fn clock(time: Time) -> String {
     let seconds = whole - hours * 3600.0 - minutes * 60.0;
     let digits = |n: f64| decimal(n, &NUMBER, 0);
     if hours > 0.0 {
-        format!("{} h {} min {} s", digits(hours), digits(minutes), digits(seconds))
+        format!(
+            "{} h {} min {} s",
+            digits(hours),
+            digits(minutes),
+            digits(seconds)
+        )
     } else {
         format!("{} min {} s", digits(minutes), digits(seconds))
     }

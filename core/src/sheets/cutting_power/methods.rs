@@ -71,7 +71,9 @@ pub(super) fn by_unit_power(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result
         };
         unit_power_cut(row.hp_per_in3_min, chip.removal, factors)
             .map(|power| power.cutter)
-            .map_err(|fault| inp.out_of_range("efficiency", fault.to_string(), "give a share over 0"))
+            .map_err(|fault| {
+                inp.out_of_range("efficiency", fault.to_string(), "give a share over 0")
+            })
     };
     let middle = f64::midpoint(wear.low, wear.high);
     let (base, nominal, high) = (
@@ -100,7 +102,11 @@ pub(super) fn by_unit_power(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result
                     "C = {} at {}{}, W = {}",
                     decimal(c, &NUMBER, 3),
                     chip.feed_text(inp),
-                    if carried { " (carried below the table)" } else { "" },
+                    if carried {
+                        " (carried below the table)"
+                    } else {
+                        ""
+                    },
                     decimal(middle, &NUMBER, 2)
                 ),
                 format!(
@@ -141,7 +147,12 @@ fn factor(inp: &Inputs, chip: &Chip) -> Result<FeedFactor, Stop> {
 }
 
 /// The power of a specific cutting force: in turning force times speed, else force per area times removal.
-fn force_or_volume(inp: &Inputs, chip: &Chip, kc11: Stress, mc: f64) -> Result<(Stress, Power), Stop> {
+fn force_or_volume(
+    inp: &Inputs,
+    chip: &Chip,
+    kc11: Stress,
+    mc: f64,
+) -> Result<(Stress, Power), Stop> {
     let fault =
         |fault: CutFault| inp.out_of_range("metal", fault.to_string(), "check feed and sizes");
     let kc = specific_force(kc11, mc, chip.thickness).map_err(fault)?;
@@ -163,11 +174,7 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
         .map(|(row, _)| row)
         .ok_or(Stop::Missing("metal"))?;
     let milling = inp.choice("cut") == "mill";
-    let kc11 = if milling {
-        row.milling()
-    } else {
-        row.stress()
-    };
+    let kc11 = if milling { row.milling() } else { row.stress() };
     if chip.thickness > MOST_KIENZLE_CHIP {
         return Err(inp.out_of_range(
             if milling { "feed" } else { "turn-feed" },

@@ -1,8 +1,8 @@
 //! What does the cut ask of the motor? Power at the cutter and at the motor, and how far is the motor loaded?
 
 use super::Need;
-use crate::quantity::{Power, Share};
 use crate::cutting::motor_power;
+use crate::quantity::{Power, Share};
 use crate::sheet::*;
 use crate::standards::unit_power::ENERGY_EFFICIENCY;
 

@@ -90,11 +90,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::number("hardness", "Brinell hardness of the work")
         .example("180")
         .hint("If you know it: then rows for other hardnesses are left out.")
-        .range(
-            50.0,
-            650.0,
-            "hardness of metal that a tap can cut",
-        )
+        .range(50.0, 650.0, "hardness of metal that a tap can cut")
         .seldom()
         .optional(),
     Field::quantity(
@@ -119,18 +115,13 @@ pub(super) static FIELDS: &[Field] = &[
     .hint("As on the plate, of the machine that taps.")
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
     .when(&[when("how", MACHINE)]),
-    Field::quantity(
-        "motor",
-        "Motor",
-        Kind::Power,
-        &[&HORSEPOWER, &KILOWATT],
-    )
-    .seldom()
-    .example("1/2 hp")
-    .hint("Of the machine that taps, for its load.")
-    .range(10.0, 100_000.0, "motors of a shop")
-    .when(&[when("how", MACHINE)])
-    .optional(),
+    Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
+        .seldom()
+        .example("1/2 hp")
+        .hint("Of the machine that taps, for its load.")
+        .range(10.0, 100_000.0, "motors of a shop")
+        .when(&[when("how", MACHINE)])
+        .optional(),
     Field::percent("efficiency", "Drive efficiency")
         .seldom()
         .preset("75 pct")
@@ -154,7 +145,11 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("drill-depth", "Drill to, at full diameter", Kind::Length),
     Res::stepped("rpm", "Set the spindle to", Kind::RotationalSpeed),
     Res::of("aim", "Cutting speed aimed at", Kind::SurfaceSpeed),
-    Res::stepped("surface", "Cutting speed at that spindle speed", Kind::SurfaceSpeed),
+    Res::stepped(
+        "surface",
+        "Cutting speed at that spindle speed",
+        Kind::SurfaceSpeed,
+    ),
     Res::of("rpm-exact", "Exact spindle speed", Kind::RotationalSpeed),
     Res::of("seconds", "Time to full depth", Kind::Time),
     Res::of("torque", "Torque of a sharp tap", Kind::Torque),

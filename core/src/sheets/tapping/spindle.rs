@@ -18,7 +18,10 @@ pub(super) enum Turning {
     /// By hand.
     ByHand,
     /// By a spindle without a tapping head.
-    Spindle { speed: RotationalSpeed, one_turn: Time },
+    Spindle {
+        speed: RotationalSpeed,
+        one_turn: Time,
+    },
     /// By a spindle with a releasing or reversing head.
     Head { speed: RotationalSpeed },
 }
@@ -40,11 +43,19 @@ fn pick(
     let chosen = choose_step(inp, "press-steps", "thread", start, thread.major)?;
     if chosen.too_fast {
         let says = "The slowest speed of the machine, yet faster than the lowest published figure. By hand is safer.";
-        return Ok(Picked { chosen, says, rule: &SLOWEST_FIRST });
+        return Ok(Picked {
+            chosen,
+            says,
+            rule: &SLOWEST_FIRST,
+        });
     }
     if by_rule {
         let says = "The machine's speed at or below the exact speed.";
-        return Ok(Picked { chosen, says, rule: &NEXT_LOWER });
+        return Ok(Picked {
+            chosen,
+            says,
+            rule: &NEXT_LOWER,
+        });
     }
     let slowest = inp
         .list::<RotationalSpeed>("press-steps")
@@ -87,8 +98,17 @@ pub(super) fn spindle(
     };
     let head = inp.choice("head") == "reversing";
     let Picked { chosen, says, rule } = pick(inp, thread, start, head || own.is_some())?;
-    let Chosen { exact, step, surface, too_fast } = chosen;
-    if too_fast && aim.as_ref().is_some_and(|aim| surface > aim.high.max(start)) {
+    let Chosen {
+        exact,
+        step,
+        surface,
+        too_fast,
+    } = chosen;
+    if too_fast
+        && aim
+            .as_ref()
+            .is_some_and(|aim| surface > aim.high.max(start))
+    {
         return Err(Stop::withheld(
             "press-steps",
             inp.show(start),
@@ -157,7 +177,10 @@ pub(super) fn seconds(
     pitch: Length,
 ) -> Result<(), Stop> {
     let time = tap_time(turns, speed).map_err(|fault| slow(inp, &fault))?;
-    let rate = feed_rate(crate::quantity::FeedPerRev::from_mm_per_rev(pitch.mm()), speed);
+    let rate = feed_rate(
+        crate::quantity::FeedPerRev::from_mm_per_rev(pitch.mm()),
+        speed,
+    );
     a.line("seconds", time).places(1, 1).says(format!(
         "Turns / spindle speed: the tap goes in at {}.",
         inp.show_to(rate, 1, 0)
