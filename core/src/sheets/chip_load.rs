@@ -6,7 +6,7 @@ use crate::cutting::sources::{CHIP_MAXIMUM, RUBBING, TOOTH_FEED};
 use crate::cutting::*;
 use crate::quantity::units::*;
 use crate::quantity::{
-    Angle, Count, FeedPerTooth, FeedRate, Kind, Length, Number, RotationalSpeed, decimal,
+    Angle, Count, FeedPerTooth, FeedRate, Kind, Length, Number, RotationalSpeed, System, decimal,
 };
 use crate::sheet::*;
 
@@ -63,8 +63,7 @@ pub(super) static SHEET: Sheet = Sheet {
             ("rpm", "1650"),
             ("feed", "6 ipm"),
             ("diameter", "1/8 in"),
-            ("engaged", "1/8 in"),
-            ("axial", "1/4 in"),
+            ("engaged", "1/16 in"),
         ],
     ],
     takes: &["diameter"],
@@ -333,7 +332,7 @@ fn working(
 /// Rubs, cuts, heavy or too heavy: one of them.
 fn verdict(inp: &Inputs, a: &mut Answer, cut: &Cut, thickest: Option<Length>) {
     let chip = thickest.unwrap_or(Length::from_mm(cut.chip.mm_per_tooth()));
-    let show = |limit: Length| inp.show_to(limit, 5, 3);
+    let show = |limit: Length| limit_text(inp, limit);
     // without a radial depth only the feed per tooth is known: the chip may be thinner
     let what = if thickest.is_some() {
         "the thickest chip"
@@ -382,6 +381,14 @@ fn verdict(inp: &Inputs, a: &mut Answer, cut: &Cut, thickest: Option<Length>) {
         })
         .source(&SMALL_IN_PROPORTION);
     }
+}
+
+/// A small limit with the digits that it has, to a millionth of an inch.
+fn limit_text(inp: &Inputs, limit: Length) -> String {
+    inp.show_plain(match inp.system() {
+        System::Inch => Length::from_inches(libm::round(limit.inches() * 1e6) / 1e6),
+        System::Metric => Length::from_mm(libm::round(limit.mm() * 1e4) / 1e4),
+    })
 }
 
 /// A full slot: how deep, and what it asks.

@@ -4,7 +4,7 @@ use crate::cutting::*;
 use crate::quantity::units::*;
 use crate::quantity::{
     Angle, Count, FeedPerRev, FeedPerTooth, FeedRate, Length, Power, RemovalRate, RotationalSpeed,
-    Stress, SurfaceSpeed, Torque, decimal,
+    Stress, SurfaceSpeed, System, Torque, decimal,
 };
 use crate::sheet::*;
 
@@ -220,6 +220,52 @@ fn arbor(inp: &Inputs, a: &mut Answer, torque: Torque) -> Result<(), Stop> {
     Ok(())
 }
 
+/// How the metal removed comes about, with this entry's numbers.
+fn removed(
+    inp: &Inputs,
+    diameter: Length,
+    rpm: RotationalSpeed,
+    chip: &Chip,
+    alone: bool,
+) -> Vec<String> {
+    let (d, n) = (inp.num(diameter), inp.num(rpm));
+    let sum = inp.show_to(chip.removal, 3, 1);
+    // the metric unit is 1,000 mm³ large
+    let per = match inp.system() {
+        System::Inch => "",
+        System::Metric => " / 1000",
+    };
+    let length = |field: &str| inp.num(inp.opt::<Length>(field).unwrap_or(Length::ZERO));
+    let feed = inp.num_to(chip.feed, 5, 4);
+    match inp.choice("cut") {
+        "mill" if alone => vec![
+            "Q = axial depth \u{d7} radial depth \u{d7} feed".into(),
+            format!(
+                "Q = {} \u{d7} {} \u{d7} {}{per} = {sum}",
+                length("axial"),
+                length("engaged"),
+                inp.num_to(
+                    inp.opt("feed").unwrap_or(FeedRate::from_mm_per_min(0.0)),
+                    3,
+                    1
+                )
+            ),
+        ],
+        "mill" => vec![format!("Q = {sum}, all cutters")],
+        "turn" => vec![
+            "Q = \u{3c0} D n f d, at the outside diameter".into(),
+            format!(
+                "Q = \u{3c0} \u{d7} {d} \u{d7} {n} \u{d7} {feed} \u{d7} {}{per} = {sum}",
+                length("depth")
+            ),
+        ],
+        _ => vec![
+            "Q = \u{3c0} D\u{b2} / 4 \u{d7} f n".into(),
+            format!("Q = \u{3c0} \u{d7} {d}\u{b2} / 4 \u{d7} {feed} \u{d7} {n}{per} = {sum}"),
+        ],
+    }
+}
+
 /// The depth that loads the motor fully.
 fn deepest(inp: &Inputs, a: &mut Answer, motor: &Motor, need: &Need) -> Result<(), Stop> {
     let (field, label) = if inp.choice("cut") == "mill" {
@@ -268,7 +314,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let torque = spindle_torque(motor.at_cutter(need.nominal), rpm)
         .map_err(|fault| inp.out_of_range("rpm", fault.to_string(), "give the spindle speed"))?;
     a.line("torque", torque)
-        .says("P / (2 \u{3c0} n), at the spindle; the mean over a turn, teeth peak above it.");
+        .says("P / (2 \u{3c0} n), at the spindle; the mean over one rev, teeth peak above it.");
     arbor(inp, &mut a, torque)?;
     if alone
         && inp.choice("cut") != "drill"
@@ -287,7 +333,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.work(|w| {
         w.step(
             "Metal removed",
-            &[format!("Q = {}", inp.show_to(chip.removal, 3, 2))],
+            &removed(inp, diameter, rpm, &chip, alone),
             &REMOVAL,
         );
         w.step(

@@ -198,7 +198,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                 &TOOTH_FEED,
             );
         }
-        let (s, r) = (inp.num_to(spacing, 4, 4), inp.num_to(radius, 4, 3));
+        let (s, r) = (inp.num_to(spacing, 5, 4), inp.num_to(radius, 5, 4));
         let put = if by == "ball" {
             format!("h = {r} \u{2212} \u{221a}({r}\u{b2} \u{2212} ({s}/2)\u{b2})")
         } else {
@@ -206,7 +206,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         };
         w.step(
             "Peak to valley Rt",
-            &[format!("{put} = {}", inp.show_to(valley, 6, 5))],
+            &[format!("{put} = {}", inp.show_to(valley, 7, 5))],
             &GEOMETRY,
         );
         if by == "nose" {
@@ -216,7 +216,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                     "Ra = f\u{b2} / (32 r)".into(),
                     format!(
                         "Ra = {s}\u{b2} / (32 \u{d7} {r}) = {}",
-                        inp.show_to(valley / 4.0, 6, 5)
+                        inp.show_to(valley / 4.0, 7, 5)
                     ),
                 ],
                 &GROOVER_FINISH,

@@ -188,7 +188,15 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "Approach",
             &[
                 format!("A = {formula}"),
-                format!("A = {}", inp.show(approach)),
+                if gang.is_some() || !others.is_empty() {
+                    format!("A = {}, the cutter that touches first", inp.show(approach))
+                } else {
+                    format!(
+                        "A = {} = {}",
+                        approach_put(inp, cut, d, across),
+                        inp.show(approach)
+                    )
+                },
             ],
             &GROOVER,
         );
@@ -238,6 +246,27 @@ fn times(a: &mut Answer, total: Time, one: Time, says: &'static str) {
         } else {
             line.units(&SECOND, &SECOND).says(says);
         }
+    }
+}
+
+/// The approach's formula with this entry's numbers in it.
+fn approach_put(inp: &Inputs, cut: &str, d: Length, across: Length) -> String {
+    let (big, w) = (inp.num(d), inp.num(across));
+    match cut {
+        "centred" => format!("({big} \u{2212} \u{221a}({big}\u{b2} \u{2212} {w}\u{b2})) / 2"),
+        "offset" if across * 2.0 >= d => format!("{big} / 2"),
+        "drill" => {
+            let half = inp
+                .opt::<Angle>("point")
+                .unwrap_or(Angle::from_degrees(118.0))
+                .degrees()
+                / 2.0;
+            format!(
+                "{big} / 2 \u{d7} tan({}\u{b0})",
+                decimal(90.0 - half, &NUMBER, 1)
+            )
+        }
+        _ => format!("\u{221a}({w} \u{d7} ({big} \u{2212} {w}))"),
     }
 }
 

@@ -229,11 +229,21 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
                     inp.show_to(chip.thickness, 5, 4),
                     chip.thickness_says
                 ),
+                "kc = kc1.1 / h^mc, h in mm; Pc = kc Q / 60,000, Q in mm\u{b3}/min".into(),
                 format!(
-                    "kc = kc1.1 / h^mc = {} N/mm\u{b2}, h in mm",
+                    "kc = {} / {}^{} = {} N/mm\u{b2}",
+                    decimal(kc11.mpa(), &NUMBER, 0),
+                    decimal(chip.thickness.mm(), &NUMBER, 4),
+                    decimal(row.mc, &NUMBER, 2),
                     decimal(kc.mpa(), &NUMBER, 0)
                 ),
-                format!("Pc = kc Q = {}", inp.show_to(power, 3, 3)),
+                format!(
+                    "Pc = {} \u{d7} {} / 60000 = {} W, {}",
+                    decimal(kc.mpa(), &NUMBER, 0),
+                    decimal(chip.removal.mm3_per_min(), &NUMBER, 0),
+                    decimal(power.watts(), &NUMBER, 0),
+                    inp.show_to(power, 3, 3)
+                ),
             ],
             &KIENZLE,
         );

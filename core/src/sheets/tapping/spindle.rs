@@ -2,7 +2,7 @@
 
 use crate::cutting::sources::{NEXT_LOWER, SPEED_DEFINITION, speed_source};
 use crate::cutting::*;
-use crate::quantity::{Length, Number, RotationalSpeed, SurfaceSpeed, Time};
+use crate::quantity::{Length, Number, RotationalSpeed, SurfaceSpeed, System, Time};
 use crate::sheet::*;
 use crate::sheets::speed_feed::{Chosen, choose_step, no_speed, tell_speeds};
 use crate::standards::cutting_speeds::{CutterMaterial, Material, Operation};
@@ -42,7 +42,8 @@ fn pick(
 ) -> Result<Picked, Stop> {
     let chosen = choose_step(inp, "press-steps", "thread", start, thread.major)?;
     if chosen.too_fast {
-        let says = "The slowest speed of the machine, yet faster than the lowest published figure. By hand is safer.";
+        let says =
+            "The slowest speed of the machine, yet faster than the one aimed at. By hand is safer.";
         return Ok(Picked {
             chosen,
             says,
@@ -120,9 +121,14 @@ pub(super) fn spindle(
             "tap it by hand, with the spindle as a guide and the power off",
         ));
     }
-    a.line("rpm", step).says(says);
+    a.line("rpm", step)
+        .says(if inp.choice("hole") == "blind" && !head {
+            "In this blind hole only with a releasing or reversing head, or with the power off."
+        } else {
+            says
+        });
     if too_fast {
-        a.stop("slowest-too-fast", "Before you tap at this speed", "Even the slowest speed is faster than the lowest published figure for this metal. Tap by hand, with the spindle as a guide and the power off, or use a slower machine.");
+        a.stop("slowest-too-fast", "Before you tap at this speed", "Even the slowest speed is faster than the one aimed at. Tap by hand, with the spindle as a guide and the power off, or use a slower machine.");
     }
     let line = a.line("aim", start);
     line.says(if own.is_some() {
@@ -143,7 +149,20 @@ pub(super) fn spindle(
             "Spindle speed for the cutting speed",
             &[
                 "n = V / (\u{3c0} D)".into(),
-                format!("n = {}", inp.show_to(exact, 1, 1)),
+                match inp.system() {
+                    System::Inch => format!(
+                        "n = 12 \u{d7} {} / (\u{3c0} \u{d7} {}) = {}",
+                        inp.num_to(start, 2, 2),
+                        inp.num(thread.major),
+                        inp.show_to(exact, 1, 1)
+                    ),
+                    System::Metric => format!(
+                        "n = 1000 \u{d7} {} / (\u{3c0} \u{d7} {}) = {}",
+                        inp.num_to(start, 2, 2),
+                        inp.num(thread.major),
+                        inp.show_to(exact, 1, 1)
+                    ),
+                },
             ],
             &SPEED_DEFINITION,
         );
