@@ -122,6 +122,7 @@ static FIELDS: &[Field] = &[
 
 static RESULTS: &[Res] = &[
     Res::of("chip", "Feed per tooth", Kind::FeedPerTooth),
+    Res::of("per-rev", "Feed per rev", Kind::FeedPerRev),
     Res::of("thickest", "Thickest chip", Kind::Length),
     Res::of("mean", "Mean chip", Kind::Length),
     Res::words("verdict", "The chip"),
@@ -174,6 +175,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let mut a = inp.answer();
     a.line("chip", chip)
         .says("Table feed / (teeth \u{d7} spindle speed), if every tooth cuts alike.");
+    a.line("per-rev", feed_per_rev(chip, teeth))
+        .says("What one tooth takes where run-out leaves it alone at work.");
     a.work(|w| {
         w.step(
             "Feed per tooth",
