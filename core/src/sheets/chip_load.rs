@@ -2,21 +2,23 @@
 //!
 //! Feed per tooth needs feed, teeth and speed alone; diameter and radial depth bring the rest.
 
-use crate::cutting::sources::{CHIP_MAXIMUM, RUBBING, TOOTH_FEED};
+use crate::cutting::sources::{CHIP_MAXIMUM, TOOTH_FEED};
 use crate::cutting::*;
 use crate::quantity::units::*;
 use crate::quantity::{
-    Angle, Count, FeedPerTooth, FeedRate, Kind, Length, Number, RotationalSpeed, System, decimal,
+    Angle, Count, FeedPerTooth, FeedRate, Length, Number, RotationalSpeed, decimal,
 };
 use crate::sheet::*;
+
+mod fields;
+mod verdict;
+
+use fields::{FIELDS, RESULTS};
+use verdict::{slot, verdict};
 
 static CHIP_ARC_MEAN: Source = Source::computed(
     "Geometry of the circular tooth path",
     "mean chip over the arc, 2 fz r / \u{3c6}",
-);
-static SLOTTING: Source = Source::read(
-    "An end mill maker's chart",
-    "slotting 20 % slower, deep slotting 50 %; a teaching table: half a diameter deep",
 );
 static ENGAGEMENT: Source = Source::computed(
     "Geometry of the circular tooth path and of the helix",
@@ -48,7 +50,7 @@ pub(super) static SHEET: Sheet = Sheet {
     results: RESULTS,
     examples: &[
         &[
-            ("diameter", "2 1/2 in"),
+            ("diameter", "2-1/2 in"),
             ("teeth", "8"),
             ("rpm", "110"),
             ("feed", "3 ipm"),
@@ -70,82 +72,6 @@ pub(super) static SHEET: Sheet = Sheet {
     finds: None,
     figure,
 };
-
-static FIELDS: &[Field] = &[
-    Field::length("diameter", "Cutter diameter")
-        .example("2 1/2 in")
-        .hint("For thinning, and for what an end mill of this size bears. Empty: feed per tooth alone.")
-        .range_in(0.01, 40.0, "cutters of a small shop")
-        .measured()
-        .optional(),
-    Field::count("teeth", "Teeth").example("8").range(
-        1.0,
-        200.0,
-        "cutters have from one tooth to a fine saw's",
-    ),
-    Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
-        .example("110")
-        .range(1.0, 100_000.0, "spindle speeds of machine tools"),
-    Field::table_feed("feed", "Table feed").example("3 ipm"),
-    Field::length("engaged", "Radial depth (across the feed)")
-        .example("0.1 in")
-        .hint("Depth of a slab cut; width of an end mill's cut to one side, its diameter in a full slot. Goes with the diameter.")
-        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
-        .measured()
-        .optional(),
-    Field::choice(
-        "tool",
-        "Cutter material",
-        &[
-            choice("hss", "high-speed steel"),
-            choice("carbide", "carbide"),
-        ],
-    ),
-    Field::length("chip-want", "Thickest chip wanted")
-        .seldom()
-        .example("0.002 in")
-        .hint("For the feed that gives it.")
-        .range_in(0.0001, 0.2, "chips of milling cutters")
-        .optional(),
-    Field::length("axial", "Axial depth (along the spindle)")
-        .seldom()
-        .example("2 in")
-        .hint("For the teeth at work at once, and for the depth of a slot.")
-        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
-        .optional(),
-    Field::quantity("helix", "Helix angle", Kind::Angle, &[&DEGREE])
-        .seldom()
-        .preset("0 deg")
-        .example("25 deg")
-        .range(0.0, 70.0, "helices of cutters"),
-];
-
-static RESULTS: &[Res] = &[
-    Res::of("chip", "Feed per tooth", Kind::FeedPerTooth),
-    Res::of("per-rev", "Feed per rev", Kind::FeedPerRev),
-    Res::of("thickest", "Thickest chip", Kind::Length),
-    Res::of("mean", "Mean chip", Kind::Length),
-    Res::words("verdict", "The chip"),
-    Res::of("thinning", "Feed may be raised by the factor", Kind::Number),
-    Res::of(
-        "want-tooth",
-        "Feed per tooth for the chip wanted",
-        Kind::FeedPerTooth,
-    ),
-    Res::of(
-        "want-feed",
-        "Table feed for the chip wanted",
-        Kind::FeedRate,
-    ),
-    Res::of(
-        "least-feed",
-        "Table feed at which it begins to rub",
-        Kind::FeedRate,
-    ),
-    Res::of("arc", "Arc of cut", Kind::Angle),
-    Res::of("at-work", "Teeth at work on average", Kind::Number),
-    Res::of("even", "Width at which the load is even", Kind::Length),
-];
 
 /// The cut as entered.
 struct Cut {
@@ -330,87 +256,6 @@ fn working(
             &ENGAGEMENT,
         );
     });
-}
-
-/// Rubs, cuts, heavy or too heavy: one of them.
-fn verdict(inp: &Inputs, a: &mut Answer, cut: &Cut, thickest: Option<Length>) {
-    let chip = thickest.unwrap_or(Length::from_mm(cut.chip.mm_per_tooth()));
-    let show = |limit: Length| limit_text(inp, limit);
-    // without a radial depth only the feed per tooth is known: the chip may be thinner
-    let what = if thickest.is_some() {
-        "the thickest chip"
-    } else {
-        "the feed per tooth"
-    };
-    let found = chip_verdict(chip, cut.carbide, cut.diameter);
-    let words = match found {
-        ChipVerdict::Rubs(rub) => format!("Rubs: {what} is under {}", show(rub)),
-        ChipVerdict::Cuts(rub) if thickest.is_some() => {
-            format!("Cuts: {what} is at or over {}", show(rub))
-        }
-        ChipVerdict::Cuts(rub) => format!(
-            "Cuts from half the diameter up: {what} is at or over {}; a narrow cut thins it",
-            show(rub)
-        ),
-        ChipVerdict::Heavy(limits) => format!(
-            "Heavy in steel for this size: {what} is over {}; in aluminum up to {}",
-            show(limits.steel),
-            show(limits.soft)
-        ),
-        ChipVerdict::Breaks(limits) => format!(
-            "Too heavy for this size: {what} is over {}, the most for any metal",
-            show(limits.soft)
-        ),
-    };
-    a.words("verdict", words).says("Rubbing: half a thou for a ground edge, one thou for carbide, less for a small cutter; common practice. Heavy: an end mill maker's chart by diameter, to 1 in.");
-    match found {
-        ChipVerdict::Breaks(_) => {
-            a.stop("too-heavy", "Before you take this feed", "More per tooth than any row of the chart gives an end mill of this size: it is likely to break. Take a slower feed or a faster spindle, or more teeth.");
-        }
-        ChipVerdict::Heavy(limits) => {
-            a.note("heavy", "Before you take this feed", format!("Heavy for an end mill of this size but in aluminum and soft iron. In steel start at {} per tooth or less.", show(limits.steel)));
-        }
-        _ => {}
-    }
-    a.source(&RUBBING);
-    if cut
-        .diameter
-        .is_some_and(|d| chip_limits(cut.carbide, d).is_some())
-    {
-        a.source(if cut.carbide {
-            &CARBIDE_BY_DIAMETER
-        } else {
-            &HSS_BY_DIAMETER
-        })
-        .source(&SMALL_IN_PROPORTION);
-    }
-}
-
-/// A small limit with the digits that it has, to a millionth of an inch.
-fn limit_text(inp: &Inputs, limit: Length) -> String {
-    inp.show_plain(match inp.system() {
-        System::Inch => Length::from_inches(libm::round(limit.inches() * 1e6) / 1e6),
-        System::Metric => Length::from_mm(libm::round(limit.mm() * 1e4) / 1e4),
-    })
-}
-
-/// A full slot: how deep, and what it asks.
-fn slot(a: &mut Answer, inp: &Inputs, cut: &Cut) {
-    let (Some(d), Some(engaged)) = (cut.diameter, cut.engaged) else {
-        return;
-    };
-    if engaged < d * (1.0 - 1e-9) {
-        return;
-    }
-    a.source(&SLOTTING);
-    if inp
-        .opt::<Length>("axial")
-        .is_some_and(|axial| axial > d * (1.0 + 1e-9))
-    {
-        a.stop("deep-slot", "Before you cut this slot", "Deeper than the cutter's diameter in one pass: the chips pack and the cutter breaks. Take half a diameter a pass, one diameter at most.");
-    } else {
-        a.note("full-slot", "In a full slot", "Both sides cut and the chips have no way out: half a diameter deep a pass, one at most, a fifth less speed than beside an edge, and clear the chips.");
-    }
 }
 
 /// The path of two teeth, one feed per tooth apart.

@@ -53,7 +53,7 @@ pub(super) static SHEET: Sheet = Sheet {
         &[("by", "ball"), ("radius", "1/8 in"), ("step", "0.02 in")],
         &[
             ("by", "slab"),
-            ("radius", "1 1/4 in"),
+            ("radius", "1-1/4 in"),
             ("teeth", "8"),
             ("rpm", "110"),
             ("feed", "3 ipm"),

@@ -33,7 +33,7 @@ pub(super) static FIELDS: &[Field] = &[
         ],
     ),
     Field::length("diameter", "Diameter")
-        .example("2 1/2 in")
+        .example("2-1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work before the pass.")
         .range_in(0.01, 40.0, "cutters and work of a small shop")
         .measured(),

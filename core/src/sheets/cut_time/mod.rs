@@ -1,5 +1,6 @@
 //! How long does the cut take? Approach by geometry, overrun, passes, the way back, and the metal that goes.
 
+mod clock;
 mod fields;
 mod gang;
 mod turn;
@@ -7,8 +8,9 @@ mod turn;
 use crate::cutting::sources::GROOVER;
 use crate::cutting::*;
 use crate::quantity::units::*;
-use crate::quantity::{Angle, Count, FeedRate, Length, Quantity, Time, decimal};
+use crate::quantity::{Angle, Count, FeedRate, Length, Time, decimal};
 use crate::sheet::*;
+pub(super) use clock::{in_seconds, tell_time};
 use fields::{FIELDS, RESULTS};
 use gang::{added, others};
 
@@ -36,7 +38,7 @@ pub(super) static SHEET: Sheet = Sheet {
     examples: &[
         &[
             ("cut", "slab"),
-            ("diameter", "2 1/2 in"),
+            ("diameter", "2-1/2 in"),
             ("depth", "0.1 in"),
             ("axial", "2 in"),
             ("length", "7 in"),
@@ -54,7 +56,7 @@ pub(super) static SHEET: Sheet = Sheet {
         ],
         &[
             ("cut", "turn"),
-            ("diameter", "1 1/2 in"),
+            ("diameter", "1-1/2 in"),
             ("length", "6 in"),
             ("rpm", "200"),
             ("turn-feed", "0.008 ipr"),
@@ -92,25 +94,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     };
     let across: Option<Length> = inp.opt(if cut == "slab" { "depth" } else { "width" });
     let across = across.unwrap_or(Length::ZERO);
-    let (approach, formula) = match cut {
-        "slab" => (slab_approach(across, d), "\u{221a}(d (D \u{2212} d))"),
-        "centred" => (
-            centred_face_approach(across, d),
-            "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2",
-        ),
-        "offset" if across * 2.0 >= d => (
-            offset_face_approach(across, d),
-            "D / 2, from half the diameter up",
-        ),
-        "offset" => (
-            offset_face_approach(across, d),
-            "\u{221a}(w (D \u{2212} w))",
-        ),
-        _ => (
-            drill_point(d, inp.get::<Angle>("point")?),
-            "D/2 \u{d7} tan(90\u{b0} \u{2212} point/2)",
-        ),
-    };
+    let (approach, formula) = approach_of(inp, cut, d, across)?;
     let mut approach = approach.map_err(faulty)?;
     // several cutters on one arbor: all axes are one, so the largest reaches deeper by half the difference
     let gang: Option<Length> = inp.opt("largest");
@@ -202,18 +186,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         );
         w.step(
             "Time in seconds",
-            &[
-                "t = 60 \u{d7} (L + A + clear + extra) / F".into(),
-                format!(
-                    "t = 60 \u{d7} ({} + {} + {} + {}) / {} = {}",
-                    inp.num(length),
-                    inp.num(approach),
-                    inp.num(clear),
-                    inp.num(overrun),
-                    inp.num_to(feed, 3, 1),
-                    in_seconds(one)
-                ),
-            ],
+            &time_put(inp, [length, approach, clear, overrun], feed, one),
             &GROOVER,
         );
     });
@@ -236,17 +209,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     Ok(a)
 }
 
-/// Both times: seconds below a minute and a half, minutes and seconds in words from there.
+/// Both times.
 fn times(a: &mut Answer, total: Time, one: Time, says: &'static str) {
-    for (id, time, says) in [("total", total, says), ("time", one, "Travel / feed.")] {
-        let line = a.line(id, time);
-        if time.seconds() >= LONG {
-            line.units(&MINUTE, &MINUTE)
-                .says(format!("{}. {says}", clock(time)));
-        } else {
-            line.units(&SECOND, &SECOND).says(says);
-        }
-    }
+    tell_time(a.line("total", total), total, says);
+    tell_time(a.line("time", one), one, "Travel / feed.");
 }
 
 /// The approach's formula with this entry's numbers in it.
@@ -270,34 +236,43 @@ fn approach_put(inp: &Inputs, cut: &str, d: Length, across: Length) -> String {
     }
 }
 
-/// From so many seconds up a time is told in minutes and seconds.
-const LONG: f64 = 90.0;
-
-/// A time in minutes and seconds: "3 min 44 s", with hours from one up.
-fn clock(time: Time) -> String {
-    let whole = libm::round(time.seconds());
-    let hours = libm::floor(whole / 3600.0);
-    let minutes = libm::floor((whole - hours * 3600.0) / 60.0);
-    let seconds = whole - hours * 3600.0 - minutes * 60.0;
-    let digits = |n: f64| decimal(n, &NUMBER, 0);
-    if hours > 0.0 {
+/// The time's formula with this entry's numbers in it.
+fn time_put(inp: &Inputs, parts: [Length; 4], feed: FeedRate, time: Time) -> [String; 2] {
+    let [length, approach, clear, extra] = parts.map(|part| inp.num(part));
+    [
+        "t = 60 \u{d7} (L + A + clear + extra) / F".into(),
         format!(
-            "{} h {} min {} s",
-            digits(hours),
-            digits(minutes),
-            digits(seconds)
-        )
-    } else {
-        format!("{} min {} s", digits(minutes), digits(seconds))
-    }
+            "t = 60 \u{d7} ({length} + {approach} + {clear} + {extra}) / {} = {}",
+            inp.num_to(feed, 3, 1),
+            in_seconds(time)
+        ),
+    ]
 }
 
-/// A time in seconds, and in minutes and seconds where that is how it is told.
-fn in_seconds(time: Time) -> String {
-    let seconds = decimal(time.base(), &SECOND, 1);
-    if time.seconds() >= LONG {
-        format!("{seconds} s, {}", clock(time))
-    } else {
-        format!("{seconds} s")
-    }
+/// From first touch to full depth or width, with its formula.
+fn approach_of(
+    inp: &Inputs,
+    cut: &str,
+    d: Length,
+    across: Length,
+) -> Result<(Result<Length, CutFault>, &'static str), Stop> {
+    Ok(match cut {
+        "slab" => (slab_approach(across, d), "\u{221a}(d (D \u{2212} d))"),
+        "centred" => (
+            centred_face_approach(across, d),
+            "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2",
+        ),
+        "offset" if across * 2.0 >= d => (
+            offset_face_approach(across, d),
+            "D / 2, from half the diameter up",
+        ),
+        "offset" => (
+            offset_face_approach(across, d),
+            "\u{221a}(w (D \u{2212} w))",
+        ),
+        _ => (
+            drill_point(d, inp.get::<Angle>("point")?),
+            "D/2 \u{d7} tan(90\u{b0} \u{2212} point/2)",
+        ),
+    })
 }

@@ -15,7 +15,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("group", "plain-carbon"),
         ("hardness", "150"),
         ("wear", "slab"),
-        ("diameter", "2 1/2 in"),
+        ("diameter", "2-1/2 in"),
         ("rpm", "110"),
         ("teeth", "8"),
         ("feed", "3 ipm"),
@@ -37,7 +37,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("by", "kc"),
         ("cut", "turn"),
         ("metal", "iron"),
-        ("diameter", "1 1/2 in"),
+        ("diameter", "1-1/2 in"),
         ("rpm", "200"),
         ("turn-feed", "0.008 ipr"),
         ("depth", "0.06 in"),
@@ -175,7 +175,7 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .when(TAP),
     Field::length("diameter", "Diameter")
-        .example("2 1/2 in")
+        .example("2-1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work before the cut.")
         .range_in(0.01, 40.0, "cutters and work of a small shop")
         .when(&[when("cut", CUTTERS)])

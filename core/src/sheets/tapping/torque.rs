@@ -72,7 +72,7 @@ pub(in crate::sheets) fn tell_torque(
     let table = a.table(
         "torques",
         "What the tap makers say of the torque",
-        &["Metal", "Specific force", "Torque", "Source"],
+        &["Metal", "Specific force, as published", "Torque", "Source"],
     );
     for (row, torque) in &load.rows {
         table.row(vec![
