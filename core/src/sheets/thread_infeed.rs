@@ -136,7 +136,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     first_pass(inp, &mut a, infeed, first);
     pass_table(&mut a, &list);
-    let cut = Infeed {
+    let cut = Cut {
         pitch,
         depth,
         angle,
@@ -170,7 +170,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 }
 
 /// A thread with its infeed.
-struct Infeed {
+struct Cut {
     pitch: Pitch,
     depth: ThreadDepth,
     angle: Angle,
@@ -200,8 +200,8 @@ fn pass_table(a: &mut Answer, list: &[Length]) {
     table.note("Equal areas of chip; spring passes at the last reading are extra.");
 }
 
-fn working(inp: &Inputs, a: &mut Answer, cut: &Infeed) {
-    let Infeed {
+fn working(inp: &Inputs, a: &mut Answer, cut: &Cut) {
+    let Cut {
         pitch,
         depth,
         angle,
