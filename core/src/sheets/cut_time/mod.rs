@@ -1,6 +1,5 @@
 //! How long does the cut take? Approach by geometry, overrun, passes, the way back, and the metal that goes.
 
-mod clock;
 mod fields;
 mod gang;
 mod turn;
@@ -10,7 +9,6 @@ use crate::cutting::*;
 use crate::quantity::units::*;
 use crate::quantity::{Angle, Count, FeedRate, Length, Time, decimal};
 use crate::sheet::*;
-pub(super) use clock::{in_seconds, tell_time};
 use fields::{FIELDS, RESULTS};
 use gang::{added, others};
 
@@ -211,8 +209,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 
 /// Both times.
 fn times(a: &mut Answer, total: Time, one: Time, says: &'static str) {
-    tell_time(a.line("total", total), total, says);
-    tell_time(a.line("time", one), one, "Travel / feed.");
+    a.line("total", total).says(says);
+    a.line("time", one).says("Travel / feed.");
 }
 
 /// The approach's formula with this entry's numbers in it.
@@ -244,7 +242,7 @@ fn time_put(inp: &Inputs, parts: [Length; 4], feed: FeedRate, time: Time) -> [St
         format!(
             "t = 60 \u{d7} ({length} + {approach} + {clear} + {extra}) / {} = {}",
             inp.num_to(feed, 3, 1),
-            in_seconds(time)
+            inp.show_to(time, 1, 1)
         ),
     ]
 }

@@ -1,6 +1,6 @@
 //! How long does a pass in the lathe take?
 
-use super::{in_seconds, times};
+use super::times;
 use crate::cutting::sources::{GROOVER, KALPAKJIAN_TURNING};
 use crate::cutting::*;
 use crate::quantity::{Count, FeedPerRev, Length, RotationalSpeed};
@@ -49,7 +49,7 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                     inp.num(extra),
                     inp.num_to(per_turn, 5, 4),
                     inp.num(n),
-                    in_seconds(one)
+                    inp.show_to(one, 1, 1)
                 ),
             ],
             &GROOVER,

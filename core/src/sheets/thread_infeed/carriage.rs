@@ -4,7 +4,6 @@ use super::gears;
 use crate::cutting::*;
 use crate::quantity::{Count, Length, Pitch, RotationalSpeed, Time};
 use crate::sheet::*;
-use crate::sheets::cut_time::{in_seconds, tell_time};
 
 static DIAL: Source = Source::computed(
     "Geometry of leadscrew and thread dial",
@@ -58,7 +57,7 @@ pub(super) fn carriage(
         } else {
             "Length / (lead \u{d7} spindle speed): time to stop the spindle."
         };
-        tell_time(a.line("time", time), time, says);
+        a.line("time", time).says(says);
         a.work(|w| {
             w.step(
                 "Time for one pass in seconds",
@@ -69,7 +68,7 @@ pub(super) fn carriage(
                         inp.num(length),
                         inp.num_to(lead.length(), 5, 4),
                         inp.num(rpm),
-                        in_seconds(time)
+                        inp.show_to(time, 1, 1)
                     ),
                 ],
                 &CARRIAGE,
