@@ -879,43 +879,17 @@ fn times_are_told_in_minutes_and_seconds() {
             ],
         )
     };
-    // 7 in less the point of 0.1127 in at 3 in/min: 7.1127 / 3 min = 142.3 s = 2 min 22 s
+    // 7 in and the point of 0.1127 in at 3 in/min: 7.1127 / 3 min = 142.3 s
     let o = at("7 in");
-    let said = o.answer.get("time").unwrap().says.to_string();
-    assert!(said.starts_with("2 min 22 s"), "{said}");
+    assert_eq!(text(&o, "time"), "2:22 min");
     assert!(
         working(&o).contains("60 \u{d7} (7.0000 + 0.1127 + 0.0000 + 0.0000) / 3.000 = 142.3 s"),
         "{}",
         working(&o)
     );
-    // 89.25 s is under a minute and a half, 90.25 over: 4.35 and 4.4 in of hole
-    assert!(
-        text(&at("4.35 in"), "time").ends_with(" s")
-            && !at("4.35 in")
-                .answer
-                .get("time")
-                .unwrap()
-                .says
-                .contains("min")
-    );
-    assert!(
-        text(&at("4.4 in"), "time").ends_with("min")
-            && at("4.4 in")
-                .answer
-                .get("time")
-                .unwrap()
-                .says
-                .starts_with("1 min 30 s")
-    );
-    // an hour and more: 200 in at 3 in/min are 66 min 40 s and the point's 2 s
-    assert!(
-        at("200 in")
-            .answer
-            .get("time")
-            .unwrap()
-            .says
-            .starts_with("1 h 6 min 42 s")
-    );
+    // 4.35 in are 89.25 s; 200 in are 66 min 40 s and the point's 2 s
+    assert_eq!(text(&at("4.35 in"), "time"), "89.3 s");
+    assert_eq!(text(&at("200 in"), "time"), "1:06:42 h");
     let turned = figured(
         "cut-time",
         &[

@@ -3,7 +3,7 @@
 use super::times;
 use crate::cutting::sources::{GROOVER, KALPAKJIAN_TURNING};
 use crate::cutting::*;
-use crate::quantity::{Count, FeedPerRev, Length, RotationalSpeed};
+use crate::quantity::{Count, FeedPerRev, Length, RotationalSpeed, System};
 use crate::sheet::*;
 
 pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
@@ -60,7 +60,7 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                 &[
                     "Q = \u{3c0} (D \u{2212} d) d f n".into(),
                     format!(
-                        "Q = \u{3c0} \u{d7} ({} \u{2212} {}) \u{d7} {} \u{d7} {} \u{d7} {} = {}",
+                        "Q = \u{3c0} \u{d7} ({} \u{2212} {}) \u{d7} {} \u{d7} {} \u{d7} {}{} = {}",
                         inp.num(d),
                         inp.num(depth),
                         inp.num(depth),

@@ -4,7 +4,7 @@ use super::fields::*;
 use super::{Chip, Need};
 use crate::cutting::*;
 use crate::quantity::units::*;
-use crate::quantity::{FeedPerRev, Force, Length, Number, Power, Share, Stress, decimal};
+use crate::quantity::{FeedPerRev, Force, Length, Number, Power, Share, Stress, System, decimal};
 use crate::sheet::*;
 use crate::standards::unit_power::*;
 
@@ -110,11 +110,15 @@ pub(super) fn by_unit_power(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result
                     decimal(middle, &NUMBER, 2)
                 ),
                 format!(
-                    "Pc = {kp} \u{d7} {} \u{d7} {} in\u{b3}/min \u{d7} {} = {}",
+                    "Pc = {kp} \u{d7} {} \u{d7} {} in\u{b3}/min \u{d7} {} = {} hp{}",
                     decimal(c, &NUMBER, 3),
                     decimal(chip.removal.in3_per_min(), &NUMBER, 3),
                     decimal(middle, &NUMBER, 2),
-                    inp.show_to(nominal, 3, 3)
+                    decimal(nominal.horsepower(), &NUMBER, 3),
+                    match inp.system() {
+                        System::Inch => String::new(),
+                        System::Metric => format!(", {}", inp.show_to(nominal, 3, 3)),
+                    }
                 ),
             ],
             &FACTORS,
