@@ -66,6 +66,11 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                         inp.num(depth),
                         inp.num_to(per_turn, 5, 4),
                         inp.num(n),
+                        // the metric unit is 1,000 mm³ large
+                        match inp.system() {
+                            System::Inch => "",
+                            System::Metric => " / 1000",
+                        },
                         inp.show_to(turning_removal_mean(d, d - depth * 2.0, per_turn, n), 3, 1)
                     ),
                 ],
