@@ -658,7 +658,7 @@ fn coarse_force_coefficients() {
             .unwrap();
         (row.w_s_per_mm3.0 * 0.8..=row.w_s_per_mm3.1 * 0.8).contains(&(k / 1000.0))
     };
-    assert!(inside("aluminium", 700.0) && inside("steels", 3000.0));
+    assert!(inside("aluminum", 700.0) && inside("steels", 3000.0));
     assert!(!inside("steels", 1200.0) && !inside("cast irons", 900.0));
     // U.S. Navy training manual 14076: from 80 to 60 ft/min the speed falls 25 %, from 0.020 to 0.040 in the feed doubles
     assert!(near(60.0 / 80.0 - 1.0, -0.25, 1e-12) && near(0.040 / 0.020 - 1.0, 1.0, 1e-12));

@@ -8,8 +8,10 @@ use crate::quantity::{Angle, Count, FeedPerTooth, Length};
 /// Which thickness of the chip is meant: the two thin by different factors.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum ChipMeasure {
-    /// The mean over the arc, by the usual approximation sqrt(ae/D).
+    /// The mean over the arc, by the usual approximation sqrt(ae/D): 5 % high at a quarter of the diameter, 57 % in a full slot.
     Mean,
+    /// The true mean over the arc of a cut to one side, 2 (ae/D) / φ, φ the arc in radians; 2/π in a full slot.
+    ArcMean,
     /// The thickest point of the arc, 2 sqrt(r - r²) with r = ae/D.
     Maximum,
 }
@@ -30,7 +32,9 @@ fn engagement(radial: Length, diameter: Length) -> Result<f64, CutFault> {
 /// Chip thickness as a share of the feed per tooth, at an engagement ae measured across the feed (the depth of a slab cut).
 ///
 /// - Maximum: 2 sqrt(r - r²), r = ae/D, and 1 from half engagement up (geometry; entering angle 90 degrees).
-/// - Mean: sqrt(ae/D) below half engagement (indexable milling catalogue, 2026 ed., p. 802, which uses it beyond too, to 0.75).
+/// - Mean: sqrt(ae/D) below half engagement (indexable milling catalogue, 2026 ed., p. 802, which uses it beyond too).
+/// - `ArcMean`: (1 - cos φ) / φ = 2 r / φ with φ = acos(1 - 2 r), from 0 to a full slot (geometry; the textbooks' mean chip
+///   hm = 360° fz ae / (π φ° D)).
 ///
 /// # Errors
 /// [`CutFault`] for nothing, or for an engagement wider than the cutter.
@@ -40,6 +44,7 @@ fn engagement(radial: Length, diameter: Length) -> Result<f64, CutFault> {
 /// let (d, ae) = (Length::from_mm(100.0), Length::from_mm(20.0));
 /// assert!((chip_factor(ChipMeasure::Maximum, ae, d).unwrap() - 0.8).abs() < 1e-12); // 2 sqrt(0.2 - 0.04)
 /// assert!((chip_factor(ChipMeasure::Mean, ae, d).unwrap() - 0.4472).abs() < 5e-5); // sqrt(0.2)
+/// assert!((chip_factor(ChipMeasure::ArcMean, d, d).unwrap() - 2.0 / 3.14159265).abs() < 1e-8); // full slot
 /// ```
 pub fn chip_factor(
     measure: ChipMeasure,
@@ -51,6 +56,7 @@ pub fn chip_factor(
         ChipMeasure::Maximum if r >= 0.5 => 1.0,
         ChipMeasure::Maximum => 2.0 * libm::sqrt(r - r * r),
         ChipMeasure::Mean => libm::sqrt(r),
+        ChipMeasure::ArcMean => 2.0 * r / libm::acos(1.0 - 2.0 * r),
     })
 }
 
@@ -106,15 +112,6 @@ pub fn feed_for_chip(
 pub fn arc_of_cut(radial: Length, diameter: Length) -> Result<Angle, CutFault> {
     let r = engagement(radial, diameter)?;
     Ok(Angle::from_radians(libm::acos(1.0 - 2.0 * r)))
-}
-
-/// Angle through which a tooth stays in the cut when the cut is centred (face cutters, slots): 2 asin(w/D).
-///
-/// # Errors
-/// As [`chip_factor`].
-pub fn arc_of_centred_cut(width: Length, diameter: Length) -> Result<Angle, CutFault> {
-    let r = engagement(width, diameter)?;
-    Ok(Angle::from_radians(2.0 * libm::asin(r)))
 }
 
 /// Teeth in the cut at once, on average: straight teeth give z φ/360; a helix adds z b tan(λ)/(π D) for a cut of width b along the axis.

@@ -28,18 +28,16 @@ pub fn feed_per_tooth(
     Ok(FeedPerTooth::from_mm_per_tooth(feed.mm_per_min() / (z * n)))
 }
 
-/// Feed per turn from the feed per tooth: f = fz z.
+/// Feed per rev from the feed per tooth: f = fz z.
+///
+/// ```
+/// use benchslate_core::{cutting::feed_per_rev, quantity::{Count, FeedPerTooth}};
+/// // New Concepts in Milling Handbook, 1973: 32 teeth at 0.004 in
+/// let feed = feed_per_rev(FeedPerTooth::from_in_per_tooth(0.004), Count::of(32.0));
+/// assert!((feed.in_per_rev() - 0.128).abs() < 1e-12);
+/// ```
 pub fn feed_per_rev(per_tooth: FeedPerTooth, teeth: Count) -> FeedPerRev {
     FeedPerRev::from_mm_per_rev(per_tooth.mm_per_tooth() * teeth.get())
-}
-
-/// Feed per tooth from the feed per turn: fz = f / z.
-///
-/// # Errors
-/// [`CutFault::NotPositive`] for no teeth.
-pub fn tooth_share(per_rev: FeedPerRev, teeth: Count) -> Result<FeedPerTooth, CutFault> {
-    let z = positive(teeth.get(), "the number of teeth")?;
-    Ok(FeedPerTooth::from_mm_per_tooth(per_rev.mm_per_rev() / z))
 }
 
 /// Feed per minute of a feed per turn: F = f n.

@@ -2,9 +2,11 @@
 
 mod aim;
 mod chip;
+mod chip_limits;
 mod fault;
 mod feed;
 mod limits;
+mod infeed;
 pub(crate) mod picture;
 mod power;
 mod removal;
@@ -19,9 +21,11 @@ mod work_power;
 
 pub use aim::*;
 pub use chip::*;
+pub use chip_limits::*;
 pub use fault::CutFault;
 pub use feed::*;
 pub use limits::*;
+pub use infeed::*;
 pub use power::*;
 pub use removal::*;
 pub use speed::*;

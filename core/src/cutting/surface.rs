@@ -3,10 +3,12 @@
 use super::fault::{CutFault, positive};
 use crate::quantity::{Count, FeedPerRev, FeedRate, Length, RotationalSpeed};
 
-/// Peak-to-valley height of the feed marks of a round nose: Rt = f² / (8 r), good for feeds well below the radius.
+/// Peak-to-valley height of the feed marks of a round nose: Rt = f² / (8 r).
+///
+/// - f: feed per rev, r: nose radius, one unit. It is 7 % under the circle's own height at f = r, and more beyond.
 ///
 /// # Errors
-/// [`CutFault`] for a radius of nothing or a feed above twice the radius, where the formula has no meaning.
+/// [`CutFault`] for a radius of nothing or a feed above the radius, where the formula misleads and the straight edges take over.
 ///
 /// ```
 /// use benchslate_core::{cutting::{peak_to_valley, mean_roughness}, quantity::{FeedPerRev, Length}};
@@ -17,11 +19,12 @@ use crate::quantity::{Count, FeedPerRev, FeedRate, Length, RotationalSpeed};
 pub fn peak_to_valley(feed: FeedPerRev, radius: Length) -> Result<Length, CutFault> {
     let r = positive(radius.mm(), "the nose radius")?;
     let f = positive(feed.mm_per_rev(), "the feed")?;
-    if f > 2.0 * r {
+    // a last bit of the conversion is no step over the limit
+    if f > r * (1.0 + 1e-9) {
         return Err(CutFault::TooLarge {
-            what: "the feed per turn",
-            limit_mm: 2.0 * r,
-            why: "beyond twice the nose radius the marks do not meet",
+            what: "the feed per rev",
+            limit_mm: r,
+            why: "with a feed larger than the radius the straight edges mark the work, not the radius",
         });
     }
     Ok(Length::from_mm(f * f / (8.0 * r)))
@@ -50,23 +53,6 @@ pub fn scallop_height(step: Length, radius: Length) -> Result<Length, CutFault> 
         });
     }
     Ok(Length::from_mm(r - libm::sqrt(r * r - half * half)))
-}
-
-/// Step over for a wanted scallop: 2 sqrt(2 r h - h²).
-///
-/// # Errors
-/// [`CutFault`] for nothing, or a height above the radius.
-pub fn step_for_scallop(height: Length, radius: Length) -> Result<Length, CutFault> {
-    let r = positive(radius.mm(), "the radius")?;
-    let h = positive(height.mm(), "the height")?;
-    if h > r {
-        return Err(CutFault::TooLarge {
-            what: "the height",
-            limit_mm: r,
-            why: "a scallop is never higher than the radius",
-        });
-    }
-    Ok(Length::from_mm(2.0 * libm::sqrt(2.0 * r * h - h * h)))
 }
 
 /// Distance between the marks of a slab cutter: F/(z n) where every tooth cuts alike, F/n where run-out lets one tooth do the work.

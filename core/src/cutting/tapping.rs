@@ -1,6 +1,7 @@
 //! How much thread should a tap cut here, how deep must a blind hole be drilled, and what do the manuals say of both?
 
-use crate::quantity::{Length, Share};
+use super::fault::{CutFault, positive};
+use crate::quantity::{Length, RotationalSpeed, Share, Time};
 use crate::sheet::Source;
 use crate::standards::cutting_speeds::Material;
 
@@ -100,4 +101,20 @@ pub fn thread_to_cut(material: Material, diameter: Length, depth: Length) -> Sha
 /// ```
 pub fn blind_depth(full_thread: Length, pitch: Length, chamfered: u8) -> Length {
     full_thread + pitch * (f64::from(chamfered) + 1.0)
+}
+
+/// Time in which a tap turns so far: t = turns / n.
+///
+/// # Errors
+/// [`CutFault::NotPositive`] for a spindle that does not turn.
+///
+/// ```
+/// use benchslate_core::{cutting::tap_time, quantity::RotationalSpeed};
+/// // 1/4-20 at 610 rpm goes in at 0.51 in/s: ten turns, half an inch of thread, in about a second
+/// let time = tap_time(10.0, RotationalSpeed::from_rpm(610.0)).unwrap();
+/// assert!((time.seconds() - 0.98).abs() < 0.005);
+/// ```
+pub fn tap_time(turns: f64, speed: RotationalSpeed) -> Result<Time, CutFault> {
+    let n = positive(speed.rpm(), "the spindle speed")?;
+    Ok(Time::from_minutes(turns / n))
 }

@@ -67,6 +67,36 @@ pub fn offset_face_approach(width: Length, diameter: Length) -> Result<Length, C
     }))
 }
 
+/// Travel of a slab, side, or one-sided face or end cut from full length cut to clear of the work: the approach once more.
+///
+/// The cut lies to one side, so the circle leaves the work's far corner as far behind the center as it met the near one ahead.
+/// The rest of a large cutter still hangs beside the work.
+///
+/// ```
+/// use benchslate_core::{cutting::{offset_face_approach, one_sided_exit}, quantity::Length};
+/// // geometry: width 0.4002 of 4.863 in, sqrt(0.4002 × 4.4628)
+/// let exit = one_sided_exit(offset_face_approach(Length::from_inches(0.4002), Length::from_inches(4.863)).unwrap());
+/// assert!((exit.inches() - 1.3364).abs() < 5e-5);
+/// ```
+pub const fn one_sided_exit(approach: Length) -> Length {
+    approach
+}
+
+/// Travel of a centered face cut from full length cut to clear of the work: the diameter less the approach.
+///
+/// # Errors
+/// As [`centred_face_approach`].
+///
+/// ```
+/// use benchslate_core::{cutting::centred_face_exit, quantity::Length};
+/// // geometry: (3 + sqrt(9 - 4)) / 2
+/// let exit = centred_face_exit(Length::from_inches(2.0), Length::from_inches(3.0)).unwrap();
+/// assert!((exit.inches() - 2.618).abs() < 5e-4);
+/// ```
+pub fn centred_face_exit(width: Length, diameter: Length) -> Result<Length, CutFault> {
+    Ok(diameter - centred_face_approach(width, diameter)?)
+}
+
 /// Length of a drill's point: 0.5 D tan(90° - θ/2), θ the included angle (118° for an ordinary drill).
 ///
 /// # Errors

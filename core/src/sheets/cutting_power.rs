@@ -2,18 +2,17 @@
 
 use crate::cutting::*;
 use crate::quantity::units::*;
-use crate::quantity::{
-    Angle, Count, FeedPerRev, FeedRate, Length, Power, RemovalRate, RotationalSpeed, Stress,
-    Torque, decimal,
-};
+use crate::quantity::{Length, Power, RotationalSpeed, Stress, Torque, decimal};
 use crate::sheet::*;
 
 mod arbor;
+mod chip;
 mod fields;
 mod methods;
 mod motor;
 mod tap;
 
+use chip::{Chip, chip, milled, removed};
 use fields::*;
 use methods::*;
 use motor::Motor;
@@ -35,7 +34,7 @@ const MOST_SHEAR: Stress = Stress::from_psi(6000.0);
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "cutting-power",
-    revision: 2,
+    revision: 3,
     title: "Power for a cut",
     question: "Can the motor take this cut, and what force and torque come with it?",
     aside: "material, cut, motor",
@@ -55,6 +54,7 @@ pub(super) static SHEET: Sheet = Sheet {
         "tapping",
         "gang milling",
         "straddle milling",
+        "drive efficiency",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -64,75 +64,6 @@ pub(super) static SHEET: Sheet = Sheet {
     finds: None,
     figure,
 };
-
-/// The cut as the power formulas need it.
-struct Chip {
-    removal: RemovalRate,
-    /// Feed that the feed factor is entered with: per tooth in milling, per turn else.
-    feed: FeedPerRev,
-    /// Chip thickness that kc1.1 is entered with.
-    thickness: Length,
-    thickness_says: &'static str,
-}
-
-fn chip(inp: &Inputs, diameter: Length, rpm: RotationalSpeed) -> Result<Chip, Stop> {
-    let fault = |field: &'static str| {
-        move |fault: CutFault| {
-            inp.out_of_range(
-                field,
-                fault.to_string(),
-                "check the sizes against each other",
-            )
-        }
-    };
-    Ok(match inp.choice("cut") {
-        "mill" => {
-            let feed: FeedRate = inp.get("feed")?;
-            let (depth, engaged): (Length, Length) = (inp.get("axial")?, inp.get("engaged")?);
-            milled(feed, inp.get("teeth")?, rpm, (depth, engaged), diameter)
-                .map_err(fault("engaged"))?
-        }
-        "turn" => {
-            let feed: FeedPerRev = inp.get("turn-feed")?;
-            let entering: Angle = inp.get("entering")?;
-            Chip {
-                removal: turning_removal(surface_speed(rpm, diameter), feed, inp.get("depth")?),
-                feed,
-                thickness: Length::from_mm(feed.mm_per_rev() * libm::sin(entering.radians())),
-                thickness_says: "f sin \u{3ba}",
-            }
-        }
-        _ => {
-            let feed: FeedPerRev = inp.get("turn-feed")?;
-            let point: Angle = inp.get("point")?;
-            Chip {
-                removal: drilling_removal(diameter, feed_rate(feed, rpm)),
-                feed,
-                thickness: Length::from_mm(
-                    feed.mm_per_rev() / 2.0 * libm::sin(point.radians() / 2.0),
-                ),
-                thickness_says: "f/2 \u{d7} sin(point/2), two lips",
-            }
-        }
-    })
-}
-
-/// The chip of a milling cutter that takes so much along and across the spindle.
-fn milled(
-    feed: FeedRate,
-    teeth: Count,
-    rpm: RotationalSpeed,
-    (axial, engaged): (Length, Length),
-    diameter: Length,
-) -> Result<Chip, CutFault> {
-    let fz = feed_per_tooth(feed, teeth, rpm)?;
-    Ok(Chip {
-        removal: milling_removal(axial, engaged, feed),
-        feed: FeedPerRev::from_mm_per_rev(fz.mm_per_tooth()),
-        thickness: chip_thickness(ChipMeasure::Mean, fz, engaged, diameter)?,
-        thickness_says: "mean chip fz \u{221a}(ae/D)",
-    })
-}
 
 /// Power at the cutter by the method chosen.
 fn method(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result<Need, Stop> {
@@ -189,6 +120,23 @@ fn arbor(inp: &Inputs, a: &mut Answer, torque: Torque) -> Result<(), Stop> {
     Ok(())
 }
 
+/// The depth that loads the motor fully.
+fn deepest(inp: &Inputs, a: &mut Answer, motor: &Motor, need: &Need) -> Result<(), Stop> {
+    let (field, label) = if inp.choice("cut") == "mill" {
+        ("axial", "Axial depth that loads the motor fully")
+    } else {
+        ("depth", "Depth that loads the motor fully")
+    };
+    let depth: Length = inp.get(field)?;
+    let most = |power: Power| depth * (1.0 / motor.share(power).fraction());
+    a.line("deepest", most(need.nominal))
+        .label(label)
+        .places(3, 2)
+        .says("In proportion, the rest as it is; tool, arbor and clamping may bear less.")
+        .band(most(need.high), most(need.low), need.range);
+    Ok(())
+}
+
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if inp.choice("cut") == "tap" {
         return tap::figure(inp);
@@ -220,7 +168,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let torque = spindle_torque(motor.at_cutter(need.nominal), rpm)
         .map_err(|fault| inp.out_of_range("rpm", fault.to_string(), "give the spindle speed"))?;
     a.line("torque", torque)
-        .says("P / (2 \u{3c0} n), at the spindle; the mean over a turn, teeth peak above it.");
+        .says("P / (2 \u{3c0} n), at the spindle; the mean over one rev, teeth peak above it.");
     arbor(inp, &mut a, torque)?;
     if alone
         && inp.choice("cut") != "drill"
@@ -231,18 +179,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.line("removal", chip.removal).says("Of metal per minute.");
     if alone && inp.choice("cut") != "drill" {
-        let (field, label) = if inp.choice("cut") == "mill" {
-            ("axial", "Cut along the spindle that loads the motor fully")
-        } else {
-            ("depth", "Depth that loads the motor fully")
-        };
-        let depth: Length = inp.get(field)?;
-        let most = |power: Power| depth * (1.0 / motor.share(power).fraction());
-        a.line("deepest", most(need.nominal))
-            .label(label)
-            .places(3, 2)
-            .says("In proportion, the rest as it is; tool, arbor and clamping may bear less.")
-            .band(most(need.high), most(need.low), need.range);
+        deepest(inp, &mut a, &motor, &need)?;
     }
     if let Some((load, chisel, wear)) = drilled {
         tell_drilled(inp, &mut a, load, &chisel, wear);
@@ -250,7 +187,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.work(|w| {
         w.step(
             "Metal removed",
-            &[format!("Q = {}", inp.show_to(chip.removal, 3, 2))],
+            &removed(inp, diameter, rpm, &chip, alone),
             &REMOVAL,
         );
         w.step(
@@ -264,7 +201,16 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             if need.at_motor { &ENERGY } else { &FACTORS },
         );
     });
-    motor.caution(&mut a, &need, "Take less depth or feed.");
+    motor.caution(
+        &mut a,
+        &need,
+        match inp.choice("cut") {
+            "drill" => {
+                "Take less feed or a slower spindle, or drill a pilot hole first; clamp the work."
+            }
+            _ => "Take less depth or feed.",
+        },
+    );
     a.draw(|| match inp.choice("cut") {
         "mill" => {
             let engaged = inp.opt("engaged").unwrap_or(diameter);

@@ -15,13 +15,13 @@ static GEOMETRY: Source = Source::computed(
     "f\u{b2} / (8 r) and r \u{2212} \u{221a}(r\u{b2} \u{2212} (s/2)\u{b2})",
 );
 static CONSTANTS: Source = Source::practice(
-    "Mean roughness is printed as f\u{b2}/(32 r), f\u{b2}/(31.2 r), and with a constant 27 % larger",
+    "Average roughness is printed as f\u{b2}/(32 r), f\u{b2}/(31.2 r), and with a constant 27 % larger",
 );
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "surface-finish",
-    revision: 1,
-    title: "Surface from feed and radius",
+    revision: 2,
+    title: "Surface finish from feed and nose radius",
     question: "How rough will this feed leave the surface?",
     aside: "feed, nose radius or cutter",
     words: &[
@@ -37,6 +37,9 @@ pub(super) static SHEET: Sheet = Sheet {
         "nose radius",
         "step over",
         "ball",
+        "surface finish",
+        "roughness",
+        "stepover",
     ],
     group: Group::Run,
     fields: FIELDS,
@@ -50,7 +53,7 @@ pub(super) static SHEET: Sheet = Sheet {
         &[("by", "ball"), ("radius", "1/8 in"), ("step", "0.02 in")],
         &[
             ("by", "slab"),
-            ("radius", "1 1/4 in"),
+            ("radius", "1-1/4 in"),
             ("teeth", "8"),
             ("rpm", "110"),
             ("feed", "3 ipm"),
@@ -78,16 +81,16 @@ static FIELDS: &[Field] = &[
         .measured(),
     Field::quantity(
         "turn-feed",
-        "Feed per turn",
+        "Feed per rev",
         Kind::FeedPerRev,
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.005 ipr")
-    .range(0.001, 10.0, "what feeds give")
+    .range(0.001, 10.0, "feeds of lathes and drill presses")
     .when(&[when("by", &["nose"])]),
     Field::length("step", "Step over")
         .example("0.02 in")
-        .range_in(0.0005, 20.0, "what passes leave")
+        .range_in(0.0005, 20.0, "steps between passes")
         .when(&[when("by", &["ball"])])
         .measured(),
     Field::count("teeth", "Teeth")
@@ -96,7 +99,7 @@ static FIELDS: &[Field] = &[
         .when(&[when("by", &["slab"])]),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("110")
-        .range(1.0, 100_000.0, "what a spindle turns")
+        .range(1.0, 100_000.0, "spindle speeds of machine tools")
         .when(&[when("by", &["slab"])]),
     Field::table_feed("feed", "Table feed")
         .example("3 ipm")
@@ -113,8 +116,8 @@ static FIELDS: &[Field] = &[
 ];
 
 static RESULTS: &[Res] = &[
-    Res::of("valley", "Peak to valley", Kind::Length),
-    Res::of("mean", "Mean roughness", Kind::Length),
+    Res::of("valley", "Peak to valley Rt", Kind::Length),
+    Res::of("mean", "Average roughness Ra", Kind::Length),
     Res::of("spacing", "Distance between marks", Kind::Length),
     Res::of("per-inch", "Marks per inch", Kind::Number),
 ];
@@ -160,18 +163,19 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "f\u{b2} / (8 r), from the geometry alone."
         });
     if by == "nose" {
-        let mean = valley / 4.0;
+        let mean =
+            mean_roughness(FeedPerRev::from_mm_per_rev(spacing.mm()), radius).map_err(faulty)?;
         a.line("mean", mean)
             .units(&MICROINCH, &MICRON)
-            .says("f\u{b2} / (32 r), Groover's constant; real cuts come out rougher.")
+            .says("f\u{b2} / (32 r), Groover's constant, by the geometry alone.")
             .band(
                 mean,
                 mean * 1.27,
-                "the constants in print: 32, 31.2, and one 27 % larger",
+                "the published constants: 32, 31.2, and one 27 % larger",
             );
     }
     a.line("spacing", spacing).says(match by {
-        "slab" if inp.choice("run-out") == "one" => "Once per turn: feed / spindle speed.",
+        "slab" if inp.choice("run-out") == "one" => "Once per rev: feed / spindle speed.",
         "slab" => "Once per tooth: feed / (teeth \u{d7} spindle speed).",
         _ => "As given.",
     });
@@ -183,29 +187,37 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             w.step(
                 "Distance between marks",
                 &[
-                    "s = F / n, or F / (z n)".into(),
+                    if inp.choice("run-out") == "one" {
+                        "s = F / n"
+                    } else {
+                        "s = F / (z n)"
+                    }
+                    .into(),
                     format!("s = {}", inp.show_to(spacing, 4, 3)),
                 ],
                 &TOOTH_FEED,
             );
         }
-        let (s, r) = (inp.num_to(spacing, 4, 4), inp.num_to(radius, 4, 3));
+        let (s, r) = (inp.num_to(spacing, 5, 4), inp.num_to(radius, 5, 4));
         let put = if by == "ball" {
             format!("h = {r} \u{2212} \u{221a}({r}\u{b2} \u{2212} ({s}/2)\u{b2})")
         } else {
             format!("h = {s}\u{b2} / (8 \u{d7} {r})")
         };
         w.step(
-            "Peak to valley",
-            &[format!("{put} = {}", inp.show_to(valley, 6, 5))],
+            "Peak to valley Rt",
+            &[format!("{put} = {}", inp.show_to(valley, 7, 5))],
             &GEOMETRY,
         );
         if by == "nose" {
             w.step(
-                "Mean roughness",
+                "Average roughness Ra",
                 &[
                     "Ra = f\u{b2} / (32 r)".into(),
-                    format!("Ra = {}", inp.show_to(valley / 4.0, 6, 5)),
+                    format!(
+                        "Ra = {s}\u{b2} / (32 \u{d7} {r}) = {}",
+                        inp.show_to(valley / 4.0, 7, 5)
+                    ),
                 ],
                 &GROOVER_FINISH,
             );
@@ -214,7 +226,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if by == "nose" {
         a.source(&CONSTANTS);
     }
-    a.note("real-surface", "About the real surface", "Geometry is the least that is left. A built-up edge, chatter, wear and slack add to it; in soft metal it can be twice as rough.");
+    a.note("real-surface", "About the real surface", "Geometry is the least that is left. A built-up edge, chatter, wear and play add to it; in soft metal it can be twice as rough.");
     a.draw(|| marks(spacing, valley, [inp.show(radius), inp.show(spacing)]));
     Ok(a)
 }

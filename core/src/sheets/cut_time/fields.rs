@@ -6,9 +6,13 @@ use crate::sheet::*;
 
 static OTHERS: &[Field] = &[
     Field::length("diameter", "Diameter").range_in(0.01, 40.0, "cutters of a small shop"),
-    Field::length("axial", "Width").range_in(0.0005, 40.0, "less is no cut"),
+    Field::length("axial", "Width").range_in(
+        0.0005,
+        40.0,
+        "from the thinnest cut to the largest cutter",
+    ),
     Field::length("depth", "Depth")
-        .range_in(0.0005, 10.0, "less is no cut")
+        .range_in(0.0005, 10.0, "depths of one pass")
         .optional(),
 ];
 
@@ -22,21 +26,21 @@ pub(super) static FIELDS: &[Field] = &[
         "Cut",
         &[
             choice("slab", "slab, side or form cutter, saw"),
-            choice("centred", "face cutter, cut centred on it"),
+            choice("centred", "face cutter, cut centered on it"),
             choice("offset", "face or end cutter, cut to one side"),
             choice("drill", "drill"),
             choice("turn", "turning or boring in the lathe"),
         ],
     ),
     Field::length("diameter", "Diameter")
-        .example("2 1/2 in")
+        .example("2-1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work before the pass.")
         .range_in(0.01, 40.0, "cutters and work of a small shop")
         .measured(),
     Field::length("depth", "Depth of cut")
         .example("0.1 in")
         .hint("Toward the arbor.")
-        .range_in(0.0005, 10.0, "less is no cut")
+        .range_in(0.0005, 10.0, "depths of one pass")
         .when(&[when("cut", &["slab"])])
         .measured(),
     Field::length("largest", "Largest cutter on the arbor")
@@ -51,16 +55,16 @@ pub(super) static FIELDS: &[Field] = &[
         .hint("Diameter, width, and depth where the work is stepped; width of the first below. For the metal removed.")
         .when(&[when("cut", &["slab"])])
         .optional(),
-    Field::length("width", "Width of cut")
+    Field::length("width", "Width of cut (radial depth, across the feed)")
         .example("2 in")
-        .hint("Across the feed.")
+        .hint("On the work, not of the cutter.")
         .range_in(0.0005, 40.0, "a pass is no wider than the cutter")
         .when(&[when("cut", &["centred", "offset"])])
         .measured(),
-    Field::length("axial", "Cut along the spindle")
+    Field::length("axial", "Axial depth (along the spindle)")
         .example("2 in")
         .hint("For the metal removed.")
-        .range_in(0.0005, 40.0, "less is no cut")
+        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
         .when(&[when("cut", MILL)])
         .optional(),
     Field::length("length", "Length of the work, or depth of the hole")
@@ -72,21 +76,21 @@ pub(super) static FIELDS: &[Field] = &[
         .when(&[when("cut", TABLE)]),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("200")
-        .range(1.0, 100_000.0, "what a spindle turns")
+        .range(1.0, 100_000.0, "spindle speeds of machine tools")
         .when(&[when("cut", TURN)]),
     Field::quantity(
         "turn-feed",
-        "Feed per turn",
+        "Feed per rev",
         Kind::FeedPerRev,
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.008 ipr")
-    .range(0.001, 10.0, "what feeds give")
+    .range(0.001, 10.0, "feeds of lathes and drill presses")
     .when(&[when("cut", TURN)]),
     Field::length("radial", "Depth of cut")
         .example("0.06 in")
         .hint("On the radius. For the metal removed.")
-        .range_in(0.0005, 10.0, "less is no cut")
+        .range_in(0.0005, 10.0, "depths of one pass")
         .when(&[when("cut", TURN)])
         .optional(),
     Field::choice(
@@ -118,12 +122,12 @@ pub(super) static FIELDS: &[Field] = &[
     Field::count("passes", "Passes or holes")
         .preset("1")
         .example("3")
-        .range(1.0, 1000.0, "a day's work"),
+        .range(1.0, 1000.0, "at most 1,000 passes or holes are added up"),
     Field::table_feed("back", "Feed on the way back")
         .seldom()
         .example("20 ipm")
         .hint("Empty: not counted.")
-        .range(0.1, 50_000.0, "what a table runs at")
+        .range(0.1, 50_000.0, "rapid travel of tables")
         .filled_from_shop(ShopItem::Rapid)
         .when(&[when("cut", TABLE)])
         .optional(),

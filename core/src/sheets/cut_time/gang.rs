@@ -81,7 +81,7 @@ pub(super) fn added(
         a.line("removal", all)
             .says("Width \u{d7} depth of each cutter, added, \u{d7} feed.");
     } else {
-        table.note("The first cutter is not counted: give its cut along the spindle.");
+        table.note("The first cutter is not counted: give its axial depth.");
     }
     a.note("gang-approach", "With several cutters", "The approach is that of the cutter that touches first. Power for a cut adds what they ask of the motor.");
 }

@@ -7,14 +7,14 @@ mod turn;
 use crate::cutting::sources::GROOVER;
 use crate::cutting::*;
 use crate::quantity::units::*;
-use crate::quantity::{Angle, Count, FeedRate, Length, Time};
+use crate::quantity::{Angle, Count, FeedRate, Length, Time, decimal};
 use crate::sheet::*;
 use fields::{FIELDS, RESULTS};
 use gang::{added, others};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "cut-time",
-    revision: 1,
+    revision: 2,
     title: "Time for a cut",
     question: "How long does the pass take, and how far must the table travel?",
     aside: "length, cutter, feed",
@@ -36,7 +36,7 @@ pub(super) static SHEET: Sheet = Sheet {
     examples: &[
         &[
             ("cut", "slab"),
-            ("diameter", "2 1/2 in"),
+            ("diameter", "2-1/2 in"),
             ("depth", "0.1 in"),
             ("axial", "2 in"),
             ("length", "7 in"),
@@ -54,7 +54,7 @@ pub(super) static SHEET: Sheet = Sheet {
         ],
         &[
             ("cut", "turn"),
-            ("diameter", "1 1/2 in"),
+            ("diameter", "1-1/2 in"),
             ("length", "6 in"),
             ("rpm", "200"),
             ("turn-feed", "0.008 ipr"),
@@ -92,21 +92,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     };
     let across: Option<Length> = inp.opt(if cut == "slab" { "depth" } else { "width" });
     let across = across.unwrap_or(Length::ZERO);
-    let (approach, formula) = match cut {
-        "slab" => (slab_approach(across, d), "\u{221a}(d (D \u{2212} d))"),
-        "centred" => (
-            centred_face_approach(across, d),
-            "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2",
-        ),
-        "offset" => (
-            offset_face_approach(across, d),
-            "\u{221a}(w (D \u{2212} w)), the radius from half engagement up",
-        ),
-        _ => (
-            drill_point(d, inp.get::<Angle>("point")?),
-            "D/2 \u{d7} tan(90\u{b0} \u{2212} point/2)",
-        ),
-    };
+    let (approach, formula) = approach_of(inp, cut, d, across)?;
     let mut approach = approach.map_err(faulty)?;
     // several cutters on one arbor: all axes are one, so the largest reaches deeper by half the difference
     let gang: Option<Length> = inp.opt("largest");
@@ -126,10 +112,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     for other in &others {
         approach = approach.max(other.approach);
     }
-    // clear of the work: a slab cutter's own approach again, a face cutter's whole diameter less the approach
     let clear = match (cut, inp.choice("run")) {
-        ("slab", "clear") => approach,
-        ("centred" | "offset", "clear") => d - approach,
+        ("slab" | "offset", "clear") => one_sided_exit(approach),
+        ("centred", "clear") => centred_face_exit(across, d).map_err(faulty)?,
         _ => Length::ZERO,
     };
     let travel = length + approach + clear + overrun;
@@ -159,7 +144,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         });
     a.line("travel", travel)
         .places(3, 2)
-        .says("Work, approach, what it runs clear, and extra travel.");
+        .says(if cut == "offset" && inp.choice("run") == "clear" && across * 2.0 < d {
+            "Work, approach, the same again to run clear of the work, and extra travel; the far side of the cutter still hangs beside it."
+        } else {
+            "Work, approach, what it runs clear, and extra travel."
+        });
     match cut {
         "drill" => {
             a.line("removal", drilling_removal(d, feed))
@@ -181,24 +170,21 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "Approach",
             &[
                 format!("A = {formula}"),
-                format!("A = {}", inp.show(approach)),
+                if gang.is_some() || !others.is_empty() {
+                    format!("A = {}, the cutter that touches first", inp.show(approach))
+                } else {
+                    format!(
+                        "A = {} = {}",
+                        approach_put(inp, cut, d, across),
+                        inp.show(approach)
+                    )
+                },
             ],
             &GROOVER,
         );
         w.step(
-            "Time",
-            &[
-                "t = (L + A + clear + extra) / F".into(),
-                format!(
-                    "t = ({} + {} + {} + {}) / {} = {}",
-                    inp.num(length),
-                    inp.num(approach),
-                    inp.num(clear),
-                    inp.num(overrun),
-                    inp.num(feed),
-                    inp.show_to(one, 1, 1)
-                ),
-            ],
+            "Time in seconds",
+            &time_put(inp, [length, approach, clear, overrun], feed, one),
             &GROOVER,
         );
     });
@@ -221,19 +207,70 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     Ok(a)
 }
 
-/// Both times, in minutes from two minutes up.
+/// Both times.
 fn times(a: &mut Answer, total: Time, one: Time, says: &'static str) {
-    let unit = |time: Time| {
-        if time.seconds() >= 120.0 {
-            &MINUTE
-        } else {
-            &SECOND
+    a.line("total", total).says(says);
+    a.line("time", one).says("Travel / feed.");
+}
+
+/// The approach's formula with this entry's numbers in it.
+fn approach_put(inp: &Inputs, cut: &str, d: Length, across: Length) -> String {
+    let (big, w) = (inp.num(d), inp.num(across));
+    match cut {
+        "centred" => format!("({big} \u{2212} \u{221a}({big}\u{b2} \u{2212} {w}\u{b2})) / 2"),
+        "offset" if across * 2.0 >= d => format!("{big} / 2"),
+        "drill" => {
+            let half = inp
+                .opt::<Angle>("point")
+                .unwrap_or(Angle::from_degrees(118.0))
+                .degrees()
+                / 2.0;
+            format!(
+                "{big} / 2 \u{d7} tan({}\u{b0})",
+                decimal(90.0 - half, &NUMBER, 1)
+            )
         }
-    };
-    a.line("total", total)
-        .units(unit(total), unit(total))
-        .says(says);
-    a.line("time", one)
-        .units(unit(one), unit(one))
-        .says("Travel / feed.");
+        _ => format!("\u{221a}({w} \u{d7} ({big} \u{2212} {w}))"),
+    }
+}
+
+/// The time's formula with this entry's numbers in it.
+fn time_put(inp: &Inputs, parts: [Length; 4], feed: FeedRate, time: Time) -> [String; 2] {
+    let [length, approach, clear, extra] = parts.map(|part| inp.num(part));
+    [
+        "t = 60 \u{d7} (L + A + clear + extra) / F".into(),
+        format!(
+            "t = 60 \u{d7} ({length} + {approach} + {clear} + {extra}) / {} = {}",
+            inp.num_to(feed, 3, 1),
+            inp.show_to(time, 1, 1)
+        ),
+    ]
+}
+
+/// From first touch to full depth or width, with its formula.
+fn approach_of(
+    inp: &Inputs,
+    cut: &str,
+    d: Length,
+    across: Length,
+) -> Result<(Result<Length, CutFault>, &'static str), Stop> {
+    Ok(match cut {
+        "slab" => (slab_approach(across, d), "\u{221a}(d (D \u{2212} d))"),
+        "centred" => (
+            centred_face_approach(across, d),
+            "(D \u{2212} \u{221a}(D\u{b2} \u{2212} w\u{b2})) / 2",
+        ),
+        "offset" if across * 2.0 >= d => (
+            offset_face_approach(across, d),
+            "D / 2, from half the diameter up",
+        ),
+        "offset" => (
+            offset_face_approach(across, d),
+            "\u{221a}(w (D \u{2212} w))",
+        ),
+        _ => (
+            drill_point(d, inp.get::<Angle>("point")?),
+            "D/2 \u{d7} tan(90\u{b0} \u{2212} point/2)",
+        ),
+    })
 }

@@ -3,7 +3,7 @@
 use super::times;
 use crate::cutting::sources::{GROOVER, KALPAKJIAN_TURNING};
 use crate::cutting::*;
-use crate::quantity::{Count, FeedPerRev, Length, RotationalSpeed};
+use crate::quantity::{Count, FeedPerRev, Length, RotationalSpeed, System};
 use crate::sheet::*;
 
 pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
@@ -33,21 +33,21 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     );
     a.line("travel", travel)
         .places(3, 2)
-        .says("Length and extra travel: a few turns' room before the tool touches.");
+        .says("Length and extra travel: a few revs' room before the tool touches.");
     if let Some(depth) = radial {
         a.line("removal", turning_removal_mean(d, d - depth * 2.0, per_turn, n))
             .says("At the mean diameter: the metal that goes. From the surface speed of the full diameter it comes out larger.");
     }
     a.work(|w| {
         w.step(
-            "Time",
+            "Time in seconds",
             &[
-                "t = (L + extra) / (f n)".into(),
+                "t = 60 \u{d7} (L + extra) / (f n)".into(),
                 format!(
-                    "t = ({} + {}) / ({} \u{d7} {}) = {}",
+                    "t = 60 \u{d7} ({} + {}) / ({} \u{d7} {}) = {}",
                     inp.num(length),
                     inp.num(extra),
-                    inp.num(per_turn),
+                    inp.num_to(per_turn, 5, 4),
                     inp.num(n),
                     inp.show_to(one, 1, 1)
                 ),
@@ -59,7 +59,20 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
                 "Metal removed",
                 &[
                     "Q = \u{3c0} (D \u{2212} d) d f n".into(),
-                    format!("d = {}", inp.show(depth)),
+                    format!(
+                        "Q = \u{3c0} \u{d7} ({} \u{2212} {}) \u{d7} {} \u{d7} {} \u{d7} {}{} = {}",
+                        inp.num(d),
+                        inp.num(depth),
+                        inp.num(depth),
+                        inp.num_to(per_turn, 5, 4),
+                        inp.num(n),
+                        // the metric unit is 1,000 mm³ large
+                        match inp.system() {
+                            System::Inch => "",
+                            System::Metric => " / 1000",
+                        },
+                        inp.show_to(turning_removal_mean(d, d - depth * 2.0, per_turn, n), 3, 1)
+                    ),
                 ],
                 &KALPAKJIAN_TURNING,
             );

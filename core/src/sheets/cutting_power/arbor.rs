@@ -4,6 +4,7 @@ use super::{Chip, Need, method, milled};
 use crate::cutting::*;
 use crate::quantity::{Count, FeedRate, Length, RotationalSpeed};
 use crate::sheet::*;
+use crate::standards::unit_power::ENERGY_EFFICIENCY;
 
 static ADDED: Source = Source::computed(
     "Statics of one arbor",
@@ -14,9 +15,13 @@ static ADDED: Source = Source::computed(
 pub(super) static OTHERS: &[Field] = &[
     Field::length("diameter", "Diameter").range_in(0.01, 40.0, "cutters of a small shop"),
     Field::count("teeth", "Teeth").range(1.0, 200.0, "cutters have from one tooth to a fine saw's"),
-    Field::length("axial", "Width").range_in(0.0005, 40.0, "less is no cut"),
+    Field::length("axial", "Width").range_in(
+        0.0005,
+        40.0,
+        "from the thinnest cut to the largest cutter",
+    ),
     Field::length("engaged", "Depth")
-        .range_in(0.0005, 40.0, "less is no cut")
+        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
         .optional(),
 ];
 
@@ -88,7 +93,14 @@ pub(super) fn add_up(
     if others.is_empty() {
         return Ok(true);
     }
-    let at_cutter = |need: &Need| need.nominal * if need.at_motor { 0.8 } else { 1.0 };
+    let at_cutter = |need: &Need| {
+        need.nominal
+            * if need.at_motor {
+                ENERGY_EFFICIENCY
+            } else {
+                1.0
+            }
+    };
     let engaged: Length = inp.get("engaged")?;
     let rows = core::iter::once((diameter, engaged, chip.removal, at_cutter(need))).chain(
         others.iter().map(|one| {

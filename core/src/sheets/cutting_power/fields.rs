@@ -15,7 +15,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("group", "plain-carbon"),
         ("hardness", "150"),
         ("wear", "slab"),
-        ("diameter", "2 1/2 in"),
+        ("diameter", "2-1/2 in"),
         ("rpm", "110"),
         ("teeth", "8"),
         ("feed", "3 ipm"),
@@ -37,7 +37,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("by", "kc"),
         ("cut", "turn"),
         ("metal", "iron"),
-        ("diameter", "1 1/2 in"),
+        ("diameter", "1-1/2 in"),
         ("rpm", "200"),
         ("turn-feed", "0.008 ipr"),
         ("depth", "0.06 in"),
@@ -54,6 +54,16 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("kd", "24000"),
     ],
     &[
+        ("by", "unit"),
+        ("hardness", "150"),
+        ("diameter", "4 in"),
+        ("rpm", "70"),
+        ("teeth", "36"),
+        ("feed", "2 ipm"),
+        ("engaged", "1/2 in"),
+        ("axial", "1/16 in"),
+    ],
+    &[
         ("cut", "tap"),
         ("thread", "3/8-16"),
         ("tap-work", "mild-steel"),
@@ -65,10 +75,10 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
 pub(super) static FORCE_MATERIALS: &[Choice] = &[
     choice("soft-steel", "soft unalloyed steel"),
     choice("low-alloy", "low alloy steel"),
-    choice("austenitic", "austenitic stainless"),
-    choice("iron", "grey cast iron"),
-    choice("aluminium", "aluminium, wrought"),
-    choice("cast-aluminium", "aluminium, cast"),
+    choice("austenitic", "austenitic stainless steel"),
+    choice("iron", "gray cast iron"),
+    choice("aluminium", "aluminum, wrought"),
+    choice("cast-aluminium", "aluminum, cast"),
     choice("e295", "E295 (St 50)"),
     choice("e335", "E335 (St 60)"),
     choice("e360", "E360 (St 70)"),
@@ -79,7 +89,7 @@ pub(super) static FORCE_MATERIALS: &[Choice] = &[
 
 /// In the order of the table of specific energy.
 pub(super) static ENERGY_MATERIALS: &[Choice] = &[
-    choice("aluminium", "aluminium alloys"),
+    choice("aluminium", "aluminum alloys"),
     choice("cast-iron", "cast irons"),
     choice("high-temperature", "high-temperature alloys"),
     choice("magnesium", "magnesium alloys"),
@@ -127,11 +137,11 @@ pub(super) static FIELDS: &[Field] = &[
     ),
     Field::choice(
         "by",
-        "Figured by",
+        "Method",
         &[
             choice("unit", "unit power, steels"),
             choice("kc", "specific force kc1.1"),
-            choice("energy", "rough energy, any metal"),
+            choice("energy", "rough estimate, any metal"),
         ],
     )
     .when(&[when("cut", CUTTERS)]),
@@ -151,7 +161,7 @@ pub(super) static FIELDS: &[Field] = &[
         .hint("As 1/4-20, #10-32, M10 or M10x1.25.")
         .when(TAP),
     Field::choice("tap-work", "Work material", &WORK).when(TAP),
-    Field::percent("thread-share", "Thread left by the hole")
+    Field::percent("thread-share", "Percent of thread left by the hole")
         .preset("75 pct")
         .example("65 pct")
         .hint("Of the full depth, 1.299 P on the diameter.")
@@ -165,14 +175,14 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .when(TAP),
     Field::length("diameter", "Diameter")
-        .example("2 1/2 in")
+        .example("2-1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work before the cut.")
         .range_in(0.01, 40.0, "cutters and work of a small shop")
         .when(&[when("cut", CUTTERS)])
         .measured(),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("110")
-        .range(1.0, 100_000.0, "what a spindle turns"),
+        .range(1.0, 100_000.0, "spindle speeds of machine tools"),
     Field::count("teeth", "Teeth")
         .example("8")
         .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
@@ -180,16 +190,16 @@ pub(super) static FIELDS: &[Field] = &[
     Field::table_feed("feed", "Table feed")
         .example("3 ipm")
         .when(&[when("cut", &["mill"])]),
-    Field::length("engaged", "Engagement across the feed")
+    Field::length("engaged", "Radial depth (across the feed)")
         .example("0.1 in")
         .hint("Depth of a slab cut; width of a face or end cut.")
-        .range_in(0.0005, 40.0, "less is no cut")
+        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
         .when(&[when("cut", &["mill"])])
         .measured(),
-    Field::length("axial", "Cut along the spindle")
+    Field::length("axial", "Axial depth (along the spindle)")
         .example("2 in")
         .hint("Width of a slab cut; depth of a face or end cut.")
-        .range_in(0.0005, 40.0, "less is no cut")
+        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
         .when(&[when("cut", &["mill"])])
         .measured(),
     Field::rows("others", "Other cutters on the arbor", OTHERS, 1, 8)
@@ -202,35 +212,35 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .example("1 in")
         .hint("For the twist it takes.")
-        .range_mm(1.0, 80.0, "what arbors and shanks measure")
+        .range_mm(1.0, 80.0, "sizes of arbors and shanks")
         .when(&[when("cut", &["mill"])])
         .filled_from_shop(ShopItem::Arbor)
         .optional(),
     Field::quantity(
         "turn-feed",
-        "Feed per turn",
+        "Feed per rev",
         Kind::FeedPerRev,
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.008 ipr")
-    .range(0.001, 10.0, "what feeds give")
+    .range(0.001, 10.0, "feeds of lathes and drill presses")
     .when(&[when("cut", &["turn", "drill"])]),
     Field::length("depth", "Depth of cut")
         .example("0.06 in")
         .hint("On the radius.")
-        .range_in(0.0005, 10.0, "less is no cut")
+        .range_in(0.0005, 10.0, "depths of one pass")
         .when(&[when("cut", &["turn"])])
         .measured(),
     Field::quantity(
         "entering",
-        "Entering angle of the edge",
+        "Entering angle (90\u{b0} less the lead angle)",
         Kind::Angle,
         &[&DEGREE],
     )
     .seldom()
     .preset("90 deg")
     .example("75 deg")
-    .hint("Between the edge and the feed; 90 is square to the work.")
+    .hint("Between the edge and the feed; 90 is square to the work, a lead angle of 0.")
     .range(10.0, 90.0, "edges of lathe tools")
     .when(&[when("cut", &["turn"])]),
     Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
@@ -265,27 +275,27 @@ pub(super) static FIELDS: &[Field] = &[
     .seldom()
     .example("3/4 hp")
     .hint("Empty: the motor of the shop.")
-    .range(10.0, 100_000.0, "what a shop motor gives")
+    .range(10.0, 100_000.0, "motors of a shop")
     .when(&[when("cut", &["turn"])])
     .filled_from_shop(ShopItem::LatheMotor)
     .optional(),
     Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
         .example("1 hp")
-        .range(10.0, 100_000.0, "what a shop motor gives")
+        .range(10.0, 100_000.0, "motors of a shop")
         .from_shop(ShopItem::Motor, "1 hp"),
-    Field::percent("efficiency", "Share that arrives at the cutter")
+    Field::percent("efficiency", "Drive efficiency")
         .example("75 pct")
         .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
-        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
+        .range(0.1, 1.0, "a drive passes on part of the motor's power")
         .from_shop(ShopItem::DriveEfficiency, "75 pct"),
 ];
 
 pub(super) static RESULTS: &[Res] = &[
     Res::of("motor-need", "Power from the motor", Kind::Power),
-    Res::of("share", "Share of the motor", Kind::Share),
+    Res::of("share", "Motor load", Kind::Share),
     Res::of("cutter-need", "Power at the cutter", Kind::Power),
     Res::of("torque", "Torque at the spindle", Kind::Torque),
-    Res::of("torque-think", "Stop and think from", Kind::Torque),
+    Res::of("torque-think", "Stop and check above", Kind::Torque),
     Res::of("arbor-shear", "Shear at the arbor's surface", Kind::Stress),
     Res::of("force", "Cutting force", Kind::Force),
     Res::of("thrust", "Thrust of the drill", Kind::Force),

@@ -1,8 +1,10 @@
-//! What does the cut ask of the motor? Power at the cutter and at the motor, and the share of this machine's.
+//! What does the cut ask of the motor? Power at the cutter and at the motor, and how far is the motor loaded?
 
 use super::Need;
+use crate::cutting::motor_power;
 use crate::quantity::{Power, Share};
 use crate::sheet::*;
+use crate::standards::unit_power::ENERGY_EFFICIENCY;
 
 /// This machine's motor and what arrives at the cutter.
 pub(super) struct Motor {
@@ -22,7 +24,7 @@ impl Motor {
                 None => inp.get("motor")?,
             },
             efficiency: if need.at_motor {
-                0.8
+                ENERGY_EFFICIENCY
             } else {
                 efficiency.fraction()
             },
@@ -38,10 +40,10 @@ impl Motor {
     }
     pub(super) fn at_motor(&self, power: Power) -> Power {
         if self.counted {
-            power
-        } else {
-            power / self.efficiency
+            return power;
         }
+        // the field's range keeps the efficiency over nothing
+        motor_power(power, self.efficiency).unwrap_or(power)
     }
     pub(super) fn share(&self, power: Power) -> Share {
         Share::from_fraction(self.at_motor(power) / self.power)
@@ -50,9 +52,9 @@ impl Motor {
     pub(super) fn tell(&self, a: &mut Answer, need: &Need) {
         a.line("motor-need", self.at_motor(need.nominal))
             .says(if self.counted {
-                "The table is at the motor: 80 % efficiency is in it."
+                "The table is at the motor: an efficiency of 80 % is in it."
             } else {
-                "Power at the cutter / efficiency of the drive."
+                "Power at the cutter / drive efficiency."
             })
             .band(
                 self.at_motor(need.low),
@@ -60,7 +62,7 @@ impl Motor {
                 need.range,
             );
         a.line("share", self.share(need.nominal))
-            .says("Of the motor that my shop names.")
+            .says("Power from the motor / the motor's own power.")
             .band(self.share(need.low), self.share(need.high), need.range);
         a.line("cutter-need", self.at_cutter(need.nominal))
             .says(need.says.clone())

@@ -66,7 +66,7 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     motor.caution(
         &mut a,
         &need,
-        "Take a slower step, less thread, or tap by hand.",
+        "Take a slower spindle speed, less thread, or tap by hand.",
     );
     a.source(source_of(thread));
     a.draw(|| picture::drilled_hole(hole, None, Length::ZERO, [inp.show(hole), String::new()]));

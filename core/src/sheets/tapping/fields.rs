@@ -21,6 +21,14 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("hole", "blind"),
         ("depth", "1/2 in"),
     ],
+    &[
+        ("thread", "1/4-20"),
+        ("work", "stainless"),
+        ("hole", "blind"),
+        ("depth", "3/8 in"),
+        ("how", "machine"),
+        ("head", "reversing"),
+    ],
 ];
 
 const MACHINE: &[&str] = &["machine"];
@@ -51,7 +59,7 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .when(&[when("hole", &["blind"])]),
     Field::choice("flutes", "Flutes of the tap", FLUTES).seldom(),
-    Field::percent("share", "Your own thread wanted")
+    Field::percent("share", "Your own percent of thread")
         .example("65 pct")
         .hint(
             "In place of the start by metal and depth; of the full depth, 1.299 P on the diameter.",
@@ -70,14 +78,19 @@ pub(super) static FIELDS: &[Field] = &[
             choice("machine", "by the spindle"),
         ],
     ),
+    Field::choice(
+        "head",
+        "Tapping head",
+        &[
+            choice("none", "none: chuck of a drill press, mill or lathe"),
+            choice("reversing", "releasing or reversing head"),
+        ],
+    )
+    .when(&[when("how", MACHINE)]),
     Field::number("hardness", "Brinell hardness of the work")
         .example("180")
-        .hint("If you know it: rows for other hardness then fall out.")
-        .range(
-            50.0,
-            650.0,
-            "what a Brinell test gives on metal that can be cut",
-        )
+        .hint("If you know it: then rows for other hardnesses are left out.")
+        .range(50.0, 650.0, "hardness of metal that a tap can cut")
         .seldom()
         .optional(),
     Field::quantity(
@@ -87,63 +100,63 @@ pub(super) static FIELDS: &[Field] = &[
         &[&SFM, &M_PER_MIN],
     )
     .example("20 sfm")
-    .hint("In place of the start of the band.")
-    .range(0.3, 3000.0, "what edges bear")
+    .hint("In place of the lowest published figure; then the machine's speed at or below it.")
+    .range(0.3, 3000.0, "cutting speeds of taps")
     .when(&[when("how", MACHINE)])
     .optional(),
     Field::rows(
         "press-steps",
-        "Drilling machine's spindle steps",
+        "Drill press spindle speeds",
         RPM_COLUMN,
         1,
         48,
     )
     .example("250;610;1100")
-    .hint("As on the plate.")
+    .hint("As on the plate, of the machine that taps.")
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS)
     .when(&[when("how", MACHINE)]),
-    Field::quantity(
-        "motor",
-        "Motor of the machine that taps",
-        Kind::Power,
-        &[&HORSEPOWER, &KILOWATT],
-    )
-    .seldom()
-    .example("1/2 hp")
-    .hint("For its share.")
-    .range(10.0, 100_000.0, "what a shop motor gives")
-    .when(&[when("how", MACHINE)])
-    .optional(),
-    Field::percent("efficiency", "Share that arrives at the tap")
+    Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
+        .seldom()
+        .example("1/2 hp")
+        .hint("Of the machine that taps, for its load.")
+        .range(10.0, 100_000.0, "motors of a shop")
+        .when(&[when("how", MACHINE)])
+        .optional(),
+    Field::percent("efficiency", "Drive efficiency")
         .seldom()
         .preset("75 pct")
         .example("75 pct")
         .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
-        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
+        .range(0.1, 1.0, "a drive passes on part of the motor's power")
         .when(&[when("how", MACHINE)]),
     Field::length("wrench", "Tap wrench, over its handles")
         .seldom()
         .example("9 in")
         .hint("For the push of each hand.")
-        .range_in(1.0, 60.0, "what a wrench measures")
+        .range_in(1.0, 60.0, "lengths of tap wrenches")
         .when(&[when("how", &["hand"])])
         .optional(),
 ];
 
 pub(super) static RESULTS: &[Res] = &[
-    Res::of("share-aim", "Thread to cut", Kind::Share),
+    Res::of("share-aim", "Percent of thread to cut", Kind::Share),
     Res::of("hole-size", "Hole for that thread", Kind::Length),
     Res::words("drill", "Nearest standard drill"),
     Res::of("drill-depth", "Drill to, at full diameter", Kind::Length),
     Res::stepped("rpm", "Set the spindle to", Kind::RotationalSpeed),
     Res::of("aim", "Cutting speed aimed at", Kind::SurfaceSpeed),
-    Res::stepped("surface", "Cutting speed at that step", Kind::SurfaceSpeed),
+    Res::stepped(
+        "surface",
+        "Cutting speed at that spindle speed",
+        Kind::SurfaceSpeed,
+    ),
     Res::of("rpm-exact", "Exact spindle speed", Kind::RotationalSpeed),
+    Res::of("seconds", "Time to full depth", Kind::Time),
     Res::of("torque", "Torque of a sharp tap", Kind::Torque),
-    Res::of("torque-think", "Stop and think from", Kind::Torque),
+    Res::of("torque-think", "Stop and check above", Kind::Torque),
     Res::of("push", "Push of each hand on the wrench", Kind::Force),
     Res::of("power", "Power at the tap", Kind::Power),
-    Res::of("motor-share", "Share of the motor", Kind::Share),
+    Res::of("motor-share", "Motor load", Kind::Share),
     Res::of("turns", "Turns to full depth", Kind::Number),
     Res::of("ratio", "Depth of thread in diameters", Kind::Number),
 ];

@@ -21,7 +21,7 @@ pub(super) fn share_table(
     let table = a.table(
         "shares",
         "More or less thread",
-        &["Thread", "Hole", "Nearest drill", "Torque"],
+        &["Percent of thread", "Hole", "Nearest drill", "Torque"],
     );
     let call = thread.to_string();
     for percent in [50.0, 55.0, 60.0, 65.0, 70.0, 75.0, 80.0] {

@@ -1,4 +1,4 @@
-//! What torque does the tap ask, what share of the motor or push of the hands is that, and from where on does one stop?
+//! What torque does the tap ask, what share of the motor or push of the hands is that, and above what does one stop and check?
 
 use crate::cutting::*;
 use crate::quantity::units::*;
@@ -44,7 +44,7 @@ pub(in crate::sheets) fn printed(torque: Torque) -> Value {
     Value::of(torque).units(&LBF_IN, &NEWTON_METRE).places(1, 2)
 }
 
-/// Torque with a sharp tap, from where to stop, each maker's row, and the working.
+/// Torque with a sharp tap, above what to stop and check, each maker's row, and the working.
 pub(in crate::sheets) fn tell_torque(
     a: &mut Answer,
     material: Material,
@@ -67,12 +67,12 @@ pub(in crate::sheets) fn tell_torque(
     a.line("torque-think", load.nominal * WORN_TAP)
         .units(&LBF_IN, &NEWTON_METRE)
         .places(1, 2)
-        .says("Twice a sharp tap's, which is what a worn one asks in print. At that: back out, clear, oil, look at the tap.")
+        .says("Twice a sharp tap's, the published figure for a worn one. There: back out, clear, oil, look at the tap.")
         .band(load.low * WORN_TAP, load.high * WORN_TAP, range);
     let table = a.table(
         "torques",
         "What the tap makers say of the torque",
-        &["Metal", "Specific force", "Torque", "Source"],
+        &["Metal", "Specific force, as published", "Torque", "Source"],
     );
     for (row, torque) in &load.rows {
         table.row(vec![
@@ -163,10 +163,12 @@ pub(super) fn by_spindle(inp: &Inputs, a: &mut Answer, load: &TapLoad, step: Rot
         Share::from_fraction(torque_power(torque, step) / efficiency.fraction() / motor)
     };
     a.line("motor-share", share(load.nominal))
-        .says("Power at the tap / share that arrives / motor.")
+        .says("Power at the tap / drive efficiency / motor.")
         .band(share(load.low), share(load.high), "by the torque's range");
-    if share(load.high).fraction() > 1.0 {
-        a.stop("over-motor", "Before you tap by power", "A sharp tap may ask more than the motor gives at this step: the spindle stalls with the tap in the hole. Take a slower step, less thread, or tap by hand.");
+    if share(load.nominal).fraction() > 1.0 {
+        a.stop("over-motor", "Before you tap by power", "A sharp tap asks more than the motor gives at this speed: the spindle stalls with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
+    } else if share(load.high).fraction() > 1.0 {
+        a.note("over-motor-at-high-end", "Before you tap by power", "At the high end of the range a sharp tap asks more than the motor gives: the spindle may stall with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
     }
 }
 
@@ -178,6 +180,6 @@ pub(super) fn by_hand(inp: &Inputs, a: &mut Answer, load: &TapLoad) {
     let push = |torque: Torque| Force::from_newtons(torque.newton_metres() * 1000.0 / wrench.mm());
     a.line("push", push(load.nominal))
         .places(1, 1)
-        .says("Torque / length, both hands even. Twice that is where to stop and think.")
+        .says("Torque / length, both hands even. Stop and check above twice that.")
         .band(push(load.low), push(load.high), "by the torque's range");
 }

@@ -1,4 +1,4 @@
-//! Which change wheels cut this lead? The best trains of the wheels given, with the error over the thread, or the way to the sheet.
+//! Which change gears cut this lead? The best trains of the gears given, with the error over the thread, or the way to the sheet.
 
 use crate::machine::{MOST_WHEELS, find_trains};
 use crate::quantity::units::*;
@@ -6,7 +6,7 @@ use crate::quantity::{Count, Length, Number, Pitch, Quantity, Unit, join, plain}
 use crate::sheet::*;
 use crate::sheets::change_gears::{RULE, SEARCH, fits, train_text};
 
-/// Trains shown here; the rest stand on the sheet of change wheels.
+/// Trains shown here; the rest stand on the sheet of change gears.
 const SHOWN: usize = 3;
 
 /// The lead against the leadscrew, with the wheels where they are given.
@@ -34,14 +34,16 @@ pub(super) fn gears(
         .map(|teeth| teeth.get() as u32)
         .collect();
     if wheels.is_empty() {
-        let table = a.table("gears", "Change wheels for it", &["Lead", "Leadscrew"]);
+        let table = a.table("gears", "Change gears for it", &["Lead", "Leadscrew"]);
         table
             .row(vec![
                 Value::of(lead).units(unit, unit),
                 Value::of(leadscrew).units(screw_unit, screw_unit),
             ])
             .opens("change-gears", entry);
-        table.note("The row opens the sheet of change wheels with both filled in; or give your wheels here.");
+        table.note(
+            "The row opens the sheet of change gears with both filled in; or give your gears here.",
+        );
         return Ok(());
     }
     let listed: Vec<String> = wheels.iter().map(u32::to_string).collect();
@@ -49,7 +51,7 @@ pub(super) fn gears(
     let found = find_trains(&wheels, lead / leadscrew / fixed.get()).ok_or_else(|| {
         inp.out_of_range(
             "wheels",
-            format!("at most {MOST_WHEELS} wheels are searched"),
+            format!("at most {MOST_WHEELS} gears are searched"),
             "leave out those that can't serve",
         )
     })?;
@@ -57,8 +59,8 @@ pub(super) fn gears(
         return Err(Stop::fault(
             "wheels",
             Reason::Conflict,
-            "no two of these wheels differ: they only give 1 to 1",
-            "add a wheel of another size",
+            "no two of these gears differ: they only give 1 to 1",
+            "add a gear of another size",
         ));
     };
     a.words("train", train_text(best.train))
@@ -79,7 +81,7 @@ pub(super) fn gears(
         .says("A rule for the shafts only: try it on the machine.");
     let table = a.table(
         "gears",
-        "Change wheels, best first",
+        "Change gears, best first",
         &["Driver/driven", "Cuts", "Off over the length"],
     );
     for (index, one) in found.iter().take(SHOWN).enumerate() {
@@ -94,13 +96,13 @@ pub(super) fn gears(
             .chosen(index == 0)
             .opens("change-gears", entry.clone());
     }
-    table.note("A row opens the sheet of change wheels with all of this filled in.");
+    table.note("A row opens the sheet of change gears with all of this filled in.");
     if !best.is_exact() {
-        a.note("none-exact", "None of the wheels is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
+        a.note("none-exact", "None of the trains is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
     }
     a.work(|w| {
         w.step(
-            "Change wheels",
+            "Change gears",
             &[
                 "drivers \u{f7} driven = lead \u{f7} lead of the leadscrew \u{f7} rest of the drive".into(),
                 format!(
@@ -121,7 +123,7 @@ fn written<Q: Quantity>(q: Q, unit: &'static Unit) -> String {
     join(&plain(q.base(), unit), unit)
 }
 
-/// The unit in which a field was given, as the sheet of change wheels takes it: metric stays, all else is inch.
+/// The unit in which a field was given, as the sheet of change gears takes it: metric stays, all else is inch.
 fn unit_of(inp: &Inputs, id: &str, metric: &'static Unit, inch: &'static Unit) -> &'static Unit {
     match inp.input(id) {
         Some(Input::Quantity { unit, .. }) if core::ptr::eq(*unit, metric) => metric,
