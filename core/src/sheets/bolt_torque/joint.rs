@@ -14,7 +14,7 @@ pub(super) fn drawing(inp: &Inputs, thread: ThreadCall, clamp: Force, torque: To
         format!(
             "{} through a joint, clamped with {}, tightened with {}",
             thread.short(),
-            inp.show(clamp),
+            inp.show_three(clamp),
             show_torque(inp, torque)
         ),
         known.is_some(),

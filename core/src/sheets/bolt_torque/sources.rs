@@ -7,12 +7,20 @@ pub(in crate::sheets) static J429: Source = Source::read(
     "Table 8-9",
 );
 pub(in crate::sheets) static ASTM: Source = Source::read(
-    "ASTM bolt specifications, as in Shigley & Mischke, 5th ed.",
-    "p. 341 ff.",
+    "ASTM bolt specifications, as in Shigley & Mischke, 5th ed., and makers' charts",
+    "p. 341 ff.; A354 over 2-1/2 in from memory",
 );
 pub(in crate::sheets) static A574: Source = Source::read(
-    "ASTM A574, as in a bolt marking table",
-    "proof and tensile strength",
+    "ASTM A574, as in screw makers' charts",
+    "proof, yield and tensile strength",
+);
+pub(in crate::sheets) static F593: Source = Source::read(
+    "ASTM F593, as in bolt makers' charts",
+    "yield and tensile strength of groups 1 and 2",
+);
+pub(in crate::sheets) static F3125: Source = Source::read(
+    "ASTM F3125, as in bolt makers' charts; AISC 360-05, Table J3.1",
+    "tensile strength and least pretension; proof from memory",
 );
 pub(in crate::sheets) static ISO_898: Source =
     Source::from_memory("ISO 898-1:2013", "Table 3, minimum values");
@@ -33,7 +41,7 @@ pub(in crate::sheets) static TARGET: Source = Source::read(
     "eq. 8-31: 75 % reusable, 90 % permanent",
 );
 pub(in crate::sheets) static VDI: Source =
-    Source::read("VDI 2230 Part 1:2003", "friction classes; pull and twist");
+    Source::read("VDI 2230 Part 1:2003", "friction classes; combined tension and torsion");
 pub(in crate::sheets) static K_OTHER: Source = Source::read(
     "Handbook of Bolts and Bolted Joints (1998), as quoted",
     "ch. 2, Table 1",
