@@ -66,8 +66,10 @@ pub fn growth_sources(material: &str) -> impl Iterator<Item = &'static Source> {
 }
 
 /// Growth with heat.
-pub static GROWTH: Source =
-    Source::computed("Definition of linear expansion", "ΔT = (δ + clearance)/(α d)");
+pub static GROWTH: Source = Source::computed(
+    "Definition of linear expansion",
+    "ΔT = (δ + clearance)/(α d)",
+);
 /// Highest temperature for putting together.
 pub static JOINING: Source = Source::from_memory(
     "DIN 7190",

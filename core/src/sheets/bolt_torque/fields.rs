@@ -9,7 +9,8 @@ use crate::standards::nut_factors;
 
 #[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
 const fn grade_choices() -> [Choice; GRADES.len() + 1] {
-    let mut all = [choice("unmarked", "No mark, or not known (taken as the weakest)"); GRADES.len() + 1];
+    let mut all =
+        [choice("unmarked", "No mark, or not known (taken as the weakest)"); GRADES.len() + 1];
     let mut i = 0;
     while i < GRADES.len() {
         all[i + 1] = choice(GRADES[i].key, GRADES[i].name);
@@ -59,7 +60,11 @@ pub(super) static FIELDS: &[Field] = &[
     .when(&[when("from", &["share"])]),
     Field::percent("share", "Share of the proof load")
         .example("60 %")
-        .range(0.01, 2.0, "a share from 1 % to 200 %; past 100 % only the limit is told")
+        .range(
+            0.01,
+            2.0,
+            "a share from 1 % to 200 %; past 100 % only the limit is told",
+        )
         .when(&[when("from", &["share"]), when("joint", &["own"])])
         .monotonic(),
     Field::quantity(

@@ -1,8 +1,8 @@
 //! Which nut factor does the entry amount to, and how far do the sources spread?
 
 use super::strength::stop_of;
-use crate::fastener::long_form::{self, Friction, Screw};
 use crate::calls::notation::plain;
+use crate::fastener::long_form::{self, Friction, Screw};
 use crate::quantity::{Length, Number, System};
 use crate::sheet::{Inputs, Reason, Stop};
 use crate::standards::nut_factors::NutFactor;
@@ -29,7 +29,12 @@ fn bearing(inp: &Inputs, thread: ThreadCall) -> Result<Length, Stop> {
     };
     let none = |what: &str| {
         let says = format!("no verified {what} head of {}", thread.size());
-        Stop::fault("head", Reason::NoSource, says, "take the face of 1.5 D under \"Bearing face under the head\"")
+        Stop::fault(
+            "head",
+            Reason::NoSource,
+            says,
+            "take the face of 1.5 D under \"Bearing face under the head\"",
+        )
     };
     let hole = heads::hex(thread.major, system).map(|h| h.hole);
     match inp.choice("head") {

@@ -1,8 +1,8 @@
 //! How tight? Torque and clamp load of a screw, both ways, with the spread that friction and tightening method leave.
 
+pub(super) mod care;
 pub(super) mod fields;
 pub(super) mod friction;
-pub(super) mod care;
 mod joint;
 pub(super) mod sources;
 mod spanner;
@@ -14,7 +14,7 @@ use crate::calls::notation::plain;
 use crate::calls::thread::read;
 use crate::fastener::{Fault, proof, short_form, tension};
 use crate::quantity::units::{KSI, LBF_FT, LBF_IN, MPA, NEWTON_METRE};
-use crate::quantity::{Force, Length, Number, Share, Stress, Torque};
+use crate::quantity::{Force, Length, Number, Share, Stress, System, Torque, with_unit};
 use crate::sheet::*;
 use crate::standards::bolt_strength::GRADES;
 use crate::standards::nut_factors;
@@ -118,9 +118,10 @@ fn case(inp: &Inputs) -> Result<Case, Stop> {
     let area = thread::stress_area(thread);
     let limit_stress = strength.limit().ok_or_else(|| {
         let says = format!(
-            "no proof or yield strength is published for {} at {}",
+            "no proof or yield strength is published for {} at {}. {}",
             strength.grade.name,
-            thread.size()
+            thread.size(),
+            strength.grade.says.trim_end_matches('.')
         );
         Stop::fault("grade", Reason::NoSource, says, "choose another grade")
     })?;
@@ -202,8 +203,7 @@ fn torque_line(inp: &Inputs, case: &Case, adapter: bool, a: &mut Answer) -> Resu
         ref rub,
         ..
     } = *case;
-    let state =
-        nut_factors::state(inp.choice("state")).map_or("your own nut factor", |s| s.state);
+    let state = nut_factors::state(inp.choice("state")).map_or("your own nut factor", |s| s.state);
     let (inch, metric) = torque_places(torque);
     let line = a
         .line("torque", torque)
@@ -213,9 +213,8 @@ fn torque_line(inp: &Inputs, case: &Case, adapter: bool, a: &mut Answer) -> Resu
         line.label("Torque at the screw");
     }
     if inp.choice("from") != "torque" && rub.high > rub.low {
-        let at = |k: f64| {
-            short_form::torque(k, thread.major, clamp).map_err(|e| stop_of(e, "clamp"))
-        };
+        let at =
+            |k: f64| short_form::torque(k, thread.major, clamp).map_err(|e| stop_of(e, "clamp"));
         line.band(at(rub.low)?, at(rub.high)?, rub.spread.clone());
     }
     a.line("torque-in-lb", torque)
@@ -300,12 +299,12 @@ fn stretch_line(inp: &Inputs, case: &Case, a: &mut Answer) {
     a.source(&STRETCH);
 }
 
-/// A stress to three figures.
+/// A published strength, as the standard lists it.
 pub(super) fn show_stress(inp: &Inputs, stress: Stress) -> String {
-    Value::of(stress)
-        .units(&KSI, &MPA)
-        .figures(3)
-        .text_with_unit(inp.system())
+    match inp.system() {
+        System::Inch => with_unit(stress.mpa(), &KSI, 1),
+        System::Metric => with_unit(stress.mpa(), &MPA, 0),
+    }
 }
 
 fn target(inp: &Inputs) -> Result<Share, Stop> {
@@ -348,8 +347,7 @@ fn combined_line(inp: &Inputs, case: &Case, a: &mut Answer) {
     let (Some(yield_min), Some(f)) = (case.strength.row.yield_min, rub.thread_friction) else {
         return;
     };
-    let Ok(stress) =
-        tension::combined_stress(thread.major, thread.pitch, case.area, case.clamp, f)
+    let Ok(stress) = tension::combined_stress(thread.major, thread.pitch, case.area, case.clamp, f)
     else {
         return;
     };

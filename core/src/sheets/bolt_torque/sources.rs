@@ -40,8 +40,10 @@ pub(in crate::sheets) static TARGET: Source = Source::read(
     "Shigley, Mechanical Engineering Design",
     "eq. 8-31: 75 % reusable, 90 % permanent",
 );
-pub(in crate::sheets) static VDI: Source =
-    Source::read("VDI 2230 Part 1:2003", "friction classes; combined tension and torsion");
+pub(in crate::sheets) static VDI: Source = Source::read(
+    "VDI 2230 Part 1:2003",
+    "friction classes; combined tension and torsion",
+);
 pub(in crate::sheets) static K_OTHER: Source = Source::read(
     "Handbook of Bolts and Bolted Joints (1998), as quoted",
     "ch. 2, Table 1",

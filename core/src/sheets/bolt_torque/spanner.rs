@@ -44,12 +44,10 @@ pub(super) fn setting(inp: &Inputs, torque: Torque) -> Result<Option<Torque>, St
 /// The setting leads the answer: it is what the hand needs.
 pub(super) fn set_to(inp: &Inputs, case: &Case, setting: Torque, a: &mut Answer) {
     let (inch, metric) = torque_places(setting);
-    a.line("set-to", setting)
-        .places(inch, metric)
-        .says(format!(
-            "With this adapter; the screw then gets {}. Hold the wrench at the middle of its grip.",
-            show_torque(inp, case.torque)
-        ));
+    a.line("set-to", setting).places(inch, metric).says(format!(
+        "With this adapter; the screw then gets {}. Hold the wrench at the middle of its grip.",
+        show_torque(inp, case.torque)
+    ));
 }
 
 /// The step of the working that belongs to an adapter.
@@ -101,7 +99,9 @@ pub(super) fn passes(inp: &Inputs, setting: Torque, a: &mut Answer) -> Result<()
     let (low, _) = range(inp)?;
     let (inch, metric) = torque_places(setting);
     let part = |share: f64| inp.show_to(setting * share, inch, metric);
-    let mut says = "30, 60 and 100 %, each next screw straight across, then again at 100 % until none turns.".to_owned();
+    let mut says =
+        "30, 60 and 100 %, each next screw straight across, then again at 100 % until none turns."
+            .to_owned();
     let below: Vec<String> = ROUNDS
         .into_iter()
         .filter(|&share| share < 1.0 && setting * share < low)

@@ -62,7 +62,14 @@ pub(in crate::sheets) fn strength(
         "unmarked" => unmarked(metric),
         key => key,
     };
-    let no_grade = || Stop::fault(field, Reason::NoSource, "no grade of this name", "choose a grade");
+    let no_grade = || {
+        Stop::fault(
+            field,
+            Reason::NoSource,
+            "no grade of this name",
+            "choose a grade",
+        )
+    };
     let grade = bolt_strength::grade(key).ok_or_else(no_grade)?;
     if (grade.system == System::Metric) != metric {
         return Err(other_system(field, grade, thread));
@@ -73,9 +80,8 @@ pub(in crate::sheets) fn strength(
             field,
             Reason::NotDefined,
             format!(
-                "{} defines {} from {} to {}, not at {}",
+                "{} defines this grade from {} to {}, not at {}",
                 grade.standard,
-                grade.name,
                 size(from, metric),
                 size(to, metric),
                 thread.size()

@@ -33,11 +33,11 @@ pub(super) fn strength(
         let limit = stress(inp, limit);
         if c.hub.brittle {
             a.stop("hub-cracks", "Before you press", format!(
-                "The hub comes to {comes}; ordinary gray iron (class 20) bears {limit}: it may crack without warning. Take {most} of interference or less, a thicker hub, or enter the iron's own strength."
+                "The bore of the hub comes to {comes}; ordinary gray iron (class 20) bears {limit}: it may crack without warning. Take {most} of interference or less, a thicker hub, or enter the iron's own strength."
             ));
         } else {
             a.note("hub-yields", "Before you press", format!(
-                "The hub comes to {comes}; in its soft state this metal yields at {limit}, and then holds less than figured. Take {most} of interference or less, a thicker hub, or enter the hub's own strength."
+                "The bore of the hub comes to {comes}; in its soft state this metal yields at {limit}, and then holds less than figured. Take {most} of interference or less, a thicker hub, or enter the hub's own strength."
             ));
         }
     }
@@ -66,9 +66,13 @@ pub(super) fn cautions(inp: &Inputs, a: &mut Answer, c: &Case) {
     let ice = degrees(inp, 98.0, "177 °F");
     let nitrogen = degrees(inp, 216.0, "389 °F");
     if a.get("chill").is_some() {
-        a.note("cold-by-what", "Cold", format!(
-            "Dry ice cools to about {ice} below the room, liquid nitrogen to about {nitrogen}."
-        ));
+        a.note(
+            "cold-by-what",
+            "Cold",
+            format!(
+                "Dry ice cools to about {ice} below the room, liquid nitrogen to about {nitrogen}."
+            ),
+        );
     } else if c.shaft.grows.is_some() {
         a.note("cold-not-enough", "Cold", format!(
             "Cooling alone would take more than liquid nitrogen gives ({nitrogen} below the room). Heat the hub as well."

@@ -97,14 +97,22 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("outside", "Outside diameter of the hub")
         .example("2 in")
         .hint("Where it is not round: the largest circle that fits inside it.")
-        .range_mm(0.2, 10_000.0, "hubs up to 10 m (394 in), larger than the joint")
+        .range_mm(
+            0.2,
+            10_000.0,
+            "hubs up to 10 m (394 in), larger than the joint",
+        )
         .measured()
         .monotonic(),
     Field::length("bore", "Bore of the shaft")
         .preset("0 in")
         .example("1/4 in")
         .hint("0 for a solid shaft.")
-        .range_mm(0.0, 2000.0, "bores up to 2 m (79 in), smaller than the joint")
+        .range_mm(
+            0.0,
+            2000.0,
+            "bores up to 2 m (79 in), smaller than the joint",
+        )
         .measured()
         .monotonic(),
     Field::length("length", "Length of the joint")
@@ -161,15 +169,15 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("hold", "Axial load it holds", Kind::Force),
     Res::of("heat", "Heat the hub by", Kind::TemperatureDifference),
     Res::of("heat-to", "Heat the hub to about", Kind::Temperature),
-    Res::of(
-        "chill",
-        "Or cool the shaft by",
-        Kind::TemperatureDifference,
-    ),
+    Res::of("chill", "Or cool the shaft by", Kind::TemperatureDifference),
     Res::of("interference", "Interference", Kind::Length),
     Res::of("rule", "Interference by the shop rule", Kind::Length),
     Res::of("pressure", "Pressure in the joint", Kind::Stress),
-    Res::of("hub-stress", "Hoop stress in the hub at its bore", Kind::Stress),
+    Res::of(
+        "hub-stress",
+        "Hoop stress in the hub at its bore",
+        Kind::Stress,
+    ),
     Res::of("shaft-stress", "Hoop stress in the shaft", Kind::Stress),
     Res::of("hub-compare", "Hub stress against yield", Kind::Stress),
     Res::of("shaft-compare", "Shaft stress against yield", Kind::Stress),

@@ -85,9 +85,8 @@ pub(super) fn strength(a: &mut Answer, c: &Case, joint: &Joint, (least, most): (
 
 /// How hot the hub, or how cold the shaft.
 pub(super) fn heat(inp: &Inputs, a: &mut Answer, c: &Case) -> Result<(), Stop> {
-    let change = |grows| {
-        temperature(c.diameter, c.interference.1, c.clearance, grows).map_err(press_stop)
-    };
+    let change =
+        |grows| temperature(c.diameter, c.interference.1, c.clearance, grows).map_err(press_stop);
     let with = format!(
         "{}{} of clearance on the diameter",
         if c.band.is_some() {

@@ -27,7 +27,7 @@ fn modulus(inp: &Inputs, modulus: Stress) -> String {
 fn beside(inp: &Inputs, length: Length) -> String {
     Value::of(length)
         .units(&INCH, &MM)
-        .places(5, 4)
+        .places(5, 5)
         .text_with_unit(inp.system())
 }
 
@@ -97,7 +97,7 @@ fn interference(inp: &Inputs, w: &mut Work, c: &Case) {
             "δ = shaft − hole = {} − {} = {}",
             inp.show_plain(c.diameter + most),
             inp.show_plain(c.diameter),
-            small(inp, most)
+            beside(inp, most)
         )],
     };
     if inp.choice("smoothing") == "din-7190" {
@@ -188,7 +188,12 @@ fn forces(inp: &Inputs, w: &mut Work, c: &Case, joint: &Joint, least: Stress, mo
     let middle = f64::midpoint(c.friction.0, c.friction.1);
     // ksi and inches give thousands of lbf, lbf and inches in-lb; MPa and millimeters give N and thousandths of N·m
     let (formula, thousand, turn, divisor) = match inp.system() {
-        System::Inch => ("F = 1000 f p π d l (p in ksi)", "1000 × ", "T = F d/24", "24"),
+        System::Inch => (
+            "F = 1000 f p π d l (p in ksi)",
+            "1000 × ",
+            "T = F d/24",
+            "24",
+        ),
         System::Metric => ("F = f p π d l", "", "T = F d/2000", "2000"),
     };
     let push = |name: &str, p: Stress| {

@@ -29,7 +29,7 @@ pub(super) fn headline(
     let (pull, least) = (usual.first().1, low.first().1);
     let rub = rub(inp)?;
     let clamp = usual_clamp(case, strength)?;
-    safe_line(case, &rub, clamp, least, a)?;
+    safe_line(inp, case, &rub, clamp, least, a)?;
     verdict_line(Case::verdict(&usual, &low), a);
     torque_line(case, &rub, pull, (least, strongest(case, depth)?), a)?;
     if let Some(clamp) = clamp {
@@ -79,6 +79,7 @@ fn torque_at(case: &Case, k: f64, pull: Force) -> Result<Torque, Stop> {
 
 /// The lowest strip torque over the margin, and never more than the screw's own usual torque.
 fn safe_line(
+    inp: &Inputs,
     case: &Case,
     rub: &Rub,
     clamp: Option<Force>,
@@ -86,7 +87,9 @@ fn safe_line(
     a: &mut Answer,
 ) -> Result<(), Stop> {
     let thread = torque_at(case, rub.low, least / SAFETY)?;
-    let screw = clamp.map(|clamp| torque_at(case, rub.k, clamp)).transpose()?;
+    let screw = clamp
+        .map(|clamp| torque_at(case, rub.k, clamp))
+        .transpose()?;
     let (safe, says) = match screw {
         Some(screw) if screw <= thread => (
             screw,
@@ -97,6 +100,12 @@ fn safe_line(
             "The lowest torque at failure over 1.5: lowest published strength, lowest nut factor. Under the screw's own usual torque.",
         ),
     };
+    let mut says = says.to_owned();
+    if inp.choice("state") == "unknown" && safe == thread {
+        says.push_str(
+            " Lubrication unknown is taken as moly, the slipperiest: name it for a closer figure.",
+        );
+    }
     let (inch, metric) = torque_places(safe);
     a.line("safe-torque", safe).places(inch, metric).says(says);
     a.source(&MARGIN);
@@ -119,7 +128,10 @@ fn torque_line(
     a: &mut Answer,
 ) -> Result<(), Stop> {
     let nominal = torque_at(case, rub.k, pull)?;
-    let (low, high) = (torque_at(case, rub.low, least)?, torque_at(case, rub.high, most)?);
+    let (low, high) = (
+        torque_at(case, rub.low, least)?,
+        torque_at(case, rub.high, most)?,
+    );
     let (inch, metric) = torque_places(nominal);
     let line = a
         .line("strip-torque", nominal)
@@ -140,7 +152,11 @@ fn torque_line(
 pub(super) fn loads(inp: &Inputs, case: &Case, depth: Length, a: &mut Answer) -> Result<(), Stop> {
     let hole = case.hole;
     let (usual, low) = case.by_rule(depth)?;
-    let high = case.failure(depth, SCREW_SHEAR_HIGH, (hole.tensile, hole.shear_ratio_high))?;
+    let high = case.failure(
+        depth,
+        SCREW_SHEAR_HIGH,
+        (hole.tensile, hole.shear_ratio_high),
+    )?;
     let (pull, least, most) = (usual.first().1, low.first().1, high.first().1);
     let line = a
         .line("strip-load", pull)

@@ -38,8 +38,9 @@ static RATIO: Source = Source::from_memory(
     "most shear over tensile: steel 0.65, aluminum 0.7, gray iron 1.1",
 );
 
-static MARGIN: Source =
-    Source::practice("Half again under the lowest strength, since a stripped thread cannot be put back");
+static MARGIN: Source = Source::practice(
+    "Half again under the lowest strength, since a stripped thread cannot be put back",
+);
 
 #[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
 const fn material_choices() -> [Choice; ROWS.len() + 1] {
@@ -204,8 +205,10 @@ fn needed_lines(inp: &Inputs, case: &Case, a: &mut Answer) -> Result<Length, Sto
         );
     }
     if let Some(d) = case.hole.rule_diameters {
-        a.line("rule", case.thread.major * d)
-            .says(format!("{} times the diameter, common practice.", plain(d, 1)));
+        a.line("rule", case.thread.major * d).says(format!(
+            "{} times the diameter, common practice.",
+            plain(d, 1)
+        ));
         a.source(&RULE);
     }
     Ok(depth)

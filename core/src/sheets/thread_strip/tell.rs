@@ -182,7 +182,11 @@ fn depth_needed(inp: &Inputs, case: &Case, w: &mut Work) {
     );
     let q = inp.show(needed.by_stress_area);
     let mut lines = if j > 1.0 {
-        let put_in = format!("Q = {} × {} = {q}", inp.num_to(Number::of(j), 3, 3), inp.num(le));
+        let put_in = format!(
+            "Q = {} × {} = {q}",
+            inp.num_to(Number::of(j), 3, 3),
+            inp.num(le)
+        );
         vec!["Q = J Le".to_owned(), put_in]
     } else {
         vec!["J is not above 1: Q = Le".to_owned(), format!("Q = {q}")]
