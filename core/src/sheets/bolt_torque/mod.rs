@@ -217,9 +217,10 @@ fn torque_line(inp: &Inputs, case: &Case, adapter: bool, a: &mut Answer) -> Resu
             |k: f64| short_form::torque(k, thread.major, clamp).map_err(|e| stop_of(e, "clamp"));
         line.band(at(rub.low)?, at(rub.high)?, rub.spread.clone());
     }
+    let in_lb = u8::from(torque.lbf_in() < 100.0);
     a.line("torque-in-lb", torque)
         .units(&LBF_IN, &LBF_IN)
-        .figures(3);
+        .places(in_lb, in_lb);
     a.line("torque-ft-lb", torque)
         .units(&LBF_FT, &LBF_FT)
         .places(inch, inch);
@@ -233,7 +234,6 @@ fn torque_line(inp: &Inputs, case: &Case, adapter: bool, a: &mut Answer) -> Resu
 fn clamp_line(inp: &Inputs, case: &Case, a: &mut Answer) -> Force {
     let line = a
         .line("clamp", case.clamp)
-        .figures(3)
         .says("Pull along the screw, as it is left after tightening.");
     let Some(s) = scatter_row(inp) else {
         return case.clamp;
@@ -271,7 +271,6 @@ fn screw_lines(inp: &Inputs, case: &Case, a: &mut Answer) {
         says = format!("{says} {}", grade.says);
     }
     a.line("proof-load", case.proof_load)
-        .figures(3)
         .label(format!("Load at the {} stress", strength.limit_name()))
         .says(says);
     let (inch, metric) = torque_places(case.torque_limit);
@@ -299,6 +298,11 @@ fn stretch_line(inp: &Inputs, case: &Case, a: &mut Answer) {
     a.source(&STRETCH);
 }
 
+/// A derived load, three figures.
+pub(super) fn show_load(inp: &Inputs, load: Force) -> String {
+    Value::of(load).text_with_unit(inp.system())
+}
+
 /// A published strength, as the standard lists it.
 pub(super) fn show_stress(inp: &Inputs, stress: Stress) -> String {
     match inp.system() {
@@ -318,7 +322,7 @@ fn target(inp: &Inputs) -> Result<Share, Stop> {
 /// Past the proof load: the limit and the reason, no number.
 fn beyond(inp: &Inputs, strength: &Strength, proof_load: Force, torque_limit: Torque) -> Stop {
     let name = strength.limit_name();
-    let load = inp.show_three(proof_load);
+    let load = show_load(inp, proof_load);
     let (field, limit) = match inp.choice("from") {
         "torque" => (
             "torque",

@@ -41,7 +41,7 @@ pub(super) fn states(inp: &Inputs, case: &Case, a: &mut Answer) {
         let clamp_cell = if f > case.proof_load {
             Value::words(format!("past the {} load", case.strength.limit_name()))
         } else {
-            Value::of(f).figures(3)
+            Value::of(f)
         };
         table
             .row(vec![
@@ -87,8 +87,8 @@ pub(super) fn methods(inp: &Inputs, clamp: Force, a: &mut Answer) {
             .row(vec![
                 Value::words(s.method),
                 Value::of(Share::from_percent(s.percent)),
-                Value::of(low).figures(3),
-                Value::of(high).figures(3),
+                Value::of(low),
+                Value::of(high),
                 Value::words(s.source),
             ])
             .chosen(chosen.is_some_and(|c| c.key == s.key));

@@ -4,7 +4,9 @@ use super::{Case, press_stop};
 use crate::fit::press::{Joint, Stresses, shop_allowance, temperature};
 use crate::fit::sources::SHRUNK;
 use crate::quantity::units::{INCH, KSI, MICRON, MPA, NUMBER, US_TON};
-use crate::quantity::{Length, Stress, System, Temperature, TemperatureDifference, decimal};
+use crate::quantity::{
+    Length, Stress, System, Temperature, TemperatureDifference, Torque, decimal,
+};
 use crate::sheet::*;
 
 /// The room in which parts are put together: 70 °F.
@@ -17,12 +19,22 @@ pub(super) fn two(number: f64) -> String {
     decimal(number, &NUMBER, 2)
 }
 
-/// Stress in ksi or MPa, three figures.
+/// Stress in ksi or MPa, three figures at most.
 pub(super) fn stress(inp: &Inputs, stress: Stress) -> String {
     Value::of(stress)
         .units(&KSI, &MPA)
-        .figures(3)
+        .places(2, 1)
         .text_with_unit(inp.system())
+}
+
+/// Decimals of a torque (inch, metric), about three figures.
+fn torque_places(torque: Torque) -> (u8, u8) {
+    match torque.newton_metres() {
+        ..10.0 => (2, 2),
+        ..100.0 => (1, 1),
+        ..150.0 => (1, 0),
+        _ => (0, 0),
+    }
 }
 
 /// A small length, in inches to a hundredth of a thou or in microns.
@@ -65,7 +77,6 @@ pub(super) fn strength(a: &mut Answer, c: &Case, joint: &Joint, (least, most): (
         if id == "force-tons" {
             line.units(&US_TON, &US_TON);
         }
-        line.figures(3);
         if single && id == "force" {
             line.label("Press force");
         }
@@ -73,11 +84,15 @@ pub(super) fn strength(a: &mut Answer, c: &Case, joint: &Joint, (least, most): (
             line.band(force(most, low), force(most, high), friction.clone());
         }
     }
-    let line = a.line("torque", torque(middle)).figures(3).says(slip);
+    let (inch, metric) = torque_places(torque(middle));
+    let line = a
+        .line("torque", torque(middle))
+        .places(inch, metric)
+        .says(slip);
     if low < high && least > Stress::ZERO {
         line.band(torque(low), torque(high), friction.clone());
     }
-    let line = a.line("hold", force(least, middle)).figures(3).says(slip);
+    let line = a.line("hold", force(least, middle)).says(slip);
     if low < high && least > Stress::ZERO {
         line.band(force(least, low), force(least, high), friction);
     }
@@ -160,7 +175,7 @@ pub(super) fn stresses(
     let line = a
         .line("pressure", most)
         .units(&KSI, &MPA)
-        .figures(3)
+        .places(2, 1)
         .says(format!("{pair}Even over the length."));
     if least < most {
         line.band(least, most, "limits of the fit");
@@ -186,7 +201,7 @@ pub(super) fn stresses(
         let line = a
             .line(id, value)
             .units(&KSI, &MPA)
-            .figures(3)
+            .places(2, 1)
             .says(format!("{pair}{says}"));
         match id {
             "hub-compare" if c.hub.brittle => {

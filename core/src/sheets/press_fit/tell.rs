@@ -223,11 +223,12 @@ fn forces(inp: &Inputs, w: &mut Work, c: &Case, joint: &Joint, least: Stress, mo
     );
 }
 
-/// Stress with a figure more, so that the product comes out as printed.
+/// Stress with more figures, so that the product comes out as printed.
 fn precise(inp: &Inputs, stress: Stress) -> String {
     Value::of(stress)
         .units(&KSI, &MPA)
-        .figures(5)
+        .places(4, 3)
+        .all_figures()
         .text_with_unit(inp.system())
 }
 

@@ -8,7 +8,7 @@ use crate::sheet::{Answer, Inputs, Stop};
 use crate::sheets::bolt_torque::friction::{Finish, Rub, short};
 use crate::sheets::bolt_torque::sources::SHORT;
 use crate::sheets::bolt_torque::strength::{Strength, stop_of};
-use crate::sheets::bolt_torque::torque_places;
+use crate::sheets::bolt_torque::{show_load, torque_places};
 use crate::standards::internal_strength::H28_SHEAR_RATIO;
 use crate::standards::nut_factors;
 
@@ -36,8 +36,8 @@ pub(super) fn headline(
         a.line("usual-share", Share::from_fraction(clamp / least))
             .says(format!(
                 "75 % of the proof load is {}; with the lowest published strength it fails at {}.",
-                inp.show_three(clamp),
-                inp.show_three(least)
+                show_load(inp, clamp),
+                show_load(inp, least)
             ));
         if clamp > least {
             a.stop(
@@ -160,7 +160,6 @@ pub(super) fn loads(inp: &Inputs, case: &Case, depth: Length, a: &mut Answer) ->
     let (pull, least, most) = (usual.first().1, low.first().1, high.first().1);
     let line = a
         .line("strip-load", pull)
-        .figures(3)
         .says("The least of the three below.");
     if least < most {
         line.band(
@@ -170,10 +169,8 @@ pub(super) fn loads(inp: &Inputs, case: &Case, depth: Length, a: &mut Answer) ->
         );
     }
     a.line("screw-breaks", usual.screw_breaks)
-        .figures(3)
         .says("Least tensile strength times the stress area, as the strength standards list it.");
     a.line("screw-strips", usual.screw_strips)
-        .figures(3)
         .says("Shear 0.5 of its tensile strength.")
         .band(
             low.screw_strips,
@@ -182,7 +179,6 @@ pub(super) fn loads(inp: &Inputs, case: &Case, depth: Length, a: &mut Answer) ->
         );
     let ratio = |r: f64| inp.num_to(Number::of(r), 2, 2);
     a.line("hole-strips", usual.hole_strips)
-        .figures(3)
         .says("Shear 0.5 of its tensile strength.")
         .band(
             low.hole_strips,

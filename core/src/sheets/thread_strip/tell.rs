@@ -79,8 +79,8 @@ pub(super) fn depths(inp: &Inputs, case: &Case, depth: Length, a: &mut Answer) {
             .row(vec![
                 Value::of(d),
                 Value::of(Number::of(d / case.thread.major)).places(2, 2),
-                Value::of(low.first().1).figures(3),
-                Value::of(usual.first().1).figures(3),
+                Value::of(low.first().1),
+                Value::of(usual.first().1),
                 Value::words(Case::verdict(&usual, &low).words()),
             ])
             .chosen(is_entry);
