@@ -7,7 +7,7 @@ use crate::sheet::*;
 use crate::standards::bolt_strength::GRADES;
 use crate::standards::nut_factors;
 
-#[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
+#[allow(clippy::indexing_slicing)] // made while compiling: a wrong index stops the build
 const fn grade_choices() -> [Choice; GRADES.len() + 1] {
     let mut all =
         [choice("unmarked", "No mark, or not known (taken as the weakest)"); GRADES.len() + 1];
@@ -20,7 +20,7 @@ const fn grade_choices() -> [Choice; GRADES.len() + 1] {
 }
 pub(in crate::sheets) static GRADE_CHOICES: [Choice; GRADES.len() + 1] = grade_choices();
 
-#[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
+#[allow(clippy::indexing_slicing)] // made while compiling: a wrong index stops the build
 const fn state_choices() -> [Choice; nut_factors::ROWS.len() + 1] {
     let rows = nut_factors::ROWS;
     let mut all = [choice("own", "a nut factor of my own"); nut_factors::ROWS.len() + 1];

@@ -37,7 +37,7 @@ pub(super) fn strength(
             ));
         } else {
             a.note("hub-yields", "Before you press", format!(
-                "The bore of the hub comes to {comes}; in its soft state this metal yields at {limit}, and then holds less than figured. Take {most} of interference or less, a thicker hub, or enter the hub's own strength."
+                "The bore of the hub comes to {comes}; in its soft state this metal yields at {limit}, and then holds less than shown. Take {most} of interference or less, a thicker hub, or enter the hub's own strength."
             ));
         }
     }
@@ -47,7 +47,7 @@ pub(super) fn strength(
     {
         a.source(&FIT_STRENGTH);
         a.note("shaft-yields", "Before you press", format!(
-            "The shaft or bushing comes to {}; in its soft state this metal {} at {}, and then holds less than figured. Take {} of interference or less, or enter its own strength.",
+            "The shaft or bushing comes to {}; in its soft state this metal {} at {}, and then holds less than shown. Take {} of interference or less, or enter its own strength.",
             stress(inp, shaft),
             if c.shaft.brittle { "breaks" } else { "yields" },
             stress(inp, limit),

@@ -52,7 +52,7 @@ pub(super) fn strength(a: &mut Answer, c: &Case, joint: &Joint, (least, most): (
     let (friction, worked) = if low < high {
         (
             format!("friction {} to {}", two(low), two(high)),
-            "; worked with the middle.",
+            "; the middle is taken.",
         )
     } else {
         (format!("friction {}", two(low)), ".")

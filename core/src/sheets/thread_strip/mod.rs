@@ -42,7 +42,7 @@ static MARGIN: Source = Source::practice(
     "Half again under the lowest strength, since a stripped thread cannot be put back",
 );
 
-#[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
+#[allow(clippy::indexing_slicing)] // made while compiling: a wrong index stops the build
 const fn material_choices() -> [Choice; ROWS.len() + 1] {
     let mut all = [choice("own", "a tensile strength of my own"); ROWS.len() + 1];
     let mut i = 0;
