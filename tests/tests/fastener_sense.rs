@@ -239,7 +239,7 @@ fn the_safe_torque_is_safe() {
     };
     let (screw, says) = torque("sae-1");
     assert!(within(screw, 12.0, 0.005), "{screw}");
-    assert!(says.contains("own usual torque, 75 %"), "{says}");
+    assert!(says.contains("own usual torque, 75%"), "{says}");
     let (thread, says) = torque("sae-5");
     assert!(within(thread, 12.94, 0.01), "{thread}");
     assert!(says.contains("over 1.5"), "{says}");

@@ -928,7 +928,7 @@ fn sheet_minds_the_wrench() {
     };
     // The torque is 30.9 ft-lb.
     assert!(said("10 ft-lb", "150 ft-lb").starts_with("reads 30.9 ft-lb ("));
-    assert!(said("10 ft-lb", "160 ft-lb").contains("20 %"));
+    assert!(said("10 ft-lb", "160 ft-lb").contains("20%"));
     assert!(said("40 ft-lb", "160 ft-lb").starts_with("starts at"));
     assert!(said("5 ft-lb", "25 ft-lb").starts_with("ends at"));
 }

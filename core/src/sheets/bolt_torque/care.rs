@@ -28,9 +28,9 @@ pub(super) fn cautions(inp: &Inputs, case: &Case, highest: Force, a: &mut Answer
             ),
         );
     }
-    // 90 % as typed must not pass on the last bit
+    // 90% as typed must not pass on the last bit
     if case.share.fraction() > 0.9 + 1e-9 {
-        a.note("past-90-percent", BEFORE, "More than 90 % of the limit leaves no room for error. Usual is 75 %, or 90 % where the joint is permanent.");
+        a.note("past-90-percent", BEFORE, "More than 90% of the limit leaves no room for error. Usual is 75%, or 90% where the joint is permanent.");
     }
     if inp.choice("grade") == "unmarked" {
         a.note(

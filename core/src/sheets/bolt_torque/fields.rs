@@ -52,8 +52,8 @@ pub(super) static FIELDS: &[Field] = &[
         "joint",
         "The joint",
         &[
-            choice("reusable", "reusable: comes apart again (75 %)"),
-            choice("permanent", "permanent (90 %)"),
+            choice("reusable", "reusable: comes apart again (75%)"),
+            choice("permanent", "permanent (90%)"),
             choice("own", "a share of my own"),
         ],
     )
@@ -63,7 +63,7 @@ pub(super) static FIELDS: &[Field] = &[
         .range(
             0.01,
             2.0,
-            "a share from 1 % to 200 %; past 100 % only the limit is told",
+            "a share from 1% to 200%; past 100% only the limit is told",
         )
         .when(&[when("from", &["share"]), when("joint", &["own"])])
         .monotonic(),

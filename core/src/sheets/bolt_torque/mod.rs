@@ -242,16 +242,16 @@ fn clamp_line(inp: &Inputs, case: &Case, a: &mut Answer) -> Force {
     line.band(
         low,
         high,
-        format!("± {} %, {} ({})", plain(s.percent, 1), s.method, s.source),
+        format!("± {}%, {} ({})", plain(s.percent, 1), s.method, s.source),
     );
     high
 }
 
 fn share_line(case: &Case, a: &mut Answer) {
     let basis = if case.strength.row.proof.is_some() {
-        "Of the proof load: above it the screw takes a set. Usual: 75 % where the joint comes apart again, 90 % where it is permanent."
+        "Of the proof load: above it the screw takes a set. Usual: 75% where the joint comes apart again, 90% where it is permanent."
     } else {
-        "Of the load at the 0.2 % stress: the standard defines no proof load."
+        "Of the load at the 0.2% stress: the standard defines no proof load."
     };
     a.line("share-of-proof", case.share)
         .places(1, 1)
@@ -332,7 +332,7 @@ fn beyond(inp: &Inputs, strength: &Strength, proof_load: Force, torque_limit: To
             ),
         ),
         "clamp" => ("clamp", load),
-        _ => ("share", format!("100 %, that is {load}")),
+        _ => ("share", format!("100%, that is {load}")),
     };
     Stop::withheld(
         field,

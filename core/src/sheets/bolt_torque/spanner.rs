@@ -100,7 +100,7 @@ pub(super) fn passes(inp: &Inputs, setting: Torque, a: &mut Answer) -> Result<()
     let (inch, metric) = torque_places(setting);
     let part = |share: f64| inp.show_to(setting * share, inch, metric);
     let mut says =
-        "30, 60 and 100 %, each next screw straight across, then again at 100 % until none turns."
+        "30, 60 and 100%, each next screw straight across, then again at 100% until none turns."
             .to_owned();
     let below: Vec<String> = ROUNDS
         .into_iter()
@@ -131,7 +131,7 @@ pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(),
     let text = match reach(torque, low, high) {
         Reach::Good => format!("reads {} ({range})", show_torque(inp, torque)),
         Reach::BelowFifth => format!(
-            "reads {}, but that is below {}, 20 % of its top, where it is not accurate",
+            "reads {}, but that is below {}, 20% of its top, where it is not accurate",
             show_torque(inp, torque),
             show_torque(inp, high * 0.2)
         ),
@@ -139,7 +139,7 @@ pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(),
         Reach::TooLarge => format!("ends at {}: take a larger one", show_torque(inp, high)),
     };
     a.words("wrench", text)
-        .says("The accuracy of a torque wrench is promised from 20 % of its top.");
+        .says("The accuracy of a torque wrench is promised from 20% of its top.");
     a.source(&WRENCH);
     Ok(())
 }

@@ -30,7 +30,7 @@ pub(in crate::sheets) struct Strength {
 }
 
 impl Strength {
-    /// What the clamp load is measured against: the proof strength, or the 0.2 % stress where no proof is defined.
+    /// What the clamp load is measured against: the proof strength, or the 0.2% stress where no proof is defined.
     pub(in crate::sheets) fn limit(&self) -> Option<Stress> {
         self.row.proof.or(self.row.yield_min)
     }
@@ -38,7 +38,7 @@ impl Strength {
         if self.row.proof.is_some() {
             "proof"
         } else {
-            "0.2 %"
+            "0.2%"
         }
     }
 }

@@ -94,7 +94,7 @@ pub(super) fn methods(inp: &Inputs, clamp: Force, a: &mut Answer) {
             .chosen(chosen.is_some_and(|c| c.key == s.key));
     }
     table.note(format!(
-        "The lists disagree on ultrasonic: 1 % in one, {} % in the other.",
+        "The lists disagree on ultrasonic: 1% in one, {}% in the other.",
         crate::calls::notation::plain(preload_scatter::ULTRASONIC_OTHER_PERCENT, 0)
     ));
 }
@@ -114,7 +114,7 @@ pub(super) fn lists(inp: &Inputs, case: &Case, a: &mut Answer) {
     let mut found: Vec<(&'static str, Torque, &'static Source)> = Vec::new();
     if let Some(t) = vdi(thread, strength) {
         found.push((
-            "90 % of the yield strength, friction 0.14, hexagon head",
+            "90% of the yield strength, friction 0.14, hexagon head",
             t,
             &VDI,
         ));
@@ -131,7 +131,7 @@ pub(super) fn lists(inp: &Inputs, case: &Case, a: &mut Answer) {
     if !thread.series.is_metric()
         && let Some(t) = torque_lists::army_limit(size, key)
     {
-        found.push(("vehicle limit, clean and dry, 10 %", t, &ARMY));
+        found.push(("vehicle limit, clean and dry, 10%", t, &ARMY));
     }
     if found.is_empty() {
         return;
@@ -163,7 +163,7 @@ pub(super) fn lists(inp: &Inputs, case: &Case, a: &mut Answer) {
     }
 }
 
-/// VDI 2230:2003 at 90 % of yield, friction 0.14 in thread and head, for metric steel screws with a hexagon head.
+/// VDI 2230:2003 at 90% of yield, friction 0.14 in thread and head, for metric steel screws with a hexagon head.
 fn vdi(thread: ThreadCall, strength: &Strength) -> Option<Torque> {
     if !thread.series.is_metric() || strength.row.proof.is_none() {
         return None;

@@ -99,7 +99,7 @@ fn friction(inp: &Inputs, case: &Case, w: &mut Work) {
         w.step(
             "Where the torque goes",
             &[format!(
-                "{} % stretches the screw, {} % rubs in the thread, {} % under the head",
+                "{}% stretches the screw, {}% rubs in the thread, {}% under the head",
                 part(parts.stretch),
                 part(parts.thread),
                 part(parts.head)

@@ -35,7 +35,7 @@ pub(super) fn headline(
     if let Some(clamp) = clamp {
         a.line("usual-share", Share::from_fraction(clamp / least))
             .says(format!(
-                "75 % of the proof load is {}; with the lowest published strength it fails at {}.",
+                "75% of the proof load is {}; with the lowest published strength it fails at {}.",
                 show_load(inp, clamp),
                 show_load(inp, least)
             ));
@@ -58,7 +58,7 @@ fn rub(inp: &Inputs) -> Result<Rub, Stop> {
     }))
 }
 
-/// 75 % of the load at the proof or 0.2 % stress; none where no such strength is published.
+/// 75% of the load at the proof or 0.2% stress; none where no such strength is published.
 fn usual_clamp(case: &Case, strength: &Strength) -> Result<Option<Force>, Stop> {
     let Some(stress) = strength.limit() else {
         return Ok(None);
@@ -93,7 +93,7 @@ fn safe_line(
     let (safe, says) = match screw {
         Some(screw) if screw <= thread => (
             screw,
-            "The screw's own usual torque, 75 % of its proof load; the thread holds more.",
+            "The screw's own usual torque, 75% of its proof load; the thread holds more.",
         ),
         _ => (
             thread,
