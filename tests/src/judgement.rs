@@ -7,7 +7,7 @@
 //! `note` and `no-note` (a caution by its id).
 
 use benchslate_core::quantity::{System, units_of};
-use benchslate_core::sheet::{Answer, Entry, Outcome, State, evaluate};
+use benchslate_core::sheet::{Answer, Entry, Fault, Outcome, State, evaluate};
 use benchslate_core::sheets;
 use serde_json::Value as Json;
 
@@ -214,7 +214,7 @@ fn order(check: &Json, what: &Json, outcomes: &[Outcome]) -> Result<Option<Strin
 /// The answer's words, in lower case: of refusals alone, of stops and these, of all cautions and these, or all.
 pub fn told(outcome: &Outcome, place: &str) -> String {
     let answer = &outcome.answer;
-    let mut all: Vec<String> = outcome.faults().map(|fault| fault.text()).collect();
+    let mut all: Vec<String> = outcome.faults().map(Fault::text).collect();
     if let State::Withheld(withheld) = &answer.state {
         all.push(format!(
             "{} {} {}",

@@ -5,7 +5,9 @@
 use benchslate_core::fit::press::{
     Elastic, Joint, PressFault, shop_allowance, smoothed, temperature,
 };
-use benchslate_core::quantity::{Expansion, Length, Stress};
+use benchslate_core::quantity::{Expansion, Length, Stress, System};
+use benchslate_core::sheet::{Entry, evaluate};
+use benchslate_core::sheets;
 use benchslate_core::standards::fit_materials::FIT_MATERIALS;
 use benchslate_tests::near;
 
@@ -60,6 +62,95 @@ fn thick_cylinders() {
             1e-12
         ));
     }
+}
+
+/// A result of the press fit sheet in base units, from field texts.
+fn answer(entry: &[(&str, &str)], id: &str) -> f64 {
+    let entry = Entry::of(entry).in_system(System::Metric);
+    let out = evaluate(sheets::by_id("press-fit").unwrap(), &entry);
+    let faults: Vec<_> = out.faults().collect();
+    assert!(
+        out.answer.is_complete(),
+        "{:?} {faults:?}",
+        out.answer.state
+    );
+    out.answer.get(id).unwrap().value.base().unwrap()
+}
+
+/// The same cases through the sheet, which has the same steel.
+#[test]
+fn thick_cylinders_through_the_sheet() {
+    for case in CASES {
+        let [d, outside, bore, interference, length] = case.sizes;
+        if outside > 10_000.0 {
+            continue; // past the sheet's range
+        }
+        let texts = [d, d + interference, outside, bore, length].map(|mm| format!("{mm:.4} mm"));
+        let friction = case.friction.to_string();
+        let entry = [
+            ("from", "sizes"),
+            ("hole", &*texts[0]),
+            ("shaft", &texts[1]),
+            ("outside", &texts[2]),
+            ("bore", &texts[3]),
+            ("length", &texts[4]),
+            ("friction", "own"),
+            ("coefficient", &friction),
+            ("hub-strength", "2000 MPa"),
+            ("shaft-strength", "2000 MPa"),
+        ];
+        let [pressure, hub, shaft, force, torque] = case.want;
+        for (id, want) in [
+            ("pressure", pressure),
+            ("hub-stress", hub),
+            ("shaft-stress", shaft),
+            ("force", force * 1000.0),
+            ("hold", force * 1000.0),
+            ("torque", torque),
+        ] {
+            let got = answer(&entry, id);
+            assert!(
+                near(got, want, want.abs() * 0.001),
+                "{id}: {got} not {want}"
+            );
+        }
+    }
+}
+
+/// Different materials, heat and roughness through the sheet: the iron hub of the case below; 0.059 + 0.020 mm on 50 mm at
+/// 11.7 per K, 135.0 K; 60 µm with Rz 6 and 4 leave 52 µm (DIN 7190, from memory).
+#[test]
+fn iron_heat_and_roughness_through_the_sheet() {
+    let sizes = |hole: &'static str, shaft: &'static str, outside: &'static str| {
+        [
+            ("from", "sizes"),
+            ("hole", hole),
+            ("shaft", shaft),
+            ("outside", outside),
+            ("length", "40 mm"),
+        ]
+    };
+    let with = |start: [(&'static str, &'static str); 5], more: &[(&'static str, &'static str)]| {
+        [&start[..], more].concat()
+    };
+    let iron = with(sizes("40 mm", "40.03 mm", "80 mm"), &[("hub", "cast-iron")]);
+    assert!(near(answer(&iron, "pressure"), 33.788, 0.002));
+    let hot = with(
+        sizes("50 mm", "50.059 mm", "150 mm"),
+        &[("room", "0.02 mm")],
+    );
+    assert!(near(answer(&hot, "heat"), 135.0, 0.675));
+    let rough = with(
+        sizes("50 mm", "50.060 mm", "150 mm"),
+        &[
+            ("smoothing", "din-7190"),
+            ("rz-hole", "6 um"),
+            ("rz-shaft", "4 um"),
+        ],
+    );
+    assert!(near(answer(&rough, "interference"), 0.052, 1e-9));
+    let rule = with(sizes("68 in", "68.068 in", "100 in"), &[]);
+    assert!(near(answer(&rule, "rule") / 25.4, 0.068, 1e-9));
 }
 
 /// Limit of Shigley's Eq. (7-40) for a hub without end: p = E δ/(2 d) = 207000 × 0.02/60 = 69.0 MPa.

@@ -10,7 +10,7 @@ pub mod strip;
 pub mod tension;
 pub mod wrench;
 
-use crate::quantity::{Force, Length, Torque};
+use crate::quantity::{Force, Length};
 
 /// Why there is no result.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -38,13 +38,6 @@ pub enum Fault {
     FrictionTooHigh {
         /// Most friction for which the formula holds.
         limit: f64,
-    },
-    /// The torque passes the torque at proof load.
-    TorqueBeyondProof {
-        /// What was asked for.
-        torque: Torque,
-        /// The torque at proof load.
-        limit: Torque,
     },
 }
 

@@ -1,4 +1,4 @@
-//! Will the thread strip: how much metal shears, how deep must the screw go in, and what gives first?
+//! Will the thread strip: how much metal shears, how deep must the screw go in, and what fails first?
 
 use super::{Fault, positive};
 use crate::quantity::{Area, Force, Length, Pitch, Stress};
@@ -35,7 +35,7 @@ impl Limits {
             pitch,
         }
     }
-    /// Worst case of two classes: the slackest screw in the slackest hole. `None` where the standard has no such limits.
+    /// Worst case of two classes: the loosest screw in the loosest hole. `None` where the standard has no such limits.
     ///
     /// ```
     /// use benchslate_core::fastener::strip::Limits;
@@ -178,22 +178,62 @@ pub fn method_area(limits: &Limits, stress_area: Area, screw: Stress) -> Result<
     }
 }
 
+/// The length of engagement needed, by the two breaking loads in use.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Needed {
+    /// By the breaking load of the strength standards: stress area times tensile strength.
+    pub by_stress_area: Length,
+    /// By the tensile area of FED-STD-H28, which is smaller above 100 ksi.
+    pub by_h28_area: Length,
+}
+
+impl Needed {
+    /// The deeper of the two: the safer one.
+    pub fn depth(&self) -> Length {
+        self.by_stress_area.max(self.by_h28_area)
+    }
+}
+
 /// The length of engagement needed so that the screw breaks first: `Q = Le` where J ≤ 1, else `Q = J Le`.
+///
+/// Once with the stress area, which gives the breaking loads that SAE J429, ASTM and ISO 898-1 list, and once with the
+/// method's own tensile area ([`method_area`]). Source: FED-STD-H28/2B, appendix B.
 ///
 /// # Errors
 /// As the formulas it is made of.
+///
+/// ```
+/// use benchslate_core::fastener::strip::{Limits, engagement_needed};
+/// use benchslate_core::quantity::{Area, Length, Pitch, Stress};
+/// let inch = Length::from_inches;
+/// // 1/4-20, 150 ksi into 45 ksi: 0.375 in by the method (FED-STD-H28/2B appendix B); 5 % more by the stress area.
+/// let limits = Limits {
+///     internal_minor_max: inch(0.207),
+///     external_pitch_min: inch(0.2127),
+///     external_major_min: inch(0.2408),
+///     internal_pitch_max: inch(0.2224),
+///     pitch: Pitch::from_tpi(20.0),
+/// };
+/// let ksi = Stress::from_ksi;
+/// let needed = engagement_needed(&limits, Area::from_in2(0.0318), ksi(150.0), ksi(45.0)).unwrap();
+/// assert!((needed.by_h28_area.inches() - 0.375).abs() < 0.002);
+/// assert!((needed.depth().inches() - 0.394).abs() < 0.002);
+/// ```
 pub fn engagement_needed(
     limits: &Limits,
     stress_area: Area,
     screw: Stress,
     hole: Stress,
-) -> Result<Length, Fault> {
-    let at = method_area(limits, stress_area, screw)?;
-    let le = engagement_equal(limits, at)?;
-    Ok(le * strength_ratio(limits, screw, hole)?.max(1.0))
+) -> Result<Needed, Fault> {
+    let deeper = strength_ratio(limits, screw, hole)?.max(1.0);
+    let by = |area: Area| engagement_equal(limits, area).map(|le| le * deeper);
+    Ok(Needed {
+        by_stress_area: by(stress_area)?,
+        by_h28_area: by(method_area(limits, stress_area, screw)?)?,
+    })
 }
 
-/// What gives first.
+/// What fails first.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum First {
     /// The screw breaks across its thread.
@@ -204,7 +244,7 @@ pub enum First {
     HoleStrips,
 }
 
-/// The three loads at which something gives.
+/// The three loads at which something fails.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Failure {
     /// The screw breaks.
@@ -229,9 +269,10 @@ impl Failure {
     }
 }
 
-/// The loads at which each part gives, from tensile strengths and their ratios of shear to tensile strength.
+/// The loads at which each part fails, from tensile strengths and their ratios of shear to tensile strength.
 ///
-/// `F = A S` for the break, `F = AS r S` for each thread. Uniform sharing over the engaged threads; nut spreading
+/// `F = A S` for the break, with the stress area as the strength standards have it (SAE J429, ISO 898-1: breaking loads);
+/// `F = AS r S` for each thread, with the shear areas of FED-STD-H28. Uniform sharing over the engaged threads; nut spreading
 /// and bell-mouthing are not counted, so real strength is somewhat less. Source: FED-STD-H28/2B, appendix B.
 ///
 /// # Errors
@@ -247,7 +288,7 @@ pub fn failure(
     positive(hole.mpa(), "strength of the tapped part")?;
     let ss = external_shear_area(limits, engagement)?.mm2();
     let sn = internal_shear_area(limits, engagement)?.mm2();
-    let at = method_area(limits, stress_area, screw)?.mm2();
+    let at = positive(stress_area.mm2(), "stress area")?;
     Ok(Failure {
         screw_breaks: Force::from_newtons(at * screw.mpa()),
         screw_strips: Force::from_newtons(ss * screw_shear_ratio * screw.mpa()),

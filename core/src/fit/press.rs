@@ -31,7 +31,7 @@ pub struct Joint {
     shaft: Elastic,
 }
 
-/// Why an interference fit can't be figured.
+/// Why an interference fit can't be worked out.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum PressFault {
     /// The hub's outside is not larger than the joint.
@@ -169,8 +169,8 @@ impl Joint {
     }
 }
 
-/// How much warmer the hub (or colder the shaft) must be so that the parts differ by `room` when put together:
-/// ΔT = (δ + room)/(α d).
+/// How much warmer the hub (or colder the shaft) must be so that the parts clear by `clearance` when put together:
+/// ΔT = (δ + clearance)/(α d).
 ///
 /// Source: definition of the coefficient of linear expansion; α as a mean near room temperature.
 ///
@@ -185,7 +185,7 @@ impl Joint {
 pub fn temperature(
     diameter: Length,
     interference: Length,
-    room: Length,
+    clearance: Length,
     expansion: Expansion,
 ) -> Result<TemperatureDifference, PressFault> {
     if !(diameter > Length::ZERO) {
@@ -195,7 +195,7 @@ pub fn temperature(
         return Err(PressFault::BadExpansion);
     }
     Ok(TemperatureDifference::from_kelvins(
-        (interference + room) / diameter * 1e6 / expansion.per_million_kelvin(),
+        (interference + clearance) / diameter * 1e6 / expansion.per_million_kelvin(),
     ))
 }
 

@@ -66,9 +66,21 @@ pub fn growth_sources(material: &str) -> impl Iterator<Item = &'static Source> {
 }
 
 /// Growth with heat.
-pub static GROWTH: Source =
-    Source::computed("Definition of linear expansion", "ΔT = (δ + room)/(α d)");
-/// Loss by smoothing.
+pub static GROWTH: Source = Source::computed(
+    "Definition of linear expansion",
+    "ΔT = (δ + clearance)/(α d)",
+);
+/// Highest temperature for putting together.
+pub static JOINING: Source = Source::from_memory(
+    "DIN 7190",
+    "highest joining temperatures: 350 °C for mild steel and iron",
+);
+/// Least strengths where none is entered.
+pub static FIT_STRENGTH: Source = Source::from_memory(
+    "ASTM A36, A48 class 20 and general handbook values",
+    "least strength of usual hub and shaft materials",
+);
+/// Interference lost to roughness.
 pub static DIN_7190: Source = Source::from_memory("DIN 7190", "loss of interference");
 /// Friction.
 pub static FRICTION: Source = Source::practice("Friction of press fits");

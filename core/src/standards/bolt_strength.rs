@@ -33,8 +33,12 @@ pub struct Grade {
     pub system: System,
     /// What the head shows.
     pub mark: &'static str,
-    /// Where the figures come from.
-    pub source: &'static str,
+    /// Stainless: it galls on itself.
+    pub stainless: bool,
+    /// Why our figures end before the standard does; empty where they span all that it defines.
+    pub beyond: &'static str,
+    /// What a user of the figures has to know, a sentence; or nothing.
+    pub says: &'static str,
 }
 
 /// Why there is no strength to give.
@@ -49,70 +53,87 @@ pub enum NoStrength {
         /// Largest size that it does define.
         to: Length,
     },
+    /// Our figures end below this size; the standard may go on.
+    FiguresEnd {
+        /// Largest size that we have.
+        to: Length,
+    },
 }
 
-const SHIGLEY_INCH: &str = "SAE J429, as in Shigley's Mechanical Engineering Design, Table 8-9";
-const ASTM: &str = "ASTM, as in Shigley & Mischke, 5th ed., p. 341 ff.";
-const ISO_898: &str = "ISO 898-1:2013, Table 3 (minimum values)";
-const ISO_3506: &str = "ISO 3506-1 (A1 to A5), 0.2 % stress";
-
-const fn inch(key: &'static str, name: &'static str, mark: &'static str) -> Grade {
+const fn grade_of(
+    standard: &'static str,
+    system: System,
+    key: &'static str,
+    name: &'static str,
+    mark: &'static str,
+) -> Grade {
     Grade {
         key,
         name,
-        standard: "SAE J429",
-        system: System::Inch,
+        standard,
+        system,
         mark,
-        source: SHIGLEY_INCH,
+        stainless: false,
+        beyond: "",
+        says: "",
     }
 }
-const fn astm(key: &'static str, name: &'static str, mark: &'static str) -> Grade {
-    Grade {
-        key,
-        name,
-        standard: "ASTM",
-        system: System::Inch,
-        mark,
-        source: ASTM,
-    }
+const fn sae(key: &'static str, name: &'static str, mark: &'static str) -> Grade {
+    grade_of("SAE J429", System::Inch, key, name, mark)
+}
+const fn astm(
+    standard: &'static str,
+    key: &'static str,
+    name: &'static str,
+    mark: &'static str,
+) -> Grade {
+    grade_of(standard, System::Inch, key, name, mark)
 }
 const fn iso(key: &'static str, name: &'static str, mark: &'static str) -> Grade {
+    grade_of("ISO 898-1", System::Metric, key, name, mark)
+}
+const fn stainless(
+    standard: &'static str,
+    system: System,
+    key: &'static str,
+    name: &'static str,
+    mark: &'static str,
+) -> Grade {
     Grade {
-        key,
-        name,
-        standard: "ISO 898-1",
-        system: System::Metric,
-        mark,
-        source: ISO_898,
+        stainless: true,
+        says: "The standard defines no proof load for stainless screws.",
+        ..grade_of(standard, system, key, name, mark)
     }
 }
-const fn stainless(key: &'static str, name: &'static str, mark: &'static str) -> Grade {
-    Grade {
-        key,
-        name,
-        standard: "ISO 3506-1",
-        system: System::Metric,
-        mark,
-        source: ISO_3506,
-    }
+const fn a2(key: &'static str, name: &'static str, mark: &'static str) -> Grade {
+    stainless("ISO 3506-1", System::Metric, key, name, mark)
 }
+const fn f593(key: &'static str, name: &'static str, mark: &'static str) -> Grade {
+    stainless("ASTM F593", System::Inch, key, name, mark)
+}
+const BY_AGREEMENT: &str = "above it the strength is agreed with the maker";
 
-/// Every grade, in the order a person looks for them. Head marks: SAE J429 and ISO 898-1 (common practice).
+/// Every grade, in the order a person looks for them. Head marks: SAE J429, ASTM and ISO 898-1 (common practice).
 #[rustfmt::skip]
 pub const GRADES: &[Grade] = &[
-    inch("sae-1", "SAE grade 1", "no lines on the head"),
-    inch("sae-2", "SAE grade 2", "no lines on the head"),
-    inch("sae-4", "SAE grade 4 (studs)", "no lines; studs only"),
-    inch("sae-5", "SAE grade 5", "three lines, 120° apart"),
-    inch("sae-5.2", "SAE grade 5.2", "three lines, close together"),
-    inch("sae-7", "SAE grade 7", "five lines"),
-    inch("sae-8", "SAE grade 8", "six lines"),
-    Grade { key: "a574", name: "Alloy socket head (ASTM A574)", standard: "ASTM A574", system: System::Inch, mark: "hexagon socket, black", source: "ASTM A574 (proof and tensile); no verified source for the yield" },
-    astm("a307", "ASTM A307", "307A or 307B"),
-    astm("a325", "ASTM A325 (over 1 in)", "A325"),
-    astm("a354-bd", "ASTM A354 BD", "BD, often six lines"),
-    astm("a449", "ASTM A449", "A449, three lines"),
-    astm("a490", "ASTM A490", "A490"),
+    sae("sae-1", "SAE grade 1", "no lines on the head"),
+    sae("sae-2", "SAE grade 2", "no lines on the head"),
+    sae("sae-4", "SAE grade 4 (studs)", "no lines; studs only"),
+    sae("sae-5", "SAE grade 5", "three lines, 120° apart"),
+    sae("sae-5.2", "SAE grade 5.2", "three lines, close together"),
+    sae("sae-7", "SAE grade 7", "five lines"),
+    sae("sae-8", "SAE grade 8", "six lines"),
+    astm("ASTM A574", "a574", "Alloy socket head (ASTM A574)", "hexagon socket, black"),
+    Grade { says: "The standard defines no proof load for A307; 33 ksi is a textbook's, to 1-1/2 in.", ..astm("ASTM A307", "a307", "ASTM A307", "307A or 307B") },
+    Grade { says: "A325 marked from 2015 on (F3125) keeps 120 ksi above 1 in.", ..astm("ASTM A325", "a325", "ASTM A325, before 2015", "A325") },
+    astm("ASTM F3125", "f3125-a325", "ASTM A325 of F3125, from 2015", "A325"),
+    astm("ASTM A354", "a354-bc", "ASTM A354 BC", "BC"),
+    astm("ASTM A354", "a354-bd", "ASTM A354 BD", "BD, often six lines"),
+    astm("ASTM A449", "a449", "ASTM A449", "A449, three lines"),
+    astm("ASTM A490", "a490", "ASTM A490, also of F3125", "A490"),
+    f593("f593-a", "Stainless F593 A or E, annealed", "F593A, F593E"),
+    f593("f593-b", "Stainless F593 B or F, annealed", "F593B, F593F"),
+    f593("f593-cw", "Stainless F593 C, D, G or H, cold worked", "F593C, F593G to 5/8 in; F593D, F593H above"),
     iso("4.6", "Class 4.6", "4.6"),
     iso("4.8", "Class 4.8", "4.8"),
     iso("5.6", "Class 5.6", "5.6"),
@@ -122,9 +143,9 @@ pub const GRADES: &[Grade] = &[
     iso("9.8", "Class 9.8", "9.8"),
     iso("10.9", "Class 10.9", "10.9"),
     iso("12.9", "Class 12.9 (usual socket head)", "12.9"),
-    stainless("a2-50", "Stainless A2-50 or A4-50", "A2-50, A4-50"),
-    stainless("a2-70", "Stainless A2-70 or A4-70", "A2-70, A4-70"),
-    stainless("a2-80", "Stainless A2-80 or A4-80", "A2-80, A4-80"),
+    a2("a2-50", "Stainless A2-50 or A4-50", "A2-50, A4-50"),
+    Grade { beyond: BY_AGREEMENT, ..a2("a2-70", "Stainless A2-70 or A4-70", "A2-70, A4-70") },
+    Grade { beyond: BY_AGREEMENT, ..a2("a2-80", "Stainless A2-80 or A4-80", "A2-80, A4-80") },
 ];
 
 /// The rows of both systems.
@@ -139,10 +160,11 @@ pub fn grade(key: &str) -> Option<&'static Grade> {
     GRADES.iter().find(|g| g.key == key)
 }
 
-/// The strength of a grade at a size. A size on a boundary belongs to the range that ends there.
+/// The strength of a grade at a size. The ranges of a grade join: a size between two listed ones belongs to the upper
+/// range, a size on a boundary to the one that ends there.
 ///
 /// # Errors
-/// An unknown grade, or a size for which the standard does not define it.
+/// An unknown grade; a size for which the standard does not define it, or past the end of our figures.
 ///
 /// ```
 /// use benchslate_core::quantity::Length;
@@ -153,19 +175,25 @@ pub fn grade(key: &str) -> Option<&'static Grade> {
 /// ```
 pub fn strength(key: &str, size: Length) -> Result<&'static BoltStrength, NoStrength> {
     let of_grade = || rows().filter(|r| r.grade == key);
+    let grade = grade(key).ok_or(NoStrength::UnknownGrade)?;
+    let ends = |pick: fn(Length, Length) -> Length, of: fn(&BoltStrength) -> Length| {
+        of_grade()
+            .map(of)
+            .reduce(pick)
+            .ok_or(NoStrength::UnknownGrade)
+    };
+    let (from, to) = (ends(Length::min, |r| r.from)?, ends(Length::max, |r| r.to)?);
     let slack = Length::from_mm(1e-6);
-    if let Some(row) = of_grade().find(|r| size >= r.from - slack && size <= r.to + slack) {
-        return Ok(row);
+    if size < from - slack {
+        return Err(NoStrength::SizeNotDefined { from, to });
     }
-    let from = of_grade()
-        .map(|r| r.from)
-        .reduce(Length::min)
-        .ok_or(NoStrength::UnknownGrade)?;
-    let to = of_grade()
-        .map(|r| r.to)
-        .reduce(Length::max)
-        .ok_or(NoStrength::UnknownGrade)?;
-    Err(NoStrength::SizeNotDefined { from, to })
+    of_grade()
+        .find(|r| size <= r.to + slack)
+        .ok_or(if grade.beyond.is_empty() {
+            NoStrength::SizeNotDefined { from, to }
+        } else {
+            NoStrength::FiguresEnd { to }
+        })
 }
 
 #[cfg(test)]
@@ -179,6 +207,17 @@ mod tests {
         }
         for r in rows() {
             assert!(grade(r.grade).is_some(), "{}", r.grade);
+        }
+    }
+
+    #[test]
+    fn ranges_of_a_grade_rise_and_join() {
+        for g in GRADES {
+            let of: Vec<_> = rows().filter(|r| r.grade == g.key).collect();
+            for pair in of.windows(2) {
+                assert!(pair[0].to < pair[1].from, "{}", g.key);
+                assert!(pair[1].from <= pair[0].to * 1.3, "{}: a gap", g.key);
+            }
         }
     }
 
@@ -215,6 +254,18 @@ mod tests {
         assert_eq!(ksi("sae-5", 1.125), Ok(Some(74.0)));
         assert_eq!(ksi("a574", 0.5), Ok(Some(140.0)));
         assert_eq!(ksi("a574", 0.625), Ok(Some(135.0)));
+        assert_eq!(ksi("a325", 0.5), Ok(Some(85.0)));
+        assert_eq!(ksi("a325", 1.0), Ok(Some(85.0)));
+        assert_eq!(ksi("a325", 1.0625), Ok(Some(74.0))); // between the listed sizes: the upper range
+        assert_eq!(ksi("a449", 1.625), Ok(Some(55.0)));
         assert_eq!(ksi("none", 0.5), Err(NoStrength::UnknownGrade));
+        assert!(matches!(
+            strength("a2-70", Length::from_mm(27.0)),
+            Err(NoStrength::FiguresEnd { .. })
+        ));
+        assert!(matches!(
+            strength("a2-70", Length::from_mm(1.4)),
+            Err(NoStrength::SizeNotDefined { .. })
+        ));
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Unit: MPa (authoritative) and millimetres. Source: ISO 898-1:2013, Table 3, minimum values (nominal yield of 10.9
 //! is 900, of 12.9 is 1080), sizes M1.6 to M39; class 8.8 changes at 16 mm and 9.8 ends there. ISO 3506-1 for A1 to
-//! A5: the 0.2 % stress, no proof stress is defined; above M24 classes 70 and 80 are by agreement with the maker.
+//! A5: the 0.2 % stress, no proof stress is defined; above M24 classes 70 and 80 are by agreement with the maker (the edition of 2020 goes on to M39).
 
 use super::bolt_strength::BoltStrength;
 use crate::quantity::{Length, Stress};

@@ -2,11 +2,12 @@
 //!
 //! K is a bare number in T = K D F. Sources: A, Shigley's Mechanical Engineering Design, Table 8-15 (cadmium and
 //! anti-seize rows from memory); B, Handbook of Bolts and Bolted Joints (1998), ch. 2, Table 1, as quoted; C, worked
-//! example for a 3/8-24 aircraft bolt, 5788 lbf: 28.9 lbf ft cadmium dry, 19.9 lbf ft moly anti-seize.
+//! example for a 3/8-24 aircraft bolt, 5788 lbf: 28.9 lbf ft cadmium dry, 19.9 lbf ft moly anti-seize;
+//! D, a service sheet: wet threadlocker acts as a lubricant.
 //! Where two sources differ the default is the LOWER K: a torque worked from a K that is too high overloads the
-//! screw, one worked from a K that is too low only leaves it slacker.
+//! screw, one worked from a K that is too low only leaves it looser.
 
-/// A state of thread and head, with the factor used and the other one in print.
+/// A state of thread and head, with the factor used and the other published one.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct NutFactor {
     /// Key, stable.
@@ -17,7 +18,7 @@ pub struct NutFactor {
     pub k: f64,
     /// Where it comes from.
     pub source: &'static str,
-    /// The other factor in print and its source, where they differ.
+    /// The other published factor and its source, where they differ.
     pub other: Option<(f64, &'static str)>,
     /// Scatter list key (preload_scatter) that belongs to a torque wrench in this state.
     pub scatter: &'static str,
@@ -33,6 +34,8 @@ pub const SHIGLEY_RECALLED: &str = "Shigley, Table 8-15, from memory";
 pub const HANDBOOK: &str = "Handbook of Bolts and Bolted Joints (1998), ch. 2, Table 1, as quoted";
 /// Source C.
 pub const AIRCRAFT: &str = "worked example, 3/8-24 aircraft bolt, moly anti-seize";
+/// Source D.
+pub const THREADLOCKER: &str = "service sheet of a threadlocker on plain steel (0.20 without it)";
 
 const fn row(
     key: &'static str,
@@ -54,7 +57,7 @@ const fn row(
     }
 }
 
-/// Driest first.
+/// Driest first (the unknown state before all).
 #[rustfmt::skip]
 pub const ROWS: &[NutFactor] = &[
     row("unknown", "not known",                     0.20,  SHIGLEY,  None,                   "torque-dry",   "C"),
@@ -63,6 +66,7 @@ pub const ROWS: &[NutFactor] = &[
     row("zinc",    "zinc plated, dry",              0.20,  SHIGLEY,  Some((0.295, HANDBOOK)), "torque-dry",  "D"),
     row("cadmium", "cadmium plated, dry",           0.16, SHIGLEY_RECALLED, Some((0.20, HANDBOOK)), "torque-cad",  "B"),
     row("oiled",   "oiled",                         0.18,  SHIGLEY,  None,                   "torque-oiled", "B"),
+    row("threadlocker", "threadlocker, wet",        0.14,  THREADLOCKER, None,               "torque-oiled", "B"),
     row("moly",    "moly paste or anti-seize",      0.11,  AIRCRAFT, Some((0.12, SHIGLEY_RECALLED)), "torque-oiled", "A"),
 ];
 
@@ -72,11 +76,11 @@ pub fn state(key: &str) -> Option<&'static NutFactor> {
 }
 
 impl NutFactor {
-    /// The smallest factor in print for this state.
+    /// The smallest published factor for this state.
     pub fn low(&self) -> f64 {
         self.other.map_or(self.k, |(k, _)| k.min(self.k))
     }
-    /// The largest factor in print for this state.
+    /// The largest published factor for this state.
     pub fn high(&self) -> f64 {
         self.other.map_or(self.k, |(k, _)| k.max(self.k))
     }

@@ -54,7 +54,7 @@ pub const ROWS: &[Scatter] = &[
     row("ultrasonic",   "ultrasonic",                            1.0, HANDBOOK),
 ];
 
-/// The other figure in print for ultrasonic measurement, percent (list A).
+/// The other published figure for ultrasonic measurement, percent (list A).
 pub const ULTRASONIC_OTHER_PERCENT: f64 = 10.0;
 
 /// The line with this key.

@@ -36,8 +36,8 @@ pub const ROWS: &[FrictionClass] = &[
     row("A", 0.04, Some(0.10), "plain, black, phosphated or zinc, with moly, graphite or wax"),
     row("B", 0.08, Some(0.16), "plain, black, phosphated or zinc, with grease or oil; stainless with paste"),
     row("C", 0.14, Some(0.24), "plain or phosphated as delivered, slightly oiled; zinc without lubricant"),
-    row("D", 0.20, Some(0.35), "stainless with oil; zinc or hot-dip galvanised without lubricant"),
-    row("E", 0.30, None,       "stainless, aluminium or zinc alloy coat, without lubricant"),
+    row("D", 0.20, Some(0.35), "stainless with oil; zinc or hot-dip galvanized without lubricant"),
+    row("E", 0.30, None,       "stainless, aluminum or zinc alloy coat, without lubricant"),
 ];
 
 /// The class with this letter.

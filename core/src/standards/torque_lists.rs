@@ -1,8 +1,8 @@
-//! What do printed torque lists say for this size, so that they can stand beside our figure?
+//! What do published torque lists say for this size, so that they can stand beside our figure?
 //!
 //! Army: lbf ft (authoritative), clean and dry, 10 %, grades 5 and 8, coarse and fine alike: TM 9-2320-362-14&P, app. F,
 //! Table F-1. These are vehicle limits; grade 8 is barely above grade 5. Oiled 10 % less, newly plated 20 % less, into
-//! aluminium 30 % or more less (same table). Older: N m, friction 0.14, classes 8.8, 10.9, 12.9: a machine's operating
+//! aluminum 30 % or more less (same table). Older: N m, friction 0.14, classes 8.8, 10.9, 12.9: a machine's operating
 //! manual, appendix; on the basis of 1986, 7 to 11 % below VDI 2230:2003.
 
 use crate::quantity::{Length, Torque};

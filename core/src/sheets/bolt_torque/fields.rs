@@ -7,9 +7,10 @@ use crate::sheet::*;
 use crate::standards::bolt_strength::GRADES;
 use crate::standards::nut_factors;
 
-#[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
+#[allow(clippy::indexing_slicing)] // made while compiling: a wrong index stops the build
 const fn grade_choices() -> [Choice; GRADES.len() + 1] {
-    let mut all = [choice("unmarked", "No mark, not known (weakest grade)"); GRADES.len() + 1];
+    let mut all =
+        [choice("unmarked", "No mark, or not known (taken as the weakest)"); GRADES.len() + 1];
     let mut i = 0;
     while i < GRADES.len() {
         all[i + 1] = choice(GRADES[i].key, GRADES[i].name);
@@ -19,7 +20,7 @@ const fn grade_choices() -> [Choice; GRADES.len() + 1] {
 }
 pub(in crate::sheets) static GRADE_CHOICES: [Choice; GRADES.len() + 1] = grade_choices();
 
-#[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
+#[allow(clippy::indexing_slicing)] // made while compiling: a wrong index stops the build
 const fn state_choices() -> [Choice; nut_factors::ROWS.len() + 1] {
     let rows = nut_factors::ROWS;
     let mut all = [choice("own", "a nut factor of my own"); nut_factors::ROWS.len() + 1];
@@ -51,15 +52,19 @@ pub(super) static FIELDS: &[Field] = &[
         "joint",
         "The joint",
         &[
-            choice("reusable", "comes apart again (75 %)"),
-            choice("permanent", "stays for good (90 %)"),
+            choice("reusable", "reusable: comes apart again (75%)"),
+            choice("permanent", "permanent (90%)"),
             choice("own", "a share of my own"),
         ],
     )
     .when(&[when("from", &["share"])]),
     Field::percent("share", "Share of the proof load")
         .example("60 %")
-        .range(0.01, 2.0, "a share from 1 %; past 100 % no answer is given")
+        .range(
+            0.01,
+            2.0,
+            "a share from 1% to 200%; past 100% only the limit is told",
+        )
         .when(&[when("from", &["share"]), when("joint", &["own"])])
         .monotonic(),
     Field::quantity(
@@ -79,20 +84,20 @@ pub(super) static FIELDS: &[Field] = &[
         .when(&[when("from", &["torque"])])
         .measured()
         .monotonic(),
-    Field::choice("state", "Thread and head are", &STATE_CHOICES)
+    Field::choice("state", "Lubrication and finish", &STATE_CHOICES)
         .hint("A figure for dry threads overloads an oiled screw."),
     Field::choice(
         "form",
-        "Figure with",
+        "Method",
         &[
             choice("short", "a nut factor"),
-            choice("long", "friction of thread and head apart"),
+            choice("long", "friction of thread and head, each by itself"),
         ],
     )
     .seldom(),
     Field::number("factor", "Nut factor K")
         .example("0.2")
-        .range(0.02, 1.0, "nut factors in print run from 0.08 to 0.5")
+        .range(0.02, 1.0, "published nut factors run from 0.08 to 0.5")
         .when(&[when("state", &["own"]), when("form", &["short"])])
         .measured()
         .monotonic(),
@@ -115,7 +120,7 @@ pub(super) static FIELDS: &[Field] = &[
         .optional(),
     Field::choice(
         "head",
-        "The head rubs on",
+        "Bearing face under the head",
         &[
             choice("rule", "a face of 1.5 D (mean 1.25 D)"),
             choice("hex", "a hexagon head, usual hole"),
@@ -142,20 +147,20 @@ pub(super) static FIELDS: &[Field] = &[
         "Adapter or crowfoot on the wrench",
         &[
             choice("none", "none"),
-            choice("straight", "straight on, in line"),
+            choice("straight", "straight ahead, in line"),
             choice("across", "across, at a right angle"),
             choice("back", "back along the wrench"),
         ],
     )
     .seldom(),
-    Field::length("lever", "Wrench, middle of the grip to the drive")
+    Field::length("lever", "Wrench: middle of the grip to its drive")
         .seldom()
         .example("12 in")
         .range_mm(20.0, 3000.0, "torque wrenches")
         .when(&[when("adapter", &["straight", "across", "back"])])
         .measured()
         .monotonic(),
-    Field::length("extension", "Adapter, drive to the middle of the screw")
+    Field::length("extension", "Adapter: drive to the middle of the screw")
         .seldom()
         .example("2 in")
         .range_mm(1.0, 2000.0, "adapters")
@@ -190,19 +195,19 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("torque", "Torque", Kind::Torque),
     Res::of("clamp", "Clamp load", Kind::Force),
     Res::of("share-of-proof", "Share of the proof load", Kind::Share),
-    Res::of("torque-in-lb", "The same in inch pounds", Kind::Torque),
-    Res::of("torque-ft-lb", "The same in foot pounds", Kind::Torque),
-    Res::of("torque-nm", "The same in newton metres", Kind::Torque),
+    Res::of("torque-in-lb", "The same in inch-pounds", Kind::Torque),
+    Res::of("torque-ft-lb", "The same in foot-pounds", Kind::Torque),
+    Res::of("torque-nm", "The same in newton meters", Kind::Torque),
     Res::of("set-to", "Set the wrench to", Kind::Torque),
-    Res::words("wrench", "Your wrench"),
-    Res::words("passes", "Several screws: go round at"),
+    Res::words("wrench", "Torque wrench"),
+    Res::words("passes", "Several screws: go around at"),
     Res::of("proof-load", "Proof load", Kind::Force),
     Res::of("torque-at-proof", "Torque at the proof load", Kind::Torque),
     Res::of("nut-factor", "Nut factor K", Kind::Number),
     Res::of("stress-area", "Stress area", Kind::Area),
     Res::of(
         "share-of-yield",
-        "Pull and twist together, share of yield",
+        "Combined tension and torsion, share of yield",
         Kind::Share,
     ),
     Res::of("stretch", "Stretch of the screw", Kind::Length),

@@ -1,20 +1,22 @@
 //! Which nut factor does the entry amount to, and how far do the sources spread?
 
 use super::strength::stop_of;
+use crate::calls::notation::plain;
 use crate::fastener::long_form::{self, Friction, Screw};
 use crate::quantity::{Length, Number, System};
 use crate::sheet::{Inputs, Reason, Stop};
+use crate::standards::nut_factors::NutFactor;
 use crate::standards::{heads, nut_factors, thread_friction};
 use crate::thread::ThreadCall;
 
-/// What friction does: the nut factor, its spread in print and how it came about.
+/// What friction does: the nut factor, its published spread and how it came about.
 pub(in crate::sheets) struct Rub {
     pub(in crate::sheets) k: f64,
     pub(in crate::sheets) low: f64,
     pub(in crate::sheets) high: f64,
     pub(in crate::sheets) says: String,
     pub(in crate::sheets) spread: String,
-    /// Friction in the thread, where it is known: for pull and twist together.
+    /// Friction in the thread, where it is known: for combined tension and torsion.
     pub(super) thread_friction: Option<f64>,
     pub(super) parts: Option<(Screw, Friction)>,
 }
@@ -27,7 +29,12 @@ fn bearing(inp: &Inputs, thread: ThreadCall) -> Result<Length, Stop> {
     };
     let none = |what: &str| {
         let says = format!("no verified {what} head of {}", thread.size());
-        Stop::fault("head", Reason::NoSource, says, "take the face of 1.5 D")
+        Stop::fault(
+            "head",
+            Reason::NoSource,
+            says,
+            "take the face of 1.5 D under \"Bearing face under the head\"",
+        )
     };
     let hole = heads::hex(thread.major, system).map(|h| h.hole);
     match inp.choice("head") {
@@ -49,10 +56,13 @@ fn bearing(inp: &Inputs, thread: ThreadCall) -> Result<Length, Stop> {
 /// What friction does in the form chosen.
 pub(super) fn rub(inp: &Inputs, thread: ThreadCall) -> Result<Rub, Stop> {
     if inp.choice("form") == "long" {
-        long(inp, thread)
-    } else {
-        short(inp)
+        return long(inp, thread);
     }
+    let state = nut_factors::state(inp.choice("state"));
+    Ok(short(match state {
+        Some(state) => Finish::State(state),
+        None => Finish::Own(inp.get::<Number>("factor")?.get()),
+    }))
 }
 
 /// The long form: nut factor from the friction of thread and head.
@@ -98,57 +108,62 @@ fn long(inp: &Inputs, thread: ThreadCall) -> Result<Rub, Stop> {
     })
 }
 
+/// What is known of lubrication and finish.
+#[derive(Clone, Copy)]
+pub(in crate::sheets) enum Finish {
+    /// A state of the list.
+    State(&'static NutFactor),
+    /// A nut factor of one's own.
+    Own(f64),
+}
+
 /// The short form: nut factor of the state, or the user's own.
-pub(in crate::sheets) fn short(inp: &Inputs) -> Result<Rub, Stop> {
-    let state = nut_factors::state(inp.choice("state"));
-    let class = state.and_then(|s| thread_friction::class(s.friction));
-    if let Some(s) = state {
-        let factor = |k: f64| inp.num_to(Number::of(k), 3, 3);
-        let (mut low, mut high) = (s.low(), s.high());
-        let mut says = format!("For {}: {}.", s.state, s.source);
-        let mut spread = format!("nut factor {} to {} in print", factor(low), factor(high));
-        if let Some((k, source)) = s.other {
-            says = format!(
-                "For {}: {}. {source} has {}; the lower one is used, it does not overload the screw.",
-                s.state,
-                s.source,
-                factor(k)
-            );
+pub(in crate::sheets) fn short(finish: Finish) -> Rub {
+    let s = match finish {
+        Finish::State(state) => state,
+        Finish::Own(k) => {
+            return Rub {
+                k,
+                low: k,
+                high: k,
+                says: "Your own nut factor.".to_owned(),
+                spread: String::new(),
+                thread_friction: None,
+                parts: None,
+            };
         }
-        if s.key == "unknown" {
-            low = nut_factors::ROWS
-                .iter()
-                .map(nut_factors::NutFactor::low)
-                .fold(s.k, f64::min);
-            high = nut_factors::ROWS
-                .iter()
-                .map(nut_factors::NutFactor::high)
-                .fold(s.k, f64::max);
-            says = format!("State not known: {}.", s.source);
-            spread = format!(
-                "nut factor {} (moly) to {} (black, dry)",
-                factor(low),
-                factor(high)
-            );
-        }
-        return Ok(Rub {
-            k: s.k,
-            low,
-            high,
-            says,
-            spread,
-            thread_friction: class.map(thread_friction::FrictionClass::nominal),
-            parts: None,
-        });
+    };
+    let factor = |k: f64| plain(k, 3);
+    let (mut low, mut high) = (s.low(), s.high());
+    let mut says = format!("For {}: {}.", s.state, s.source);
+    let mut spread = format!("published nut factors {} to {}", factor(low), factor(high));
+    if let Some((k, source)) = s.other {
+        says = format!(
+            "For {}: {}. {source} has {}; the lower one is used, it does not overload the screw.",
+            s.state,
+            s.source,
+            factor(k)
+        );
     }
-    let k = inp.get::<Number>("factor")?.get();
-    Ok(Rub {
-        k,
-        low: k,
-        high: k,
-        says: "Your own nut factor.".to_owned(),
-        spread: String::new(),
-        thread_friction: None,
+    if s.key == "unknown" {
+        let all = || nut_factors::ROWS.iter();
+        low = all().map(NutFactor::low).fold(s.k, f64::min);
+        high = all().map(NutFactor::high).fold(s.k, f64::max);
+        says = format!("State not known: {}.", s.source);
+        spread = format!(
+            "nut factor {} (moly) to {} (black, dry)",
+            factor(low),
+            factor(high)
+        );
+    }
+    Rub {
+        k: s.k,
+        low,
+        high,
+        says,
+        spread,
+        thread_friction: thread_friction::class(s.friction)
+            .map(thread_friction::FrictionClass::nominal),
         parts: None,
-    })
+    }
 }

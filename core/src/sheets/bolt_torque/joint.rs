@@ -1,6 +1,6 @@
 //! What does the joint look like: head, two plates, nut?
 
-use super::show_torque;
+use super::{show_load, show_torque};
 use crate::quantity::{Force, Length, Torque};
 use crate::sheet::{Drawing, Inputs, Pen, pt};
 use crate::thread::ThreadCall;
@@ -14,7 +14,7 @@ pub(super) fn drawing(inp: &Inputs, thread: ThreadCall, clamp: Force, torque: To
         format!(
             "{} through a joint, clamped with {}, tightened with {}",
             thread.short(),
-            inp.show(clamp),
+            show_load(inp, clamp),
             show_torque(inp, torque)
         ),
         known.is_some(),

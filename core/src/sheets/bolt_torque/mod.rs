@@ -1,5 +1,6 @@
 //! How tight? Torque and clamp load of a screw, both ways, with the spread that friction and tightening method leave.
 
+pub(super) mod care;
 pub(super) mod fields;
 pub(super) mod friction;
 mod joint;
@@ -31,8 +32,8 @@ const STEEL: Stress = Stress::from_mpa(207_000.0);
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "bolt-torque",
-    revision: 1,
-    title: "Tighten a screw",
+    revision: 2,
+    title: "Torque for a bolt or screw",
     question: "What torque gives the right clamp load, or what clamp load does this torque give?",
     aside: "thread, grade",
     words: &[
@@ -55,6 +56,17 @@ pub static SHEET: Sheet = Sheet {
         "socket head",
         "nut factor",
         "stainless",
+        "tighten a screw",
+        "torque wrench",
+        "crowfoot",
+        "crow foot",
+        "adapter",
+        "extension",
+        "spanner",
+        "structural",
+        "threadlocker",
+        "sealant",
+        "hydraulic lock",
     ],
     group: Group::Assemble,
     fields: FIELDS,
@@ -85,7 +97,7 @@ fn scatter_row(inp: &Inputs) -> Option<&'static Scatter> {
     preload_scatter::method(key)
 }
 
-/// A torque small enough to want another decimal.
+/// Decimals of a torque (inch, metric): a small one wants another.
 pub(super) fn torque_places(torque: Torque) -> (u8, u8) {
     if torque.newton_metres() < 10.0 {
         (2, 2)
@@ -99,24 +111,25 @@ pub(super) fn show_torque(inp: &Inputs, torque: Torque) -> String {
     inp.show_to(torque, inch, metric)
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+/// Reads the entry and finds clamp load and torque, whichever was asked for.
+fn case(inp: &Inputs) -> Result<Case, Stop> {
     let thread = read(inp.call("thread")?).map_err(|_| Stop::Missing("thread"))?;
-    let strength = strength(inp, thread)?;
+    let strength = strength("grade", inp.choice("grade"), thread)?;
     let area = thread::stress_area(thread);
     let limit_stress = strength.limit().ok_or_else(|| {
-        Stop::fault(
-            "grade",
-            Reason::NoSource,
-            "no verified proof or yield strength for this grade",
-            "choose another grade",
-        )
+        let says = format!(
+            "no proof or yield strength is published for {} at {}. {}",
+            strength.grade.name,
+            thread.size(),
+            strength.grade.says.trim_end_matches('.')
+        );
+        Stop::fault("grade", Reason::NoSource, says, "choose another grade")
     })?;
     let proof_load = proof::proof_load(area, limit_stress).map_err(|e| stop_of(e, "thread"))?;
     let rub = rub(inp, thread)?;
     let d = thread.major;
-    let torque_at = |k: f64, f: Force| short_form::torque(k, d, f).map_err(|e| stop_of(e, "clamp"));
-    let torque_limit = torque_at(rub.k, proof_load)?;
-
+    let torque_at = |f: Force| short_form::torque(rub.k, d, f).map_err(|e| stop_of(e, "clamp"));
+    let torque_limit = torque_at(proof_load)?;
     let clamp = match inp.choice("from") {
         "clamp" => inp.get::<Force>("clamp")?,
         "torque" => {
@@ -134,110 +147,163 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let torque = if inp.choice("from") == "torque" {
         inp.get("torque")?
     } else {
-        torque_at(rub.k, clamp)?
+        torque_at(clamp)?
     };
-
-    let mut a = inp.answer();
-    let state_name =
-        nut_factors::state(inp.choice("state")).map_or("your own nut factor", |s| s.state);
-    let (inch_places, metric_places) = torque_places(torque);
-    let line = a
-        .line("torque", torque)
-        .places(inch_places, metric_places)
-        .says(format!("Thread and head: {state_name}."));
-    if inp.choice("from") != "torque" && rub.high > rub.low {
-        line.band(
-            torque_at(rub.low, clamp)?,
-            torque_at(rub.high, clamp)?,
-            rub.spread.clone(),
-        );
-    }
-    let line = a
-        .line("clamp", clamp)
-        .says("Pull along the screw, as it is left after tightening.");
-    let scatter = scatter_row(inp);
-    let mut highest = clamp;
-    if let Some(s) = scatter {
-        let (low, high) = short_form::scatter(clamp, s.percent);
-        highest = high;
-        line.band(
-            low,
-            high,
-            format!("± {} %, {} ({})", plain(s.percent, 1), s.method, s.source),
-        );
-    }
-    let basis = match strength.row.proof {
-        Some(_) => {
-            "Of the proof load: above it the screw takes a set. Usual: 75 % where the joint comes apart again, 90 % for good."
-        }
-        None => {
-            "Of the load at the 0.2 % stress: the standard defines no proof load for stainless."
-        }
-    };
-    a.line("share-of-proof", share).places(1, 1).says(basis);
-    a.line("torque-in-lb", torque)
-        .units(&LBF_IN, &LBF_IN)
-        .places(1, 1);
-    a.line("torque-ft-lb", torque)
-        .units(&LBF_FT, &LBF_FT)
-        .places(inch_places, inch_places);
-    a.line("torque-nm", torque)
-        .units(&NEWTON_METRE, &NEWTON_METRE)
-        .places(metric_places, metric_places);
-    let setting = spanner::set_to(inp, torque, &mut a)?;
-    spanner::wrench(inp, setting, &mut a)?;
-    spanner::passes(inp, setting, &mut a);
-    a.line("proof-load", proof_load)
-        .label(format!("Load at the {} stress", strength.limit_name()))
-        .says(format!(
-            "{}: {} times the stress area.",
-            strength.grade.name,
-            show_stress(inp, limit_stress)
-        ));
-    let (pi, pm) = torque_places(torque_limit);
-    a.line("torque-at-proof", torque_limit)
-        .places(pi, pm)
-        .says("With the nut factor used here. Not a figure to tighten to.");
-    a.line("nut-factor", Number::of(rub.k))
-        .says(rub.says.clone());
-    a.line("stress-area", area)
-        .says(if thread.series.is_metric() {
-            "π/4 (d − 0.9382 P)²"
-        } else {
-            "π/4 (D − 0.9743 P)²"
-        });
-    let case = Case {
+    Ok(Case {
         thread,
-        strength: &strength,
+        strength,
         limit_stress,
         area,
         proof_load,
+        torque_limit,
         clamp,
+        share,
         torque,
-        rub: &rub,
-    };
-    yield_line(inp, &case, &mut a);
-    if let Some(length) = inp.opt::<Length>("grip") {
-        let stretch = Length::from_mm(clamp.newtons() * length.mm() / (area.mm2() * STEEL.mpa()));
-        a.line("stretch", stretch)
-            .says("Of the grip alone, thread over its whole length, steel. Head and nut add some.");
-        a.source(&STRETCH);
-    }
+        rub,
+    })
+}
 
-    tables::states(inp, d, clamp, torque, proof_load, &mut a);
-    tables::methods(inp, clamp, &mut a);
-    tables::lists(inp, thread, &strength, torque, &mut a);
+fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+    let case = case(inp)?;
+    let setting = spanner::setting(inp, case.torque)?;
+    let mut a = inp.answer();
+    if let Some(setting) = setting {
+        spanner::set_to(inp, &case, setting, &mut a);
+    }
+    torque_line(inp, &case, setting.is_some(), &mut a)?;
+    let highest = clamp_line(inp, &case, &mut a);
+    share_line(&case, &mut a);
+    let set = setting.unwrap_or(case.torque);
+    spanner::wrench(inp, set, &mut a)?;
+    spanner::passes(inp, set, &mut a)?;
+    screw_lines(inp, &case, &mut a);
+    combined_line(inp, &case, &mut a);
+    stretch_line(inp, &case, &mut a);
+
+    tables::states(inp, &case, &mut a);
+    tables::methods(inp, case.clamp, &mut a);
+    tables::lists(inp, &case, &mut a);
     working(inp, &case, &mut a);
-    spanner::working(inp, torque, setting, &mut a);
+    spanner::working(inp, case.torque, setting, &mut a);
     if matches!(inp.choice("state"), "plain" | "zinc" | "cadmium") {
         a.source(&K_OTHER);
     }
     a.source(&NASA).source(&SCATTER_BOOK);
-    working::cautions(inp, share, highest, proof_load, &strength, &mut a);
-    a.draw(|| joint::drawing(inp, thread, clamp, torque));
+    care::cautions(inp, &case, highest, &mut a);
+    a.draw(|| joint::drawing(inp, case.thread, case.clamp, case.torque));
     Ok(a)
 }
 
+/// The torque, and the same in the other units.
+fn torque_line(inp: &Inputs, case: &Case, adapter: bool, a: &mut Answer) -> Result<(), Stop> {
+    let Case {
+        thread,
+        clamp,
+        torque,
+        ref rub,
+        ..
+    } = *case;
+    let state = nut_factors::state(inp.choice("state")).map_or("your own nut factor", |s| s.state);
+    let (inch, metric) = torque_places(torque);
+    let line = a
+        .line("torque", torque)
+        .places(inch, metric)
+        .says(format!("Lubrication and finish: {state}."));
+    if adapter {
+        line.label("Torque at the screw");
+    }
+    if inp.choice("from") != "torque" && rub.high > rub.low {
+        let at =
+            |k: f64| short_form::torque(k, thread.major, clamp).map_err(|e| stop_of(e, "clamp"));
+        line.band(at(rub.low)?, at(rub.high)?, rub.spread.clone());
+    }
+    let in_lb = u8::from(torque.lbf_in() < 100.0);
+    a.line("torque-in-lb", torque)
+        .units(&LBF_IN, &LBF_IN)
+        .places(in_lb, in_lb);
+    a.line("torque-ft-lb", torque)
+        .units(&LBF_FT, &LBF_FT)
+        .places(inch, inch);
+    a.line("torque-nm", torque)
+        .units(&NEWTON_METRE, &NEWTON_METRE)
+        .places(metric, metric);
+    Ok(())
+}
+
+/// The clamp load with the spread of the method; gives the highest that it may reach.
+fn clamp_line(inp: &Inputs, case: &Case, a: &mut Answer) -> Force {
+    let line = a
+        .line("clamp", case.clamp)
+        .says("Pull along the screw, as it is left after tightening.");
+    let Some(s) = scatter_row(inp) else {
+        return case.clamp;
+    };
+    let (low, high) = short_form::scatter(case.clamp, s.percent);
+    line.band(
+        low,
+        high,
+        format!("± {}%, {} ({})", plain(s.percent, 1), s.method, s.source),
+    );
+    high
+}
+
+fn share_line(case: &Case, a: &mut Answer) {
+    let basis = if case.strength.row.proof.is_some() {
+        "Of the proof load: above it the screw takes a set. Usual: 75% where the joint comes apart again, 90% where it is permanent."
+    } else {
+        "Of the load at the 0.2% stress: the standard defines no proof load."
+    };
+    a.line("share-of-proof", case.share)
+        .places(1, 1)
+        .says(basis);
+}
+
+/// What the screw bears, and the torque there.
+fn screw_lines(inp: &Inputs, case: &Case, a: &mut Answer) {
+    let strength = &case.strength;
+    let grade = strength.grade;
+    let mut says = format!(
+        "{}: {} times the stress area.",
+        grade.name,
+        show_stress(inp, case.limit_stress)
+    );
+    if !grade.says.is_empty() {
+        says = format!("{says} {}", grade.says);
+    }
+    a.line("proof-load", case.proof_load)
+        .label(format!("Load at the {} stress", strength.limit_name()))
+        .says(says);
+    let (inch, metric) = torque_places(case.torque_limit);
+    a.line("torque-at-proof", case.torque_limit)
+        .places(inch, metric)
+        .says("With the nut factor used here. Not a figure to tighten to.");
+    a.line("nut-factor", Number::of(case.rub.k))
+        .says(case.rub.says.clone());
+    let metric = case.thread.series.is_metric();
+    a.line("stress-area", case.area).says(if metric {
+        "π/4 (d − 0.9382 P)²"
+    } else {
+        "π/4 (D − 0.9743 P)²"
+    });
+}
+
+fn stretch_line(inp: &Inputs, case: &Case, a: &mut Answer) {
+    let Some(length) = inp.opt::<Length>("grip") else {
+        return;
+    };
+    let stretch =
+        Length::from_mm(case.clamp.newtons() * length.mm() / (case.area.mm2() * STEEL.mpa()));
+    a.line("stretch", stretch)
+        .says("Of the grip alone, thread over its whole length, steel. Head and nut add some.");
+    a.source(&STRETCH);
+}
+
+/// A derived load, three figures.
+pub(super) fn show_load(inp: &Inputs, load: Force) -> String {
+    Value::of(load).text_with_unit(inp.system())
+}
+
+/// A published strength, as the standard lists it.
 pub(super) fn show_stress(inp: &Inputs, stress: Stress) -> String {
     match inp.system() {
         System::Inch => with_unit(stress.mpa(), &KSI, 1),
@@ -256,47 +322,42 @@ fn target(inp: &Inputs) -> Result<Share, Stop> {
 /// Past the proof load: the limit and the reason, no number.
 fn beyond(inp: &Inputs, strength: &Strength, proof_load: Force, torque_limit: Torque) -> Stop {
     let name = strength.limit_name();
+    let load = show_load(inp, proof_load);
     let (field, limit) = match inp.choice("from") {
         "torque" => (
             "torque",
             format!(
-                "{} in this state ({} clamp)",
-                show_torque(inp, torque_limit),
-                inp.show(proof_load)
+                "{} in this state ({load} clamp)",
+                show_torque(inp, torque_limit)
             ),
         ),
-        "clamp" => ("clamp", inp.show(proof_load)),
-        _ => ("share", format!("100 %, that is {}", inp.show(proof_load))),
+        "clamp" => ("clamp", load),
+        _ => ("share", format!("100%, that is {load}")),
     };
     Stop::withheld(
         field,
         limit,
         format!(
-            "this passes the load at the {name} stress of {}: the screw would stretch for good and may break",
+            "this passes the load at the {name} stress of {}: the screw would stretch permanently and may break",
             strength.grade.name
         ),
         "lower it, or take a stronger grade or a larger screw",
     )
 }
 
-fn yield_line(inp: &Inputs, case: &Case, a: &mut Answer) {
-    let Case {
-        thread,
-        strength,
-        area,
-        clamp,
-        rub,
-        ..
-    } = *case;
-    let (Some(yield_min), Some(f)) = (strength.row.yield_min, rub.thread_friction) else {
+/// Tension and torsion together while the wrench turns.
+fn combined_line(inp: &Inputs, case: &Case, a: &mut Answer) {
+    let (thread, rub) = (case.thread, &case.rub);
+    let (Some(yield_min), Some(f)) = (case.strength.row.yield_min, rub.thread_friction) else {
         return;
     };
-    let Ok(stress) = tension::combined_stress(thread.major, thread.pitch, area, clamp, f) else {
+    let Ok(stress) = tension::combined_stress(thread.major, thread.pitch, case.area, case.clamp, f)
+    else {
         return;
     };
     let used = Share::from_fraction(stress / yield_min);
     a.line("share-of-yield", used).places(0, 0).says(format!(
-        "While the wrench turns, with friction {} in the thread; the twist dies away afterwards.",
+        "While the wrench turns, with friction {} in the thread; the torsion dies away afterwards.",
         inp.num_to(Number::of(f), 2, 2)
     ));
     a.source(&VDI);
@@ -304,7 +365,7 @@ fn yield_line(inp: &Inputs, case: &Case, a: &mut Answer) {
         a.note(
             "torque-basis",
             "Before you tighten",
-            "Pull and twist together pass the least yield strength while the wrench turns. Oil or grease the thread, or aim lower.",
+            "Tension and torsion together pass the least yield strength while the wrench turns. Oil or grease the thread, or aim lower.",
         );
     }
 }
@@ -321,7 +382,7 @@ mod tests {
     fn examples_are_complete() {
         for example in SHEET.examples {
             let out = go(example);
-            let faults: Vec<String> = out.faults().map(Fault_text).collect();
+            let faults: Vec<String> = out.faults().map(fault_text).collect();
             assert!(
                 out.answer.is_complete(),
                 "{example:?}: {:?} {faults:?}",
@@ -330,8 +391,7 @@ mod tests {
         }
     }
 
-    #[allow(non_snake_case)]
-    fn Fault_text(fault: &crate::sheet::Fault) -> String {
+    fn fault_text(fault: &crate::sheet::Fault) -> String {
         fault.text()
     }
 }

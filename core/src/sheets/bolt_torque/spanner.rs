@@ -1,11 +1,15 @@
 //! What to do with the wrench: what to set with an adapter, whether its range fits, and in which rounds to go.
 
 use super::sources::{ADAPTER, PASSES, WRENCH};
+use super::working::Case;
 use super::{show_torque, torque_places};
 use crate::calls::notation::plain;
 use crate::fastener::wrench::{Reach, reach, setting_with_extension};
 use crate::quantity::{Angle, Length, Torque};
 use crate::sheet::{Answer, Inputs, Reason, Stop};
+
+/// The rounds of a joint with several screws, shares of the torque.
+const ROUNDS: [f64; 3] = [0.3, 0.6, 1.0];
 
 /// The adapter's angle to the wrench, degrees; none without an adapter.
 fn angle(inp: &Inputs) -> Option<f64> {
@@ -17,13 +21,14 @@ fn angle(inp: &Inputs) -> Option<f64> {
     }
 }
 
-/// What to set on a wrench with an adapter.
-pub(super) fn set_to(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<Torque, Stop> {
+/// What to set on a wrench with an adapter; none without one.
+pub(super) fn setting(inp: &Inputs, torque: Torque) -> Result<Option<Torque>, Stop> {
     let Some(angle) = angle(inp) else {
-        return Ok(torque);
+        return Ok(None);
     };
     let (lever, extension): (Length, Length) = (inp.get("lever")?, inp.get("extension")?);
-    let setting = setting_with_extension(torque, lever, extension, Angle::from_degrees(angle))
+    setting_with_extension(torque, lever, extension, Angle::from_degrees(angle))
+        .map(Some)
         .map_err(|_| {
             inp.out_of_range(
                 "extension",
@@ -33,17 +38,22 @@ pub(super) fn set_to(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<Tor
                 ),
                 "turn it across the wrench",
             )
-        })?;
+        })
+}
+
+/// The setting leads the answer: it is what the hand needs.
+pub(super) fn set_to(inp: &Inputs, case: &Case, setting: Torque, a: &mut Answer) {
     let (inch, metric) = torque_places(setting);
-    a.line("set-to", setting).places(inch, metric).says(
-        "So that the screw gets the torque above. Hold the wrench at the middle of its grip.",
-    );
-    Ok(setting)
+    a.line("set-to", setting).places(inch, metric).says(format!(
+        "With this adapter; the screw then gets {}. Hold the wrench at the middle of its grip.",
+        show_torque(inp, case.torque)
+    ));
 }
 
 /// The step of the working that belongs to an adapter.
-pub(super) fn working(inp: &Inputs, torque: Torque, setting: Torque, a: &mut Answer) {
-    let (Some(lever), Some(extension), Some(angle)) = (
+pub(super) fn working(inp: &Inputs, torque: Torque, setting: Option<Torque>, a: &mut Answer) {
+    let (Some(setting), Some(lever), Some(extension), Some(angle)) = (
+        setting,
         inp.opt::<Length>("lever"),
         inp.opt::<Length>("extension"),
         angle(inp),
@@ -70,18 +80,8 @@ pub(super) fn working(inp: &Inputs, torque: Torque, setting: Torque, a: &mut Ans
     });
 }
 
-/// The three rounds of a joint with several screws.
-pub(super) fn passes(inp: &Inputs, setting: Torque, a: &mut Answer) {
-    let part = |share: f64| show_torque(inp, setting * share);
-    let text = format!("{}, {}, {}", part(0.3), part(0.6), part(1.0));
-    a.words("passes", text).says(
-        "30, 60 and 100 %, each next screw straight across, then again at 100 % until none turns.",
-    );
-    a.source(&PASSES);
-}
-
-/// Whether the wrench of the shop reads it.
-pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(), Stop> {
+/// The range of the wrench.
+fn range(inp: &Inputs) -> Result<(Torque, Torque), Stop> {
     let (low, high): (Torque, Torque) = (inp.get("wrench-low")?, inp.get("wrench-high")?);
     if low > high {
         return Err(Stop::fault(
@@ -91,18 +91,55 @@ pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(),
             "swap the two",
         ));
     }
-    let range = format!("{} to {}", show_torque(inp, low), show_torque(inp, high));
+    Ok((low, high))
+}
+
+/// The three rounds of a joint with several screws, and which of them the wrench cannot read.
+pub(super) fn passes(inp: &Inputs, setting: Torque, a: &mut Answer) -> Result<(), Stop> {
+    let (low, _) = range(inp)?;
+    let (inch, metric) = torque_places(setting);
+    let part = |share: f64| inp.show_to(setting * share, inch, metric);
+    let mut says =
+        "30, 60 and 100%, each next screw straight across, then again at 100% until none turns."
+            .to_owned();
+    let below: Vec<String> = ROUNDS
+        .into_iter()
+        .filter(|&share| share < 1.0 && setting * share < low)
+        .map(part)
+        .collect();
+    if !below.is_empty() {
+        says = format!(
+            "{says} Not on this wrench, which starts at {}: {}. Take a smaller one for that, or snug the screws by feel.",
+            show_torque(inp, low),
+            below.join(" and ")
+        );
+    }
+    a.words("passes", ROUNDS.map(part).join(", ")).says(says);
+    a.source(&PASSES);
+    Ok(())
+}
+
+/// Whether the wrench reads what is to be set.
+pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(), Stop> {
+    let (low, high) = range(inp)?;
+    let (inch, metric) = torque_places(high);
+    let range = format!(
+        "{} to {}",
+        inp.show_to(low, inch, metric),
+        inp.show_to(high, inch, metric)
+    );
     let text = match reach(torque, low, high) {
-        Reach::Good => format!("reads it ({range})"),
+        Reach::Good => format!("reads {} ({range})", show_torque(inp, torque)),
         Reach::BelowFifth => format!(
-            "reads it, but below {}, 20 % of its top, where it is not accurate",
+            "reads {}, but that is below {}, 20% of its top, where it is not accurate",
+            show_torque(inp, torque),
             show_torque(inp, high * 0.2)
         ),
         Reach::TooSmall => format!("starts at {}: take a smaller one", show_torque(inp, low)),
         Reach::TooLarge => format!("ends at {}: take a larger one", show_torque(inp, high)),
     };
     a.words("wrench", text)
-        .says("The accuracy of a torque wrench is promised from 20 % of its top.");
+        .says("The accuracy of a torque wrench is promised from 20% of its top.");
     a.source(&WRENCH);
     Ok(())
 }

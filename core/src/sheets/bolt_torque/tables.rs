@@ -2,32 +2,29 @@
 
 use super::sources::{ARMY, OLDER, VDI};
 use super::strength::Strength;
+use super::working::Case;
 use super::{scatter_row, torque_places};
 use crate::fastener::long_form::{self, Friction, Screw};
 use crate::fastener::{short_form, tension};
-use crate::quantity::{Force, Length, Number, Share, System, Torque};
+use crate::quantity::{Force, Number, Share, System, Torque};
 use crate::sheet::{Answer, Inputs, Source, Value};
 use crate::standards::nut_factors::{self, NutFactor};
 use crate::standards::{heads, preload_scatter, torque_lists};
 use crate::thread::{ThreadCall, ThreadSeries};
 
-pub(super) fn states(
-    inp: &Inputs,
-    d: Length,
-    clamp: Force,
-    torque: Torque,
-    proof_load: Force,
-    a: &mut Answer,
-) {
+pub(super) fn states(inp: &Inputs, case: &Case, a: &mut Answer) {
     if inp.quiet() {
         return;
     }
+    let (d, clamp, torque) = (case.thread.major, case.clamp, case.torque);
+    // the same decimals down the column: those of the torque above
+    let (inch, metric) = torque_places(torque);
     let chosen = inp.choice("state");
     let table = a.table(
         "states",
         "The same screw in other states",
         &[
-            "Thread and head",
+            "Lubrication and finish",
             "Nut factor",
             "Torque for this clamp",
             "Clamp at this torque",
@@ -41,9 +38,8 @@ pub(super) fn states(
         ) else {
             return;
         };
-        let (inch, metric) = torque_places(t);
-        let clamp_cell = if f > proof_load {
-            Value::words("past the proof load")
+        let clamp_cell = if f > case.proof_load {
+            Value::words(format!("past the {} load", case.strength.limit_name()))
         } else {
             Value::of(f)
         };
@@ -63,7 +59,7 @@ pub(super) fn states(
             line(s, k, source, false);
         }
     }
-    table.note("Where two sources differ the lower nut factor is used: a torque from it may leave the screw slacker, never tighter.");
+    table.note("Where two sources differ the lower nut factor is used: a torque from it may leave the screw looser, never tighter.");
 }
 
 pub(super) fn methods(inp: &Inputs, clamp: Force, a: &mut Answer) {
@@ -97,25 +93,28 @@ pub(super) fn methods(inp: &Inputs, clamp: Force, a: &mut Answer) {
             ])
             .chosen(chosen.is_some_and(|c| c.key == s.key));
     }
-    table.note("The lists disagree on ultrasonic: 1 % in one, 10 % in the other.");
+    table.note(format!(
+        "The lists disagree on ultrasonic: 1% in one, {}% in the other.",
+        crate::calls::notation::plain(preload_scatter::ULTRASONIC_OTHER_PERCENT, 0)
+    ));
 }
 
-/// Printed lists for this size and grade, beside our figure.
-pub(super) fn lists(
-    inp: &Inputs,
-    thread: ThreadCall,
-    strength: &Strength,
-    torque: Torque,
-    a: &mut Answer,
-) {
+/// Published lists for this size and grade, beside our figure.
+pub(super) fn lists(inp: &Inputs, case: &Case, a: &mut Answer) {
     if inp.quiet() {
         return;
     }
+    let Case {
+        thread,
+        ref strength,
+        torque,
+        ..
+    } = *case;
     let (size, key) = (thread.major, strength.grade.key);
     let mut found: Vec<(&'static str, Torque, &'static Source)> = Vec::new();
     if let Some(t) = vdi(thread, strength) {
         found.push((
-            "90 % of the yield strength, friction 0.14, hexagon head",
+            "90% of the yield strength, friction 0.14, hexagon head",
             t,
             &VDI,
         ));
@@ -132,20 +131,18 @@ pub(super) fn lists(
     if !thread.series.is_metric()
         && let Some(t) = torque_lists::army_limit(size, key)
     {
-        found.push(("vehicle limit, clean and dry, 10 %", t, &ARMY));
+        found.push(("vehicle limit, clean and dry, 10%", t, &ARMY));
     }
     if found.is_empty() {
         return;
     }
     let table = a.table(
         "lists",
-        "What printed lists say",
+        "What published lists say",
         &["Basis", "Torque", "List"],
     );
-    let cell = |t: Torque| {
-        let (inch, metric) = torque_places(t);
-        Value::of(t).places(inch, metric)
-    };
+    let (inch, metric) = torque_places(torque);
+    let cell = |t: Torque| Value::of(t).places(inch, metric);
     table
         .row(vec![
             Value::words("this answer"),
@@ -166,7 +163,7 @@ pub(super) fn lists(
     }
 }
 
-/// VDI 2230:2003 at 90 % of yield, friction 0.14 in thread and head, for metric steel screws with a hexagon head.
+/// VDI 2230:2003 at 90% of yield, friction 0.14 in thread and head, for metric steel screws with a hexagon head.
 fn vdi(thread: ThreadCall, strength: &Strength) -> Option<Torque> {
     if !thread.series.is_metric() || strength.row.proof.is_none() {
         return None;

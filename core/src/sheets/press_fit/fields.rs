@@ -33,35 +33,35 @@ const ROUGH: &[When] = &[when("smoothing", &["din-7190"])];
 const fn modulus(id: &'static str, label: &'static str, when: &'static [When]) -> Field {
     Field::quantity(id, label, Kind::Stress, const { &[&KSI, &GPA, &MPA] })
         .example("29000 ksi")
-        .range(1000.0, 1_000_000.0, "from plastics to carbide")
+        .range(1000.0, 1_000_000.0, "moduli from plastics to carbide")
         .when(when)
 }
 const fn poisson(id: &'static str, label: &'static str, when: &'static [When]) -> Field {
     Field::number(id, label)
         .example("0.3")
-        .range(0.0, 0.5, "what solids have")
+        .range(0.0, 0.5, "Poisson's ratio lies between 0 and 0.5")
         .when(when)
 }
 const fn grows(id: &'static str, label: &'static str, when: &'static [When]) -> Field {
     Field::quantity(id, label, Kind::Expansion, const { &[&PER_F, &PER_K] })
         .example("17.3 um/m-K")
-        .hint("For the heating. Empty: the list’s figure, where it has one.")
-        .range(0.1, 200.0, "from invar to plastics")
+        .hint("For heating and cooling. Left empty: the list's figure, where it has one.")
+        .range(0.1, 200.0, "from low-expansion alloys to plastics")
         .when(when)
         .optional()
 }
 const fn strength(id: &'static str, label: &'static str) -> Field {
     Field::quantity(id, label, Kind::Stress, const { &[&KSI, &MPA, &PSI] })
         .example("36 ksi")
-        .hint("Checked against the stress; for cast iron, its tensile strength.")
-        .range(1.0, 5000.0, "what metals bear")
+        .hint("For cast iron, its tensile strength. Left empty: the least usual strength of the material.")
+        .range(1.0, 5000.0, "strengths from lead to hard steel")
         .optional()
 }
 const fn rz(id: &'static str, label: &'static str) -> Field {
     Field::quantity(id, label, Kind::Length, const { &[&MICROINCH, &MICRON] })
         .example("6.3 um")
         .hint("Rz, the mean height of the profile, not Ra.")
-        .range_mm(0.0, 0.2, "from lapped to rough turned")
+        .range_mm(0.0, 0.2, "roughness from lapped to rough turned")
         .when(ROUGH)
 }
 
@@ -84,32 +84,40 @@ pub(super) static FIELDS: &[Field] = &[
         .when(FIT),
     Field::length("hole", "Hole as measured")
         .example("0.9990 in")
-        .range_mm(0.1, 2000.0, "what a shop presses")
+        .range_mm(0.1, 2000.0, "joints up to 2 m (79 in)")
         .when(SIZES)
         .measured()
         .monotonic(),
     Field::length("shaft", "Shaft as measured")
         .example("1.0004 in")
-        .range_mm(0.1, 2000.0, "what a shop presses")
+        .range_mm(0.1, 2000.0, "joints up to 2 m (79 in)")
         .when(SIZES)
         .measured()
         .monotonic(),
     Field::length("outside", "Outside diameter of the hub")
         .example("2 in")
-        .hint("The smallest round that fits in it, where it is not round.")
-        .range_mm(0.2, 10_000.0, "larger than the joint")
+        .hint("Where it is not round: the largest circle that fits inside it.")
+        .range_mm(
+            0.2,
+            10_000.0,
+            "hubs up to 10 m (394 in), larger than the joint",
+        )
         .measured()
         .monotonic(),
     Field::length("bore", "Bore of the shaft")
         .preset("0 in")
         .example("1/4 in")
         .hint("0 for a solid shaft.")
-        .range_mm(0.0, 2000.0, "smaller than the joint")
+        .range_mm(
+            0.0,
+            2000.0,
+            "bores up to 2 m (79 in), smaller than the joint",
+        )
         .measured()
         .monotonic(),
     Field::length("length", "Length of the joint")
         .example("1 1/4 in")
-        .range_mm(0.1, 5000.0, "what a shop presses")
+        .range_mm(0.1, 5000.0, "joints up to 5 m (197 in) long")
         .measured()
         .monotonic(),
     Field::choice("hub", "Hub", &MATERIALS),
@@ -131,11 +139,11 @@ pub(super) static FIELDS: &[Field] = &[
     ),
     Field::number("coefficient", "Coefficient of friction")
         .example("0.12")
-        .range(0.01, 1.0, "from greased to galled")
+        .range(0.01, 1.0, "friction from greased to rough and dry")
         .when(&[when("friction", &["own"])]),
     Field::choice(
         "smoothing",
-        "Loss by smoothing in the press",
+        "Interference lost to roughness",
         &[
             choice("none", "leave it out"),
             choice("din-7190", "by DIN 7190"),
@@ -146,37 +154,31 @@ pub(super) static FIELDS: &[Field] = &[
     rz("rz-shaft", "Roughness Rz of the shaft"),
     strength("hub-strength", "Yield strength of the hub"),
     strength("shaft-strength", "Yield strength of the shaft"),
-    Field::length("room", "Room for putting together hot")
+    Field::length("room", "Assembly clearance when hot")
         .seldom()
         .preset("0.001 in")
         .example("0.001 in")
-        .hint("On the diameter, more than none, or it seizes half way.")
-        .range_mm(0.0, 1.0, "more needs needless heat"),
+        .hint("On the diameter. With none the parts seize halfway.")
+        .range_mm(0.0, 1.0, "clearances up to 1 mm (0.039 in)"),
 ];
 
 pub(super) static RESULTS: &[Res] = &[
-    Res::of("force", "Press force, tightest pair", Kind::Force),
-    Res::of("torque", "Torque it holds, loosest pair", Kind::Torque),
-    Res::of("hold", "Push it holds, loosest pair", Kind::Force),
+    Res::of("force", "Press force at most interference", Kind::Force),
+    Res::of("force-tons", "The same in US tons", Kind::Force),
+    Res::of("torque", "Torque it holds", Kind::Torque),
+    Res::of("hold", "Axial load it holds", Kind::Force),
     Res::of("heat", "Heat the hub by", Kind::TemperatureDifference),
-    Res::of(
-        "chill",
-        "Chill the shaft instead by",
-        Kind::TemperatureDifference,
-    ),
+    Res::of("heat-to", "Heat the hub to about", Kind::Temperature),
+    Res::of("chill", "Or cool the shaft by", Kind::TemperatureDifference),
     Res::of("interference", "Interference", Kind::Length),
     Res::of("rule", "Interference by the shop rule", Kind::Length),
     Res::of("pressure", "Pressure in the joint", Kind::Stress),
-    Res::of("hub-stress", "Tension in the hub at its bore", Kind::Stress),
+    Res::of(
+        "hub-stress",
+        "Hoop stress in the hub at its bore",
+        Kind::Stress,
+    ),
     Res::of("shaft-stress", "Hoop stress in the shaft", Kind::Stress),
-    Res::of(
-        "hub-compare",
-        "To compare with the hub's yield",
-        Kind::Stress,
-    ),
-    Res::of(
-        "shaft-compare",
-        "To compare with the shaft's yield",
-        Kind::Stress,
-    ),
+    Res::of("hub-compare", "Hub stress against yield", Kind::Stress),
+    Res::of("shaft-compare", "Shaft stress against yield", Kind::Stress),
 ];

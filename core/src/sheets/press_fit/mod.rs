@@ -1,23 +1,22 @@
 //! What does it take to press or shrink this fit together, and what does it then hold?
 
+mod care;
+mod draw;
 mod fields;
+mod lines;
 mod tell;
 
 use super::fit_limits::stop as fit_stop;
 use crate::calls::fit::{FitCall, read};
-use crate::fit::press::{
-    Elastic, Joint, PressFault, Stresses, shop_allowance, smoothed, temperature,
-};
-use crate::fit::sources::SHRUNK;
+use crate::fit::press::{Elastic, Joint, PressFault, Stresses, smoothed};
 use crate::fit::{Band, inch, iso};
-use crate::quantity::units::{KSI, MPA, PSI};
-use crate::quantity::{Expansion, Length, Number, Stress, TemperatureDifference};
+use crate::quantity::{Expansion, Length, Number, Stress};
 use crate::sheet::*;
 use crate::standards::fit_materials::FIT_MATERIALS;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "press-fit",
-    revision: 2,
+    revision: 3,
     title: "Force and heat for a press fit",
     question: "How hard to press, how hot to shrink, and what will it hold?",
     aside: "fit or sizes, hub, length",
@@ -29,6 +28,9 @@ pub(super) static SHEET: Sheet = Sheet {
         "drive fit",
         "arbor press",
         "tonnage",
+        "tons",
+        "shrink",
+        "chill",
         "bushing",
         "bearing",
         "heat",
@@ -49,16 +51,18 @@ pub(super) static SHEET: Sheet = Sheet {
             ("length", "1 1/4 in"),
         ],
         &[
-            ("size", "16 mm"),
-            ("fit", "H7/s6"),
-            ("outside", "30 mm"),
-            ("length", "20 mm"),
+            ("size", "25 mm"),
+            ("fit", "H7/p6"),
+            ("outside", "50 mm"),
+            ("bore", "18 mm"),
+            ("length", "25 mm"),
             ("hub", "cast-iron"),
+            ("shaft-material", "bronze"),
         ],
         &[
             ("from", "sizes"),
             ("hole", "0.6240 in"),
-            ("shaft", "0.6252 in"),
+            ("shaft", "0.6246 in"),
             ("outside", "1 1/4 in"),
             ("length", "7/8 in"),
             ("hub", "cast-iron"),
@@ -76,6 +80,10 @@ struct Part {
     grows: Option<Expansion>,
     /// By another list, where two differ.
     grows_also: Option<Expansion>,
+    /// The least usual strength of its material; none where that is not in the list.
+    least: Option<Stress>,
+    /// It cracks and does not yield.
+    brittle: bool,
 }
 
 fn part(inp: &Inputs, choice: &str, ids: [&'static str; 3]) -> Result<Part, Stop> {
@@ -93,6 +101,8 @@ fn part(inp: &Inputs, choice: &str, ids: [&'static str; 3]) -> Result<Part, Stop
                 },
                 grows: own.or(row.expansion),
                 grows_also: row.expansion_high.filter(|_| own.is_none()),
+                least: Some(row.strength),
+                brittle: row.brittle,
             },
             None => Part {
                 elastic: Elastic {
@@ -101,6 +111,8 @@ fn part(inp: &Inputs, choice: &str, ids: [&'static str; 3]) -> Result<Part, Stop
                 },
                 grows: own,
                 grows_also: None,
+                least: None,
+                brittle: false,
             },
         },
     )
@@ -112,7 +124,7 @@ struct Case {
     outside: Length,
     bore: Length,
     length: Length,
-    room: Length,
+    clearance: Length,
     hub: Part,
     shaft: Part,
     band: Option<Band>,
@@ -184,7 +196,7 @@ fn case(inp: &Inputs) -> Result<Case, Stop> {
         return Err(Stop::withheld(
             "rz-hole",
             inp.show(interference.1),
-            "smoothing in the press takes up all the interference",
+            "the roughness takes up all the interference when the parts are pressed",
             "take finer surfaces or a tighter fit",
         ));
     }
@@ -193,7 +205,7 @@ fn case(inp: &Inputs) -> Result<Case, Stop> {
         outside: inp.get("outside")?,
         bore: inp.get("bore")?,
         length: inp.get("length")?,
-        room: inp.get("room")?,
+        clearance: inp.get("room")?,
         hub: part(inp, "hub", ["hub-modulus", "hub-poisson", "hub-growth"])?,
         shaft: part(
             inp,
@@ -222,23 +234,48 @@ fn press_stop(fault: PressFault) -> Stop {
     )
 }
 
+/// The largest interference that keeps a part's stress under a strength.
+fn most_interference(joint: &Joint, most: Stress, stress: Stress, strength: Stress) -> Length {
+    joint.interference_for(most * (strength / stress))
+}
+
 /// Refuses numbers past the elastic range, where the strength was given.
-fn within_yield(inp: &Inputs, stresses: &Stresses) -> Result<(), Stop> {
-    for (id, stress, name) in [
-        ("hub-strength", stresses.hub_equivalent, "hub"),
-        ("shaft-strength", stresses.shaft_equivalent, "shaft"),
+fn within_yield(
+    inp: &Inputs,
+    c: &Case,
+    joint: &Joint,
+    most: Stress,
+    stresses: &Stresses,
+) -> Result<(), Stop> {
+    for (id, stress, name, part) in [
+        ("hub-strength", stresses.hub_equivalent, "hub", &c.hub),
+        (
+            "shaft-strength",
+            stresses.shaft_equivalent,
+            "shaft",
+            &c.shaft,
+        ),
     ] {
-        if let Some(strength) = inp.opt::<Stress>(id)
-            && stress > strength
-        {
+        let Some(strength) = inp.opt::<Stress>(id) else {
+            continue;
+        };
+        if stress > strength {
+            let fails = if part.brittle {
+                "it cracks"
+            } else {
+                "it yields, and the elastic formula no longer holds"
+            };
             return Err(Stop::withheld(
                 id,
-                inp.show(strength),
+                lines::stress(inp, strength),
                 format!(
-                    "at the tightest pair the {name} comes to {}: it yields, and the elastic formula no longer holds",
-                    inp.show(stress)
+                    "at the most interference the {name} comes to {}: {fails}",
+                    lines::stress(inp, stress)
                 ),
-                "take less interference, a thicker hub or a stronger material",
+                format!(
+                    "take {} of interference or less, a thicker hub or a stronger material",
+                    lines::small(inp, most_interference(joint, most, stress, strength))
+                ),
             ));
         }
     }
@@ -258,142 +295,15 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let most = joint.pressure(c.acting.1).map_err(press_stop)?;
     let least = joint.pressure(c.acting.0).unwrap_or(Stress::ZERO);
     let stresses = joint.stresses(most);
-    within_yield(inp, &stresses)?;
+    within_yield(inp, &c, &joint, most, &stresses)?;
 
     let mut a = inp.answer();
-    strength_lines(&mut a, &c, &joint, (least, most));
-    heat_lines(inp, &mut a, &c)?;
-    stress_lines(inp, &mut a, &c, (least, most), &stresses);
+    lines::strength(&mut a, &c, &joint, (least, most));
+    lines::heat(inp, &mut a, &c)?;
+    lines::stresses(inp, &mut a, &c, (least, most), &stresses);
+    care::strength(inp, &mut a, &c, &joint, most, &stresses);
     if !inp.quiet() {
         tell::tell(inp, &mut a, &c, &joint, (least, most), &stresses);
     }
     Ok(a)
-}
-
-/// What presses it on, and what it holds. With measured parts there is but one pair.
-fn strength_lines(a: &mut Answer, c: &Case, joint: &Joint, (least, most): (Stress, Stress)) {
-    let (low, high) = c.friction;
-    let middle = f64::midpoint(low, high);
-    let (friction, figured) = if low < high {
-        (
-            format!("friction {} to {}", tell::two(low), tell::two(high)),
-            "; figured with the middle.",
-        )
-    } else {
-        (format!("friction {}", tell::two(low)), ".")
-    };
-    let force = |p: Stress, f: f64| joint.axial_force(p, c.length, f);
-    let torque = |f: f64| joint.torque(least, c.length, f);
-    let slip = "At the moment of slip, no factor of safety.";
-    let single = c.band.is_none();
-    let line = a
-        .line("force", force(most, middle))
-        .says(format!("At full length, {friction}{figured}"));
-    if single {
-        line.label("Press force");
-    }
-    if low < high {
-        line.band(force(most, low), force(most, high), friction.clone());
-    }
-    let line = a.line("torque", torque(middle)).says(slip);
-    if single {
-        line.label("Torque it holds");
-    }
-    if low < high && least > Stress::ZERO {
-        line.band(torque(low), torque(high), friction.clone());
-    }
-    let line = a.line("hold", force(least, middle)).says(slip);
-    if single {
-        line.label("Push it holds");
-    }
-    if low < high && least > Stress::ZERO {
-        line.band(force(least, low), force(least, high), friction);
-    }
-}
-
-/// How far liquid nitrogen at -196 °C lies below a room of 20 °C.
-const COLDEST: TemperatureDifference = TemperatureDifference::from_kelvins(216.0);
-
-fn heat_lines(inp: &Inputs, a: &mut Answer, c: &Case) -> Result<(), Stop> {
-    for (id, part) in [("heat", &c.hub), ("chill", &c.shaft)] {
-        let Some(grows) = part.grows else { continue };
-        let change =
-            temperature(c.diameter, c.interference.1, c.room, grows).map_err(press_stop)?;
-        if id == "chill" && change > COLDEST {
-            continue;
-        }
-        let also = part
-            .grows_also
-            .and_then(|grows| temperature(c.diameter, c.interference.1, c.room, grows).ok());
-        let line = a.line(id, change).says(format!(
-            "Against the other part, {}with {} of room on the diameter.",
-            if c.band.is_some() {
-                "tightest pair, "
-            } else {
-                ""
-            },
-            inp.show_plain(c.room)
-        ));
-        if let Some(less) = also {
-            line.band(less, change, "two lists of expansion");
-        }
-    }
-    Ok(())
-}
-
-fn stress_lines(
-    inp: &Inputs,
-    a: &mut Answer,
-    c: &Case,
-    (least, most): (Stress, Stress),
-    stresses: &Stresses,
-) {
-    let pair = if c.band.is_some() {
-        "Tightest pair. "
-    } else {
-        ""
-    };
-    let smooth = if inp.choice("smoothing") == "din-7190" {
-        ", after smoothing"
-    } else {
-        ""
-    };
-    let line = a.line("interference", c.acting.1).places(5, 4);
-    line.says(format!("{pair}On the diameter{smooth}."));
-    if c.acting.0 < c.acting.1 {
-        line.band(c.acting.0, c.acting.1, "limits of the fit");
-    }
-    a.line("rule", shop_allowance(c.diameter))
-        .places(5, 4)
-        .says("A thousandth to the inch of diameter, for shrunk fits in iron and steel.");
-    a.source(&SHRUNK);
-    let line = a
-        .line("pressure", most)
-        .units(&PSI, &MPA)
-        .says(format!("{pair}Even over the length."));
-    if least < most {
-        line.band(least, most, "limits of the fit");
-    }
-    for (id, value, says) in [
-        ("hub-stress", stresses.hub_hoop, "Tension, at the bore."),
-        (
-            "shaft-stress",
-            stresses.shaft_hoop,
-            "At the surface; a minus is compression.",
-        ),
-        (
-            "hub-compare",
-            stresses.hub_equivalent,
-            "Hoop less radial stress (largest shear), at the bore.",
-        ),
-        (
-            "shaft-compare",
-            stresses.shaft_equivalent,
-            "Largest difference of stresses (largest shear).",
-        ),
-    ] {
-        a.line(id, value)
-            .units(&KSI, &MPA)
-            .says(format!("{pair}{says}"));
-    }
 }

@@ -1,32 +1,18 @@
-//! How was the press fit figured, what is to be minded, and how does it look?
+//! How was the press fit worked out, in numbers that can be worked again?
 
 use super::super::fit_limits::tell::recalled;
-use super::Case;
+use super::lines::{small, stress, two};
+use super::{Case, care, draw};
 use crate::calls::fit::{FitCall, read};
+use crate::fit::Limits;
 use crate::fit::press::{Joint, Stresses, temperature};
 use crate::fit::sources::*;
-use crate::fit::{KindOfFit, Limits};
-use crate::quantity::units::{KSI, MICRON, MPA, NUMBER, PER_F, PER_K, THOU};
+use crate::quantity::units::{INCH, KSI, MM, MPA, NUMBER, PER_F, PER_K};
 use crate::quantity::{Expansion, Length, Stress, System, decimal};
 use crate::sheet::*;
 
-/// A bare number with two decimals.
-pub(super) fn two(number: f64) -> String {
-    decimal(number, &NUMBER, 2)
-}
-
 fn four(number: f64) -> String {
     decimal(number, &NUMBER, 4)
-}
-
-/// Stress in ksi or MPa.
-fn stress(inp: &Inputs, stress: Stress) -> String {
-    let value = Value::of(stress).units(&KSI, &MPA);
-    match inp.system() {
-        System::Inch => value.places(2, 2),
-        System::Metric => value.places(1, 1),
-    }
-    .text_with_unit(inp.system())
 }
 
 /// Young's modulus in ksi or MPa.
@@ -37,10 +23,11 @@ fn modulus(inp: &Inputs, modulus: Stress) -> String {
         .text_with_unit(inp.system())
 }
 
-fn small(inp: &Inputs, length: Length) -> String {
+/// A small length in inches or millimeters, for a formula beside the diameter.
+fn beside(inp: &Inputs, length: Length) -> String {
     Value::of(length)
-        .units(&THOU, &MICRON)
-        .places(2, 1)
+        .units(&INCH, &MM)
+        .places(5, 5)
         .text_with_unit(inp.system())
 }
 
@@ -82,50 +69,8 @@ pub(super) fn tell(
         }
     }
     a.source(&FRICTION);
-    if c.shaft.grows.is_some() && a.get("chill").is_none() {
-        a.note("cold-not-enough", "Cold", "Chilling alone would take more than liquid nitrogen gives (216 K, 389 °F below the room). Heat the hub as well.");
-    } else if a.get("chill").is_some() {
-        a.note("cold-by-what", "Cold", "Dry ice gives about 98 K (177 °F) below the room, liquid nitrogen about 216 K (389 °F).");
-    }
-    if c.band
-        .is_some_and(|band| band.kind() == KindOfFit::Transition)
-    {
-        a.note("transition", "Transition", "The loosest pair has room: it holds nothing. Measure, and figure with the measured parts.");
-    }
-    if c.friction.0 < c.friction.1 {
-        a.note("friction", "Friction", "It is a range from common practice. Choose a press for the high end; count on the low end to hold.");
-    }
-    for (name, part) in [("hub", &c.hub), ("shaft", &c.shaft)] {
-        if part.grows.is_none() {
-            a.note(
-                "heat-limit",
-                "Heat",
-                format!(
-                    "We have no verified figure for the expansion of this {name}: enter your own."
-                ),
-            );
-        }
-    }
-    a.note("shrink-or-press", "Shrink or press", "With the same interference a shrink fit held 3.66 times as much endwise and 3.2 times in torsion in old tests.");
-    a.source(&JONES);
-    a.note(
-        "thick-ring",
-        "The formula",
-        "Elastic, hub and shaft of one length, nothing turning fast. The ends of a long shaft raise the stress at the edge of the hub.",
-    );
-    a.stop(
-        "press-guard",
-        "Before you press",
-        "Start square with a lead, support the hub close round the hole, stand clear of the line of force, wear eye protection. \
-         Cast iron and hard parts break without warning. Stop when the force passes the high figure.",
-    );
-    a.stop(
-        "heat-guard",
-        "Before you heat",
-        "Heat evenly, away from oil and solvent, with gloves and tongs; the parts seize in seconds. Hardened parts lose their temper, \
-         bearings and seals their grease. With dry ice or liquid nitrogen: air the room, cover skin and eyes.",
-    );
-    a.draw(|| section(inp, c));
+    care::cautions(inp, a, c);
+    a.draw(|| draw::section(inp, c));
 }
 
 fn interference(inp: &Inputs, w: &mut Work, c: &Case) {
@@ -152,7 +97,7 @@ fn interference(inp: &Inputs, w: &mut Work, c: &Case) {
             "δ = shaft − hole = {} − {} = {}",
             inp.show_plain(c.diameter + most),
             inp.show_plain(c.diameter),
-            small(inp, most)
+            beside(inp, most)
         )],
     };
     if inp.choice("smoothing") == "din-7190" {
@@ -161,7 +106,7 @@ fn interference(inp: &Inputs, w: &mut Work, c: &Case) {
             inp.opt("rz-shaft").unwrap_or(Length::ZERO),
         );
         lines.push(format!(
-            "after smoothing: δ − 0.8 (Rz hole + Rz shaft) = {} − 0.8 ({} + {}) = {}",
+            "less the roughness: δ − 0.8 (Rz hole + Rz shaft) = {} − 0.8 × ({} + {}) = {}",
             small(inp, most),
             small(inp, hole),
             small(inp, shaft),
@@ -178,7 +123,7 @@ fn pressure(inp: &Inputs, w: &mut Work, c: &Case, joint: &Joint, most: Stress) {
     let (h, s) = (joint.hub_factor(), joint.shaft_factor());
     w.step(
         if c.band.is_some() {
-            "Pressure, tightest pair"
+            "Pressure at most interference"
         } else {
             "Pressure"
         },
@@ -196,8 +141,8 @@ fn pressure(inp: &Inputs, w: &mut Work, c: &Case, joint: &Joint, most: Stress) {
             ),
             "p = δ / (d ((H + νh)/Eh + (S − νs)/Es))".into(),
             format!(
-                "p = {} / ({} (({} + {})/{} + ({} − {})/{})) = {}",
-                small(inp, c.acting.1),
+                "p = {} / ({} × (({} + {}) / {} + ({} − {}) / {})) = {}",
+                beside(inp, c.acting.1),
                 inp.show(c.diameter),
                 four(h),
                 four(hub.poisson),
@@ -229,7 +174,7 @@ fn stress_steps(inp: &Inputs, w: &mut Work, joint: &Joint, most: Stress, stresse
                 stress(inp, stresses.shaft_hoop)
             ),
             format!(
-                "hub, to compare = hoop + p = {} + {} = {}",
+                "hub, against yield = hoop + p = {} + {} = {}",
                 stress(inp, stresses.hub_hoop),
                 stress(inp, most),
                 stress(inp, stresses.hub_equivalent)
@@ -241,31 +186,34 @@ fn stress_steps(inp: &Inputs, w: &mut Work, joint: &Joint, most: Stress, stresse
 
 fn forces(inp: &Inputs, w: &mut Work, c: &Case, joint: &Joint, least: Stress, most: Stress) {
     let middle = f64::midpoint(c.friction.0, c.friction.1);
-    let put_in = |p: Stress| {
+    // ksi and inches give thousands of lbf, lbf and inches in-lb; MPa and millimeters give N and thousandths of N·m
+    let (formula, thousand, turn, divisor) = match inp.system() {
+        System::Inch => (
+            "F = 1000 f p π d l (p in ksi)",
+            "1000 × ",
+            "T = F d/24",
+            "24",
+        ),
+        System::Metric => ("F = f p π d l", "", "T = F d/2000", "2000"),
+    };
+    let push = |name: &str, p: Stress| {
         format!(
-            "{} × {} × π × {} × {}",
+            "{name} = {thousand}{} × {} × π × {} × {} = {}",
             two(middle),
-            stress(inp, p),
+            precise(inp, p),
             inp.show(c.diameter),
-            inp.show(c.length)
+            inp.show(c.length),
+            inp.show(joint.axial_force(p, c.length, middle))
         )
     };
     w.step(
         "Force and torque",
         &[
-            "F = f p π d l".into(),
+            formula.into(),
+            push("press", most),
+            push("hold", least),
             format!(
-                "press = {} = {}",
-                put_in(most),
-                inp.show(joint.axial_force(most, c.length, middle))
-            ),
-            format!(
-                "hold = {} = {}",
-                put_in(least),
-                inp.show(joint.axial_force(least, c.length, middle))
-            ),
-            format!(
-                "T = F d/2 = {} × {}/2 = {}",
+                "{turn} = {} × {} / {divisor} = {}",
                 inp.show(joint.axial_force(least, c.length, middle)),
                 inp.show(c.diameter),
                 inp.show(joint.torque(least, c.length, middle))
@@ -273,6 +221,15 @@ fn forces(inp: &Inputs, w: &mut Work, c: &Case, joint: &Joint, least: Stress, mo
         ],
         &SHIGLEY,
     );
+}
+
+/// Stress with more figures, so that the product comes out as printed.
+fn precise(inp: &Inputs, stress: Stress) -> String {
+    Value::of(stress)
+        .units(&KSI, &MPA)
+        .places(4, 3)
+        .all_figures()
+        .text_with_unit(inp.system())
 }
 
 fn heat(inp: &Inputs, w: &mut Work, c: &Case, chills: bool) {
@@ -286,17 +243,17 @@ fn heat(inp: &Inputs, w: &mut Work, c: &Case, chills: bool) {
         if title.starts_with("Cold") && !chills {
             continue;
         }
-        let Ok(rise) = temperature(c.diameter, c.interference.1, c.room, grows) else {
+        let Ok(rise) = temperature(c.diameter, c.interference.1, c.clearance, grows) else {
             continue;
         };
         w.step(
             title,
             &[
-                "ΔT = (δ + room)/(α d)".into(),
+                "ΔT = (δ + clearance)/(α d)".into(),
                 format!(
-                    "ΔT = ({} + {})/({} × 10⁻⁶ × {}) = {}",
-                    small(inp, c.interference.1),
-                    small(inp, c.room),
+                    "ΔT = ({} + {}) / ({} × 10⁻⁶ × {}) = {}",
+                    beside(inp, c.interference.1),
+                    beside(inp, c.clearance),
                     growth(inp, grows),
                     inp.show(c.diameter),
                     inp.show(rise)
@@ -305,67 +262,4 @@ fn heat(inp: &Inputs, w: &mut Work, c: &Case, chills: bool) {
             &GROWTH,
         );
     }
-}
-
-/// Section through hub and shaft.
-fn section(inp: &Inputs, c: &Case) -> Drawing {
-    let (d, outside, bore, length) = (
-        c.diameter.mm() / 2.0,
-        c.outside.mm() / 2.0,
-        c.bore.mm() / 2.0,
-        c.length.mm(),
-    );
-    let over = length * 0.25;
-    let mut drawing = Drawing::new("Section through hub and shaft", true);
-    for side in [1.0, -1.0] {
-        let hub = [
-            pt(0.0, side * d),
-            pt(length, side * d),
-            pt(length, side * outside),
-            pt(0.0, side * outside),
-        ];
-        drawing.hatch(&hub);
-        drawing.path(Pen::Object, true, &hub);
-        if bore > 0.0 {
-            drawing.path(
-                Pen::Object,
-                false,
-                &[pt(-over, side * bore), pt(length + over, side * bore)],
-            );
-        }
-    }
-    drawing.path(
-        Pen::Object,
-        true,
-        &[
-            pt(-over, -d),
-            pt(length + over, -d),
-            pt(length + over, d),
-            pt(-over, d),
-        ],
-    );
-    drawing.path(
-        Pen::Centre,
-        false,
-        &[pt(-over * 1.6, 0.0), pt(length + over * 1.6, 0.0)],
-    );
-    drawing.dimension(
-        pt(0.0, outside),
-        pt(length, outside),
-        2.0,
-        inp.show(c.length),
-    );
-    drawing.dimension(
-        pt(length + over, d),
-        pt(length + over, -d),
-        2.0,
-        inp.show(c.diameter),
-    );
-    drawing.dimension(
-        pt(0.0, -outside),
-        pt(0.0, outside),
-        3.0,
-        inp.show(c.outside),
-    );
-    drawing
 }

@@ -1,7 +1,7 @@
 //! What is screwed into what: limits of the thread, strength of screw and hole?
 
 use super::{IRON, METAL};
-use crate::fastener::strip::{self, Failure, Limits};
+use crate::fastener::strip::{self, Failure, First, Limits, Needed};
 use crate::quantity::{Area, Length, Stress};
 use crate::sheet::{Inputs, Reason, Source, Stop};
 use crate::sheets::bolt_torque::strength::stop_of;
@@ -14,7 +14,6 @@ pub(super) struct Hole {
     pub(super) name: &'static str,
     pub(super) low: Stress,
     pub(super) tensile: Stress,
-    pub(super) shear_ratio: f64,
     pub(super) shear_ratio_high: f64,
     pub(super) rule_diameters: Option<f64>,
     pub(super) iron: bool,
@@ -31,7 +30,6 @@ impl Hole {
             name: "your own strength",
             low: tensile,
             tensile,
-            shear_ratio: H28_SHEAR_RATIO,
             shear_ratio_high: H28_SHEAR_RATIO,
             rule_diameters: None,
             iron: false,
@@ -43,7 +41,6 @@ impl Hole {
             name: row.name,
             low: row.low,
             tensile: row.tensile,
-            shear_ratio: row.shear_ratio,
             shear_ratio_high: row.shear_ratio_high,
             rule_diameters: Some(row.rule_diameters),
             iron: row.key.starts_with("iron"),
@@ -52,6 +49,29 @@ impl Hole {
     /// Where its strength comes from.
     pub(super) fn source(&self) -> &'static Source {
         if self.iron { &IRON } else { &METAL }
+    }
+}
+
+/// What fails first, by the one rule that all lines of an answer follow: shear is half of tensile strength (FED-STD-H28).
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub(super) enum Verdict {
+    /// The screw breaks, also with the lowest published strength of the tapped part.
+    Screw,
+    /// The screw breaks with the usual strength; with the lowest the tapped thread strips.
+    Doubtful,
+    /// A thread strips with the usual strength: the depth lies under the depth needed.
+    Thread(First),
+}
+
+impl Verdict {
+    /// In words.
+    pub(super) const fn words(self) -> &'static str {
+        match self {
+            Self::Screw => "the screw breaks",
+            Self::Doubtful => "in doubt: the tapped thread may strip",
+            Self::Thread(First::ScrewStrips) => "the screw's thread strips",
+            Self::Thread(_) => "the tapped thread strips",
+        }
     }
 }
 
@@ -67,17 +87,16 @@ pub(super) struct Case {
 
 impl Case {
     /// Depth needed in a part of this tensile strength.
-    pub(super) fn needed(&self, tensile: Stress) -> Result<Length, Stop> {
+    pub(super) fn needed(&self, tensile: Stress) -> Result<Needed, Stop> {
         strip::engagement_needed(&self.limits, self.stress_area, self.screw, tensile)
             .map_err(|e| stop_of(e, "thread"))
     }
-    /// The pulls at which each part gives.
+    /// The loads at which each part fails: screw and tapped part with their shear over tensile strength.
     pub(super) fn failure(
         &self,
         depth: Length,
         screw_ratio: f64,
-        tensile: Stress,
-        ratio: f64,
+        (tensile, ratio): (Stress, f64),
     ) -> Result<Failure, Stop> {
         strip::failure(
             &self.limits,
@@ -87,6 +106,19 @@ impl Case {
             (tensile, ratio),
         )
         .map_err(|e| stop_of(e, "depth"))
+    }
+    /// The loads by the rule, with the usual strength of the tapped part and with the lowest published one.
+    pub(super) fn by_rule(&self, depth: Length) -> Result<(Failure, Failure), Stop> {
+        let with = |tensile| self.failure(depth, H28_SHEAR_RATIO, (tensile, H28_SHEAR_RATIO));
+        Ok((with(self.hole.tensile)?, with(self.hole.low)?))
+    }
+    /// What fails first.
+    pub(super) fn verdict(usual: &Failure, low: &Failure) -> Verdict {
+        match (usual.first().0, low.first().0) {
+            (First::ScrewBreaks, First::ScrewBreaks) => Verdict::Screw,
+            (First::ScrewBreaks, _) => Verdict::Doubtful,
+            (thread, _) => Verdict::Thread(thread),
+        }
     }
 }
 
@@ -122,7 +154,7 @@ pub(super) fn limits(inp: &Inputs, thread: ThreadCall) -> Result<Limits, Stop> {
             return Err(inp.out_of_range(
                 "bore",
                 format!(
-                    "a bore from {} (basic) to below {} (pitch line of the slackest screw) leaves a thread to figure with",
+                    "a bore from {} (basic) to below {} (pitch line of the loosest screw) leaves a thread to work with",
                     inp.show(least),
                     inp.show(limits.external_pitch_min)
                 ),

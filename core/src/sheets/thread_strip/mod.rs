@@ -1,21 +1,20 @@
-//! Will the thread strip? Depth that a tapped hole needs, and the load and torque at which thread or screw gives.
+//! Will the thread strip? Depth that a tapped hole needs, the torque that is safe there, and what fails first.
 
+mod at_depth;
+mod care;
 mod case;
 mod hole;
 mod tell;
 
 use super::bolt_torque::fields::{GRADE_CHOICES, STATE_CHOICES};
-use super::bolt_torque::friction;
-use super::bolt_torque::sources::SHORT;
 use super::bolt_torque::strength::{stop_of, strength};
-use super::bolt_torque::torque_places;
+use crate::calls::notation::plain;
 use crate::calls::thread::{CALL, read};
-use crate::fastener::strip::{self, First};
-use crate::fastener::{proof, short_form};
+use crate::fastener::strip;
 use crate::quantity::units::{KSI, MPA, PSI};
-use crate::quantity::{Force, Kind, Length, Share, Torque};
+use crate::quantity::{Kind, Length, Number};
 use crate::sheet::*;
-use crate::standards::internal_strength::{H28_SHEAR_RATIO, ROWS};
+use crate::standards::internal_strength::ROWS;
 use crate::thread;
 use case::{Case, Hole, limits};
 
@@ -25,7 +24,7 @@ static H28: Source = Source::from_memory(
 );
 static CLASS: Source = Source::read("ASME B1.1-2003; ISO 965-1:2013", "limits of size");
 static RULE: Source =
-    Source::practice("1 D into steel, 1.5 D into iron and brass, 2 D into aluminium");
+    Source::practice("1 D into steel, 1.5 D into iron, brass and bronze, 2 D into aluminum");
 static IRON: Source = Source::read(
     "ASTM A48; ASM, Classes of Gray Iron (2002)",
     "class number = least tensile strength of the test bar in ksi",
@@ -36,13 +35,14 @@ static METAL: Source = Source::from_memory(
 );
 static RATIO: Source = Source::from_memory(
     "VDI 2230 Part 1",
-    "shear over tensile: steel 0.6, aluminium 0.7, grey iron 1.1",
+    "most shear over tensile: steel 0.65, aluminum 0.7, gray iron 1.1",
 );
 
-/// Shear over tensile strength of a steel screw: usual and most (VDI 2230).
-const SCREW_SHEAR: (f64, f64) = (0.6, 0.65);
+static MARGIN: Source = Source::practice(
+    "Half again under the lowest strength, since a stripped thread cannot be put back",
+);
 
-#[allow(clippy::indexing_slicing)] // figured while compiling: a wrong index stops the build
+#[allow(clippy::indexing_slicing)] // made while compiling: a wrong index stops the build
 const fn material_choices() -> [Choice; ROWS.len() + 1] {
     let mut all = [choice("own", "a tensile strength of my own"); ROWS.len() + 1];
     let mut i = 0;
@@ -57,13 +57,14 @@ static MATERIAL_CHOICES: [Choice; ROWS.len() + 1] = material_choices();
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "thread-strip",
-    revision: 1,
+    revision: 2,
     title: "See whether a thread strips",
-    question: "How deep must the screw go in, and what torque strips the thread first?",
+    question: "How deep must the screw go in, and what torque is safe before the thread strips?",
     aside: "thread, material, depth",
     words: &[
-        "strip", "stripped", "engagement", "depth", "tapped hole", "cast iron", "casting", "aluminium", "aluminum",
-        "brass", "pull out", "shear area", "insert", "blind hole",
+        "strip", "stripped", "engagement", "thread engagement", "depth", "tapped hole", "cast iron", "casting", "aluminium",
+        "aluminum", "brass", "bronze", "pull out", "shear area", "insert", "blind hole", "safe torque", "sealant",
+        "threadlocker", "hydraulic lock",
     ],
     group: Group::Assemble,
     fields: &[
@@ -72,12 +73,12 @@ pub static SHEET: Sheet = Sheet {
         Field::choice("into", "Tapped into", &MATERIAL_CHOICES),
         Field::quantity("tensile", "Tensile strength of the tapped part", Kind::Stress, const { &[&KSI, &MPA, &PSI] })
             .example("30 ksi")
-            .range(5.0, 2500.0, "metals from lead to hard steel")
+            .range(5.0, 2500.0, "tensile strengths from lead to hard steel")
             .when(&[when("into", &["own"])])
             .measured(),
         Field::length("depth", "Engagement: full threads that hold")
             .example("3/4 in")
-            .hint("Without chamfer, countersink and the point of the screw. Empty: only the depth needed.")
+            .hint("Without chamfer, countersink and the point of the screw. Left empty: only the depth needed.")
             .range_mm(0.2, 300.0, "depths of tapped holes")
             .measured()
             .monotonic()
@@ -86,8 +87,8 @@ pub static SHEET: Sheet = Sheet {
             "class",
             "Fit of the thread",
             &[
-                choice("usual", "usual (2A in 2B, 6g in 6H), at its slackest"),
-                choice("close", "close (3A in 3B, 6h in 6H), at its slackest"),
+                choice("usual", "usual (2A in 2B, 6g in 6H), at its loosest"),
+                choice("close", "close (3A in 3B, 6h in 6H), at its loosest"),
                 choice("basic", "basic sizes, no clearance at all"),
             ],
         ).seldom(),
@@ -97,23 +98,24 @@ pub static SHEET: Sheet = Sheet {
             .range_mm(0.5, 200.0, "bores of tapped holes")
             .measured()
             .optional(),
-        Field::choice("state", "Thread and head are", &STATE_CHOICES),
+        Field::choice("state", "Lubrication and finish", &STATE_CHOICES),
         Field::number("factor", "Nut factor K")
             .example("0.2")
-            .range(0.02, 1.0, "nut factors in print run from 0.08 to 0.5")
+            .range(0.02, 1.0, "published nut factors run from 0.08 to 0.5")
             .when(&[when("state", &["own"])])
             .measured(),
     ],
     results: &[
         Res::of("needed", "Engagement needed for the screw to break first", Kind::Length),
         Res::of("rule", "Rule of thumb", Kind::Length),
-        Res::words("first", "What gives first"),
-        Res::of("strip-torque", "Torque at which it gives", Kind::Torque),
-        Res::of("strip-load", "Pull at which it gives", Kind::Force),
-        Res::of("usual-share", "Usual clamp load, share of that pull at its least", Kind::Share),
-        Res::of("screw-breaks", "Pull at which the screw breaks", Kind::Force),
-        Res::of("screw-strips", "Pull at which the screw's thread strips", Kind::Force),
-        Res::of("hole-strips", "Pull at which the tapped thread strips", Kind::Force),
+        Res::of("safe-torque", "Safe torque at this depth", Kind::Torque),
+        Res::words("first", "What fails first"),
+        Res::of("strip-torque", "Torque at failure", Kind::Torque),
+        Res::of("strip-load", "Load at failure", Kind::Force),
+        Res::of("usual-share", "Usual clamp load, share of the lowest load at failure", Kind::Share),
+        Res::of("screw-breaks", "Breaking load of the screw", Kind::Force),
+        Res::of("screw-strips", "Stripping load of the screw's thread", Kind::Force),
+        Res::of("hole-strips", "Stripping load of the tapped thread", Kind::Force),
         Res::of("external-area", "Shear area of the screw's thread", Kind::Area),
         Res::of("internal-area", "Shear area of the tapped thread", Kind::Area),
         Res::of("ratio", "Strength ratio J", Kind::Number),
@@ -131,172 +133,85 @@ pub static SHEET: Sheet = Sheet {
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let thread = read(inp.call("thread")?).map_err(|_| Stop::Missing("thread"))?;
-    let strength = strength(inp, thread)?;
-    let hole = Hole::of(inp)?;
-    let limits = limits(inp, thread)?;
-    let stress_area = thread::stress_area(thread);
-    let screw = strength.row.tensile;
+    let strength = strength("grade", inp.choice("grade"), thread)?;
     let case = Case {
         thread,
-        screw,
-        hole,
-        limits,
-        stress_area,
+        screw: strength.row.tensile,
+        hole: Hole::of(inp)?,
+        limits: limits(inp, thread)?,
+        stress_area: thread::stress_area(thread),
     };
 
     let mut a = inp.answer();
-    let (needed, needed_weak) = (case.needed(hole.tensile)?, case.needed(hole.low)?);
-    let line = a.line("needed", needed).says(format!(
-        "{}, full threads only. {} D.",
-        hole.name,
-        inp.num_to(crate::quantity::Number::of(needed / thread.major), 2, 2)
-    ));
-    if needed_weak > needed {
-        line.band(
-            needed,
-            needed_weak,
-            "tensile strength from usual down to weakest",
-        );
+    let depth = inp.opt::<Length>("depth");
+    if let Some(depth) = depth {
+        enough_to_hold(inp, &case, depth)?;
+        at_depth::headline(inp, &case, &strength, depth, &mut a)?;
     }
-    if let Some(d) = hole.rule_diameters {
-        let text = crate::calls::notation::plain(d, 1);
-        a.line("rule", thread.major * d)
-            .says(format!("{text} times the diameter, common practice."));
-        a.source(&RULE);
-    }
-    let ratio =
-        strip::strength_ratio(&limits, screw, hole.tensile).map_err(|e| stop_of(e, "thread"))?;
-    if let Some(depth) = inp.opt::<Length>("depth") {
-        if depth.mm() < thread.pitch.mm() * 0.999_999 {
-            let least = inp.show(thread.pitch.length());
-            return Err(inp.out_of_range(
-                "depth",
-                format!("less than one thread holds; one pitch is {least}"),
-                "enter the length of full threads",
-            ));
-        }
-        at_depth(inp, &case, &strength, depth, &mut a)?;
+    let needed = needed_lines(inp, &case, &mut a)?;
+    if let Some(depth) = depth {
+        at_depth::loads(inp, &case, depth, &mut a)?;
         tell::depths(inp, &case, depth, &mut a);
     }
-    a.line("ratio", crate::quantity::Number::of(ratio))
+    let ratio = strip::strength_ratio(&case.limits, case.screw, case.hole.tensile)
+        .map_err(|e| stop_of(e, "thread"))?;
+    a.line("ratio", Number::of(ratio))
         .says("Above 1 the tapped part is the weaker and needs more depth.");
     tell::materials(inp, &case, &mut a);
-    tell::working(inp, &case, &strength, needed, &mut a);
+    tell::working(inp, &case, &strength, &mut a);
     a.source(strength.source)
-        .source(hole.source())
+        .source(case.hole.source())
         .source(&CLASS)
         .source(&RATIO);
-    tell::cautions(inp, &case, needed, &mut a);
+    care::cautions(inp, &case, &strength, &mut a);
     a.draw(|| hole::drawing(inp, &case, needed));
     Ok(a)
 }
 
-/// What gives at the depth there is: pulls and torques, with their spread.
-fn at_depth(
-    inp: &Inputs,
-    case: &Case,
-    strength: &super::bolt_torque::strength::Strength,
-    depth: Length,
-    a: &mut Answer,
-) -> Result<(), Stop> {
-    let hole = case.hole;
-    let usual = case.failure(depth, SCREW_SHEAR.0, hole.tensile, hole.shear_ratio)?;
-    let weak = case.failure(depth, H28_SHEAR_RATIO, hole.low, H28_SHEAR_RATIO)?;
-    let strong = case.failure(depth, SCREW_SHEAR.1, hole.tensile, hole.shear_ratio_high)?;
-    let ((first, pull), (worst, low), (_, high)) = (usual.first(), weak.first(), strong.first());
-    a.words("first", name(first)).says(if worst == first {
-        "Also at the weakest strength in print.".to_owned()
-    } else {
-        format!("At the weakest strength in print: {}.", name(worst))
-    });
-    let rub = friction::short(inp)?;
-    let torque = |k: f64, f: Force| {
-        short_form::torque(k, case.thread.major, f).map_err(|e| stop_of(e, "thread"))
-    };
-    let (t, t_low, t_high): (Torque, Torque, Torque) = (
-        torque(rub.k, pull)?,
-        torque(rub.low, low)?,
-        torque(rub.high, high)?,
-    );
-    let (inch, metric) = torque_places(t);
-    let line = a
-        .line("strip-torque", t)
-        .places(inch, metric)
-        .says("Never tighten to this. Stay under the low end; the twist breaks a screw sooner than pull alone.");
-    if t_low < t_high {
-        line.band(
-            t_low,
-            t_high,
-            "least and most strength, least and most nut factor in print",
-        );
+/// Refuses a depth of less than one thread.
+fn enough_to_hold(inp: &Inputs, case: &Case, depth: Length) -> Result<(), Stop> {
+    if depth.mm() >= case.thread.pitch.mm() * 0.999_999 {
+        return Ok(());
     }
-    let line = a
-        .line("strip-load", pull)
-        .says("The least of the three below.");
-    if low < high {
-        line.band(
-            low,
-            high,
-            "shear 0.5 of the weakest tensile strength (H28) to the most in print (VDI 2230)",
-        );
-    }
-    if let Some(stress) = strength.row.proof.or(strength.row.yield_min) {
-        let limit =
-            proof::proof_load(case.stress_area, stress).map_err(|e| stop_of(e, "thread"))?;
-        let clamp = limit * proof::REUSABLE.fraction();
-        a.line("usual-share", Share::from_fraction(clamp / low))
-            .says(format!(
-                "75 % of the proof load is {}; at the weakest in print it gives at {}.",
-                inp.show(clamp),
-                inp.show(low)
-            ));
-        if clamp > low {
-            a.stop(
-                "usual-torque-strips",
-                "Before you tighten",
-                "The usual torque for this screw may strip the thread at this depth. Go deeper, use a weaker torque, or fit an insert.",
-            );
-        }
-    }
-    a.line("screw-breaks", usual.screw_breaks)
-        .says("Least tensile strength times the stress area.");
-    a.line("screw-strips", usual.screw_strips)
-        .says("Shear 0.6 of its tensile strength.")
-        .band(
-            weak.screw_strips,
-            strong.screw_strips,
-            "shear 0.5 to 0.65 of tensile",
-        );
-    a.line("hole-strips", usual.hole_strips)
-        .says(format!(
-            "Shear {} of its tensile strength.",
-            crate::calls::notation::plain(hole.shear_ratio, 2)
-        ))
-        .band(
-            weak.hole_strips,
-            strong.hole_strips,
-            "strength and shear ratio from least to most in print",
-        );
-    let area = |e| stop_of(e, "depth");
-    a.line(
-        "external-area",
-        strip::external_shear_area(&case.limits, depth).map_err(area)?,
-    );
-    a.line(
-        "internal-area",
-        strip::internal_shear_area(&case.limits, depth).map_err(area)?,
-    );
-    a.source(&SHORT);
-    Ok(())
+    let least = inp.show(case.thread.pitch.length());
+    Err(inp.out_of_range(
+        "depth",
+        format!("less than one thread holds; one pitch is {least}"),
+        "enter the length of full threads",
+    ))
 }
 
-/// What gives, in words.
-fn name(first: First) -> &'static str {
-    match first {
-        First::ScrewBreaks => "the screw breaks",
-        First::ScrewStrips => "the screw's thread strips",
-        First::HoleStrips => "the tapped thread strips",
+/// The depth needed, and the rule of thumb beside it.
+fn needed_lines(inp: &Inputs, case: &Case, a: &mut Answer) -> Result<Length, Stop> {
+    let (needed, weak) = (case.needed(case.hole.tensile)?, case.needed(case.hole.low)?);
+    let (depth, most) = (needed.depth(), weak.depth());
+    let mut says = format!(
+        "{}, full threads only. {} D.",
+        case.hole.name,
+        inp.num_to(Number::of(depth / case.thread.major), 2, 2)
+    );
+    if needed.by_h28_area < needed.by_stress_area * 0.995 {
+        says = format!(
+            "{says} By the screw's breaking load (stress area), the deeper of two; the tensile area of FED-STD-H28 asks for {}.",
+            inp.show(needed.by_h28_area)
+        );
     }
+    let line = a.line("needed", depth).says(says);
+    if most > depth {
+        line.band(
+            depth,
+            most,
+            "tensile strength from usual down to the lowest published",
+        );
+    }
+    if let Some(d) = case.hole.rule_diameters {
+        a.line("rule", case.thread.major * d).says(format!(
+            "{} times the diameter, common practice.",
+            plain(d, 1)
+        ));
+        a.source(&RULE);
+    }
+    Ok(depth)
 }
 
 #[cfg(test)]
