@@ -1,6 +1,8 @@
 //! How is the hole drilled and reamed, and with which of the drills owned?
 
 use super::tail::Found;
+use super::ways::rule_size;
+use crate::calls;
 use crate::pin::{self, SingleDrill, StandardPin, TaperSeries};
 use crate::quantity::Length;
 use crate::sheet::*;
@@ -63,7 +65,9 @@ pub(super) fn hole(
         && let Some(listed) = row.published_drill(found.length)
     {
         let left = inp.show_signed(small - Length::from_inches(listed.drill_in));
-        table.note(format!("An Army list has {} for this pin and length ({left} left). Its drills are at times over the small end.", listed.drill));
+        let name = calls::drill::read(listed.drill)
+            .map_or_else(|_| listed.drill.to_owned(), Drill::name);
+        table.note(format!("An Army list has drill {name} for this pin and length ({left} left). Its drills are at times over the small end."));
         a.source(&DRILLS);
     }
     steps(inp, a, found, (large, small))
@@ -147,7 +151,7 @@ fn steps(
             format!(
                 ", then {} to {} deep",
                 inp.show(Length::from_inches(drill)),
-                inp.show_to(Length::from_inches(depth), 2, 1)
+                rule_size(inp, Length::from_inches(depth), 2, 1)
             )
         });
         note = format!(
@@ -194,7 +198,7 @@ pub(super) fn reamer(inp: &Inputs, a: &mut Answer, found: &Found, small: Length)
                     reamer.number,
                     inp.num(reamer.small_end()),
                     inp.show(reamer.large_end()),
-                    inp.show_to(reamer.flutes(), 4, 1)
+                    rule_size(inp, reamer.flutes(), 4, 1)
                 );
                 a.words("reamer", words).says(reach);
                 a.source(&REAMERS);
