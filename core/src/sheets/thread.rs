@@ -27,6 +27,10 @@ pub(super) static SHEET: Sheet = Sheet {
         "6H",
         "UNC",
         "UNF",
+        "UNS",
+        "tpi",
+        "threads per inch",
+        "allowance",
         "metric",
     ],
     group: Group::Fit,
@@ -47,12 +51,14 @@ pub(super) static SHEET: Sheet = Sheet {
             Kind::Length,
         ),
         Res::stepped("pitch", "Pitch", Kind::Pitch),
+        Res::stepped("allowance", "Allowance of the screw", Kind::Length),
         Res::stepped("stress-area", "Tensile stress area", Kind::Area),
     ],
     examples: &[
         &[("thread", "1/4-20")],
         &[("thread", "M10x1.25-6H")],
         &[("thread", "#10-32 UNF-2B")],
+        &[("thread", "3/8-16 UNC-3A")],
     ],
     takes: &["thread"],
     finds: Some(finds),
@@ -120,7 +126,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .says("Over the crests; the nominal size.");
     a.line("minor-diameter", d1)
         .places(places, 3)
-        .says("The bore before the tolerance: D \u{2212} 1.0825 P.");
+        .says("The tapped hole before the tolerance: D \u{2212} 1.0825 P.");
     a.line("external-minor", d3).places(places, 3).says(if metric {
         "Root of the screw, D \u{2212} 1.2269 P."
     } else {
@@ -131,6 +137,14 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         pitch.units(&units::PITCH_MM, &units::PITCH_MM).exact();
     } else {
         pitch.units(&units::TPI, &units::TPI).exact();
+    }
+    let usual = if metric { ThreadClass::G6 } else { ThreadClass::A2 };
+    let class = thread.class.filter(|class| !class.is_internal()).unwrap_or(usual);
+    if let Ok(Limits::External { allowance, .. }) = limits(thread, class) {
+        a.line("allowance", allowance).places(places, 3).says(format!(
+            "How far the largest screw of class {} stays under the basic size.",
+            class.mark()
+        ));
     }
     let area = stress_area(thread);
     // Small screws are printed to the same three figures as in the standard.
@@ -177,28 +191,32 @@ fn screws(a: &mut Answer, thread: ThreadCall) {
         "Limits of the screw",
         &[
             "class",
-            "major most",
-            "major least",
-            "pitch most",
-            "pitch least",
-            "minor most",
+            "major, max.",
+            "major, min.",
+            "pitch dia., max.",
+            "pitch dia., min.",
+            "minor, max.",
+            "allowance",
         ],
     );
     for class in classes(thread) {
         if let Ok(Limits::External {
+            allowance,
             major,
             pitch,
             minor_most,
-            ..
         }) = limits(thread, class)
         {
-            let cells = [major.high, major.low, pitch.high, pitch.low, minor_most].map(value);
+            let cells = [
+                major.high, major.low, pitch.high, pitch.low, minor_most, allowance,
+            ]
+            .map(value);
             let mut row = vec![Value::words(class.mark())];
             row.extend(cells);
             table.row(row).chosen(thread.class == Some(class));
         }
     }
-    table.note("Diameters. Before plating.");
+    table.note("Diameters, before plating. Allowance: how far the largest screw stays under the basic size.");
 }
 
 fn holes(a: &mut Answer, thread: ThreadCall) {
@@ -208,10 +226,10 @@ fn holes(a: &mut Answer, thread: ThreadCall) {
         "Limits of the tapped hole",
         &[
             "class",
-            "bore least",
-            "bore most",
-            "pitch least",
-            "pitch most",
+            "minor, min.",
+            "minor, max.",
+            "pitch dia., min.",
+            "pitch dia., max.",
         ],
     );
     for class in classes(thread) {
@@ -222,7 +240,7 @@ fn holes(a: &mut Answer, thread: ThreadCall) {
         }
     }
     table.note(if table.rows.is_empty() {
-        "ISO 965-1 gives no grade 6 bore for a pitch under 0.3 mm; class 5H is used there, and is not in our tables."
+        "ISO 965-1 gives no grade 6 minor diameter for a pitch under 0.3 mm; class 5H is used there, and is not in our tables."
     } else {
         "Diameters. The major diameter of the hole is not less than the basic one."
     });

@@ -8,10 +8,10 @@ use crate::quantity::Length;
 use crate::sheet::*;
 use crate::standards::dowel_pins::InchSeries;
 
-/// A hole farther from the nominal size than this is no hole for this pin: ten thou, or 4 % of a large pin (common practice: an
+/// A hole farther from the nominal size than this is no hole for this pin: ten thou, or 8 % of a small pin (common practice: an
 /// oversize pin makes good one thou, a step dowel a few).
 fn room(nominal: Length) -> Length {
-    Length::from_thou(10.0).max(nominal * 0.04)
+    Length::from_thou(10.0).min(nominal * 0.08)
 }
 /// Tighter by this than the tightest hole that is printed, a pin galls or splits the part before it is home.
 const TOO_TIGHT: Length = Length::from_thou(0.5);
