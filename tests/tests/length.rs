@@ -78,7 +78,7 @@ fn fractions_in_both_units() {
         &[
             ("inch", "1.328125 in"),
             ("mm", "33.734375 mm"),
-            ("fraction-64", "1 21/64 in"),
+            ("fraction-64", "1-21/64 in"),
         ],
     );
     // 5 mm is 0.19685 in: 12.598 64ths, 25.197 128ths, worked by hand.

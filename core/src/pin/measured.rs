@@ -54,9 +54,8 @@ pub fn identify(large: Length, small: Length, length: Length) -> Result<Measured
     }
     let taper = Taper::from_ratio((large - small) / length);
     let off = |series: TaperSeries| (taper.ratio() - series.taper().ratio()).abs();
-    let far = |series: TaperSeries| {
-        off(series) > series.taper().ratio() * (TAPER_ROOM.fraction() + 1e-9)
-    };
+    let far =
+        |series: TaperSeries| off(series) > series.taper().ratio() * (TAPER_ROOM.fraction() + 1e-9);
     if far(TaperSeries::Inch) && far(TaperSeries::Metric) {
         return Err(PinFault::NotATaperPin { taper });
     }

@@ -30,8 +30,7 @@ pub(super) static SHEET: Sheet = Sheet {
                 choice("loose", "loose"),
             ],
         ),
-        Field::choice("drills", "Drills owned", DRILL_SETS)
-            .from_shop(ShopItem::DrillSets, "usual"),
+        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
     ],
     results: &[
         Res::stepped("hole", "Smallest hole", Kind::Length),
@@ -102,13 +101,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         return Err(inp.out_of_range("screw", "no standard drill is that large", "bore the hole"));
     };
     let mut a = inp.answer();
-    a.line("hole", hole)
-        .exact()
-        .says(if screw.metric {
-            "Smallest hole of ISO 273; its tolerance goes upward."
-        } else {
-            "Smallest hole of ASME B18.2.8; its tolerance goes upward."
-        });
+    a.line("hole", hole).exact().says(if screw.metric {
+        "Smallest hole of ISO 273; its tolerance goes upward."
+    } else {
+        "Smallest hole of ASME B18.2.8; its tolerance goes upward."
+    });
     let place = drill_sets::place(set, screw.metric);
     let under = hole - pick.diameter;
     let mut says = if in_set.is_some() {

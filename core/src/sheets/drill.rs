@@ -28,8 +28,7 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::call("drill", "Drill", &calls::drill::CALL)
             .example("#7")
             .hint("As #7, F, 13/64, 5.1 mm or .201."),
-        Field::choice("drills", "Drills owned", DRILL_SETS)
-            .from_shop(ShopItem::DrillSets, "usual"),
+        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
     ],
     results: &[
         Res::stepped("size", "Diameter", Kind::Length),
@@ -139,7 +138,11 @@ fn taps(a: &mut Answer, drill: Drill) {
     }
     let off = |share: Share| (share.percent() - 75.0).abs();
     crate::order::sort_by(&mut found, |a, b| off(a.1).total_cmp(&off(b.1)));
-    let table = a.table("taps", "Threads that it taps", &["thread", "percent of thread"]);
+    let table = a.table(
+        "taps",
+        "Threads that it taps",
+        &["thread", "percent of thread"],
+    );
     for (thread, share) in found.into_iter().take(8) {
         table
             .row(vec![Value::words(thread.to_string()), Value::of(share)])

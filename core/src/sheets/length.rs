@@ -72,9 +72,17 @@ pub static SHEET: Sheet = Sheet {
         Res::of("mm", "Millimeters", Kind::Length),
         Res::of("thou", "Thou and tenths", Kind::Length),
         Res::words("fraction-64", "Nearest 64th"),
-        Res::stepped("fraction-64-off", "That 64th against this size", Kind::Length),
+        Res::stepped(
+            "fraction-64-off",
+            "That 64th against this size",
+            Kind::Length,
+        ),
         Res::words("fraction-128", "Nearest 128th"),
-        Res::stepped("fraction-128-off", "That 128th against this size", Kind::Length),
+        Res::stepped(
+            "fraction-128-off",
+            "That 128th against this size",
+            Kind::Length,
+        ),
         Res::words("drill", "Nearest drill"),
         Res::stepped("drill-off", "That drill against this size", Kind::Length),
         Res::words("pin", "Nearest pin"),
@@ -263,7 +271,11 @@ fn table(a: &mut Answer, id: &'static str, title: &'static str, near: &[Near]) {
     if near.is_empty() {
         return;
     }
-    let table = a.table(id, title, &["size", "measures", "too large (+) or small by"]);
+    let table = a.table(
+        id,
+        title,
+        &["size", "measures", "too large (+) or small by"],
+    );
     for (i, one) in near.iter().enumerate() {
         let cells = vec![
             Value::words(one.name.clone()),

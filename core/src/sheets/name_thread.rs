@@ -76,7 +76,11 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::words("name", "Most likely"),
         Res::stepped("size-min", "Its size, min.", Kind::Length),
         Res::stepped("size-max", "Its size, max.", Kind::Length),
-        Res::stepped("off-diameter", "Measured against basic diameter", Kind::Length),
+        Res::stepped(
+            "off-diameter",
+            "Measured against basic diameter",
+            Kind::Length,
+        ),
         Res::of("pitch-measured", "Pitch", Kind::Pitch),
         Res::stepped("off-pitch", "Pitch off by", Kind::Share),
     ],
@@ -106,7 +110,8 @@ static OLDER: Source = Source::from_memory(
     "BS 84:1956, BS 93:1951, ISO 228-1, ASME B1.20.1, A.S.M.E. 1907",
     "basic sizes and limits of look-alikes",
 );
-static TRADE: Source = Source::practice("Ranking by the limits of size, then by fit to size and pitch");
+static TRADE: Source =
+    Source::practice("Ranking by the limits of size, then by fit to size and pitch");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let across = if inp.choice("part") == "hole" {
@@ -139,8 +144,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         ));
     };
     let mut a = inp.answer();
-    a.words("name", best.standard.name())
-        .says(fit_words(inp, across, measured, &best, found.get(1)));
+    a.words("name", best.standard.name()).says(fit_words(
+        inp,
+        across,
+        measured,
+        &best,
+        found.get(1),
+    ));
     if let Some((low, high)) = best.standard.limits(across) {
         let says = match across {
             Across::Screw => "Over the crests of a usual screw, up to the basic size.",
@@ -251,14 +261,21 @@ fn fit_words(
         let why = if off > Length::ZERO {
             format!("The diameter is {} over its largest. ", inp.show(off))
         } else if off < Length::ZERO {
-            format!("The diameter is {} under its smallest. ", inp.show(off.abs()))
+            format!(
+                "The diameter is {} under its smallest. ",
+                inp.show(off.abs())
+            )
         } else {
             String::new()
         };
         return if best.misfit > 2.0 {
-            format!("{why}Nearest in our tables, but it does not fit well: measure again, or it is a special.")
+            format!(
+                "{why}Nearest in our tables, but it does not fit well: measure again, or it is a special."
+            )
         } else {
-            format!("{why}Nearest in our tables: worn, burred or plated it may be; else measure again.")
+            format!(
+                "{why}Nearest in our tables: worn, burred or plated it may be; else measure again."
+            )
         };
     }
     let rare = |one: &Candidate| one.standard.rarity() >= RARE;
@@ -271,7 +288,8 @@ fn fit_words(
             "Hard to tell from {} by these two figures alone.",
             second.standard.name()
         ),
-        None => "Both figures lie within its limits, and within those of no other in our tables.".to_owned(),
+        None => "Both figures lie within its limits, and within those of no other in our tables."
+            .to_owned(),
     }
 }
 

@@ -11,8 +11,8 @@ use crate::sheet::*;
 use crate::standards::drill_sets;
 use crate::standards::drills;
 use crate::thread::{
-    Between, Bore, TapDrill, TapKind, ThreadCall, ThreadSeries, hole_for, minor_limits,
-    pick_drill, rank,
+    Between, Bore, TapDrill, TapKind, ThreadCall, ThreadSeries, hole_for, minor_limits, pick_drill,
+    rank,
 };
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -51,8 +51,7 @@ pub(super) static SHEET: Sheet = Sheet {
                 1.0,
                 "under 30 % strips, over 100 % leaves no room for the tap",
             ),
-        Field::choice("drills", "Drills owned", DRILL_SETS)
-            .from_shop(ShopItem::DrillSets, "usual"),
+        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
         Field::call("hand", "Drill in hand", &calls::drill::CALL)
             .seldom()
             .example("5 mm")
@@ -62,8 +61,16 @@ pub(super) static SHEET: Sheet = Sheet {
     results: &[
         Res::words("drill", "Drill"),
         Res::stepped("drill-size", "Size of that drill", Kind::Length),
-        Res::stepped("thread-left", "Percent of thread with this drill", Kind::Share),
-        Res::stepped("hand-share", "Percent of thread with the drill in hand", Kind::Share),
+        Res::stepped(
+            "thread-left",
+            "Percent of thread with this drill",
+            Kind::Share,
+        ),
+        Res::stepped(
+            "hand-share",
+            "Percent of thread with the drill in hand",
+            Kind::Share,
+        ),
         Res::words("hand-says", "Drill in hand"),
         Res::of("hole", "Hole for the percent wanted", Kind::Length),
         Res::stepped("bore-least", "Minor diameter, min.", Kind::Length),
@@ -191,7 +198,13 @@ fn table(
     let table = a.table(
         "drills",
         "Drills, nearest first",
-        &["drill", "size", "off the hole", "percent of thread", "minor diameter"],
+        &[
+            "drill",
+            "size",
+            "off the hole",
+            "percent of thread",
+            "minor diameter",
+        ],
     );
     for one in rows {
         let size = one.drill.diameter;

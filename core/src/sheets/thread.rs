@@ -138,13 +138,22 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     } else {
         pitch.units(&units::TPI, &units::TPI).exact();
     }
-    let usual = if metric { ThreadClass::G6 } else { ThreadClass::A2 };
-    let class = thread.class.filter(|class| !class.is_internal()).unwrap_or(usual);
+    let usual = if metric {
+        ThreadClass::G6
+    } else {
+        ThreadClass::A2
+    };
+    let class = thread
+        .class
+        .filter(|class| !class.is_internal())
+        .unwrap_or(usual);
     if let Ok(Limits::External { allowance, .. }) = limits(thread, class) {
-        a.line("allowance", allowance).places(places, 3).says(format!(
-            "How far the largest screw of class {} stays under the basic size.",
-            class.mark()
-        ));
+        a.line("allowance", allowance)
+            .places(places, 3)
+            .says(format!(
+                "How far the largest screw of class {} stays under the basic size.",
+                class.mark()
+            ));
     }
     let area = stress_area(thread);
     // Small screws are printed to the same three figures as in the standard.

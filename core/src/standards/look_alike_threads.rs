@@ -119,9 +119,9 @@ impl LookAlike {
             LookAlikeSeries::Ba if p.mm() > 0.33 => Length::from_mm(0.025) + p * 0.2,
             LookAlikeSeries::Ba => p * 0.25,
             LookAlikeSeries::PipeG => Length::from_mm(pipe_room(self.pitch)?.0),
-            LookAlikeSeries::Npt => Length::from_inches(
-                (0.05 * d.inches() + 1.1) * p.inches() - 0.8 * p.inches(),
-            ),
+            LookAlikeSeries::Npt => {
+                Length::from_inches((0.05 * d.inches() + 1.1) * p.inches() - 0.8 * p.inches())
+            }
             LookAlikeSeries::Asme1907 => return None,
         };
         Some((d - under, d))

@@ -99,7 +99,12 @@ impl Standard {
                 Unc | MetricCoarse => 0,
                 Unf | MetricFine => 1,
                 // 1-14 was the fine thread of 1 in bolts
-                Uns if thread.major.mm() > 25.3 && thread.pitch.mm() > 1.8 && thread.pitch.mm() < 1.83 => 1,
+                Uns if thread.major.mm() > 25.3
+                    && thread.pitch.mm() > 1.8
+                    && thread.pitch.mm() < 1.83 =>
+                {
+                    1
+                }
                 Uns => RARE + 1,
                 _ => 2,
             },
@@ -227,8 +232,8 @@ fn candidate(standard: Standard, across: Across, measured: Length, pitch: Pitch)
     // asked only of the few whose pitch fits: the limits cost more than all the rest
     let within = || match standard.limits(across) {
         Some((low, high)) => measured >= low - NOISE && measured <= high + NOISE,
-        // the loosest class under the basic size (of a screw), over it (of a hole), where no limits are to hand
-        None => (-NOISE.mm()..=tolerance).contains(&missing),
+        // where no limits are to hand, class 2A's tolerance (0.06 ∛P², inches) from the basic size
+        None => (-NOISE.mm()..=tolerance * 2.0 / 3.0).contains(&missing),
     };
     Candidate {
         standard,

@@ -83,12 +83,7 @@ pub struct TapPick {
 /// let pick = pick_drill(thread, Share::from_percent(75.0), TapKind::Cut, "usual").unwrap();
 /// assert_eq!(pick.drill.drill.name(), "5/16 in"); // the tap drill of every chart
 /// ```
-pub fn pick_drill(
-    thread: ThreadCall,
-    wanted: Share,
-    tap: TapKind,
-    set: &str,
-) -> Option<TapPick> {
+pub fn pick_drill(thread: ThreadCall, wanted: Share, tap: TapKind, set: &str) -> Option<TapPick> {
     let metric = thread.series.is_metric();
     let hole = hole_for(thread, wanted, tap);
     let minor = minor_limits(thread)

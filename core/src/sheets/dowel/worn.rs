@@ -13,6 +13,8 @@ use crate::standards::dowel_pins::InchSeries;
 fn room(nominal: Length) -> Length {
     Length::from_thou(10.0).min(nominal * 0.08)
 }
+/// A last digit that decides nothing.
+const NOISE: Length = Length::from_um(0.01);
 /// Tighter by this than the tightest hole that is printed, a pin galls or splits the part before it is home.
 const TOO_TIGHT: Length = Length::from_thou(0.5);
 
@@ -28,7 +30,7 @@ pub(super) fn measured(
         return Ok(());
     };
     let nominal = pin.nominal();
-    if (hole - nominal).abs() > room(nominal) {
+    if (hole - nominal).abs() > room(nominal) + NOISE {
         return Err(no_fit(inp, pin, hole));
     }
     let band = pin::fit_band(pin.limits(), (hole, hole));
@@ -43,13 +45,13 @@ pub(super) fn measured(
             "Your hole less the smallest pin. {}",
             tell(inp, band)
         ));
-    let (verdict, next) = if hole < press.limits.0 - TOO_TIGHT {
+    let (verdict, next) = if hole < press.limits.0 - TOO_TIGHT - NOISE {
         a.stop("hole-too-tight", "Before you press it", "This hole is much under the one that the pin wants: the pin galls, or a thin boss splits. Ream it first.");
         (
             "too tight: ream it",
             format!("Ream to {}.", span(inp, press.limits)),
         )
-    } else if hole <= press.limits.1 {
+    } else if hole <= press.limits.1 + NOISE {
         (
             "holds",
             "Within or a little under the hole that holds this pin.".to_owned(),
@@ -57,9 +59,10 @@ pub(super) fn measured(
     } else if band.character() != FitCharacter::Slip {
         (
             "may hold, may not",
-            "Over the hole that holds this pin: measure the pin and take the largest of several.".to_owned(),
+            "Over the hole that holds this pin: measure the pin and take the largest of several."
+                .to_owned(),
         )
-    } else if hole <= slip.limits.1 {
+    } else if hole <= slip.limits.1 + NOISE {
         ("slips", held(inp, pin))
     } else {
         ("loose: neither holds nor locates", held(inp, pin))
@@ -89,7 +92,7 @@ fn held(inp: &Inputs, pin: Pin) -> String {
             let (least, most) = row.suggested_hole();
             let over = (least + raise, most + raise);
             let hole = inp.opt::<Length>("hole").unwrap_or_default();
-            if hole <= over.1 {
+            if hole <= over.1 + NOISE {
                 format!(
                     "To hold: ream to {} for the oversize pin; else {next}.",
                     span(inp, over)

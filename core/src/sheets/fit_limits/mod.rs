@@ -196,8 +196,18 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     if let Some(band) = found.band {
         for (id, label, pair, clearance) in [
-            ("loosest", "Loosest pair", "largest hole, smallest shaft", band.max_clearance),
-            ("tightest", "Tightest pair", "smallest hole, largest shaft", band.min_clearance),
+            (
+                "loosest",
+                "Loosest pair",
+                "largest hole, smallest shaft",
+                band.max_clearance,
+            ),
+            (
+                "tightest",
+                "Tightest pair",
+                "smallest hole, largest shaft",
+                band.min_clearance,
+            ),
         ] {
             let line = a.line(id, clearance).places(5, 4).signed();
             if band.kind() == KindOfFit::Clearance {

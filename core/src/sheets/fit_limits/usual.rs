@@ -53,7 +53,11 @@ pub(super) fn table(
         "Usual fits at this size, loosest first"
     };
     let own = call.call();
-    let table = a.table("usual", title, &["fit", "max. clearance", "min. clearance", "type", "for"]);
+    let table = a.table(
+        "usual",
+        title,
+        &["fit", "max. clearance", "min. clearance", "type", "for"],
+    );
     for (_, text, purpose, band) in rows {
         let chosen = match measured {
             Some(clearance) => (0.0..=1.0).contains(&band.place(clearance)),

@@ -32,7 +32,10 @@ pub(super) fn tell(
     let verdict = verdict(share, tap);
     let limits = match (say::against(inp, thread, bore), bore) {
         (Some(outside), _) => format!("{}: {outside}. ", drill.name()),
-        (None, Some(_)) => format!("{}: within the minor diameter\u{2019}s limits. ", drill.name()),
+        (None, Some(_)) => format!(
+            "{}: within the minor diameter\u{2019}s limits. ",
+            drill.name()
+        ),
         (None, None) => format!("{}. ", drill.name()),
     };
     let outside = bore.is_some_and(|bore| bore != Bore::Within) && !verdict.2;

@@ -1,7 +1,7 @@
 //! What is said of the drill that is named, and what is to be minded before it is used?
 
-use crate::sheet::*;
 use crate::quantity::Share;
+use crate::sheet::*;
 use crate::standards::drill_sets;
 use crate::standards::drills::DrillSeries;
 use crate::thread::{Bore, TapDrill, TapKind, TapPick, ThreadCall, minor_limits};
@@ -14,12 +14,11 @@ pub(super) fn pick(
     set: &str,
     pick: &TapPick,
 ) -> String {
-    let mut says = against(inp, thread, pick.bore).map_or_else(String::new, |first| {
-        match pick.within {
+    let mut says =
+        against(inp, thread, pick.bore).map_or_else(String::new, |first| match pick.within {
             Some(drill) => format!("{first}; {} lies within. ", drill.name()),
             None => format!("{first}; no standard drill near lies within. "),
-        }
-    });
+        });
     let place = drill_sets::place(set, thread.series.is_metric());
     says.push_str(&if !pick.in_set {
         format!(
@@ -40,8 +39,12 @@ pub(super) fn pick(
 /// What the drill that is not in the set is the nearest of.
 fn nearest_of(pick: &TapPick) -> &'static str {
     match (pick.drill.drill.series == DrillSeries::Metric, pick.bore) {
-        (true, Some(Bore::Within)) => "the nearest metric drill within the minor diameter\u{2019}s limits",
-        (false, Some(Bore::Within)) => "the nearest inch drill within the minor diameter\u{2019}s limits",
+        (true, Some(Bore::Within)) => {
+            "the nearest metric drill within the minor diameter\u{2019}s limits"
+        }
+        (false, Some(Bore::Within)) => {
+            "the nearest inch drill within the minor diameter\u{2019}s limits"
+        }
         (true, _) => "the nearest metric drill",
         (false, _) => "the nearest inch drill",
     }
@@ -73,8 +76,12 @@ pub(super) fn outside(inp: &Inputs, a: &mut Answer, thread: ThreadCall, pick: Op
         return;
     };
     let what = match pick.bore {
-        Some(Bore::Under(_)) => "The tap cuts more than the thread\u{2019}s depth, turns hard and may break.",
-        _ => "The thread is shallower than its class allows: a gauge will pass it by, though many charts take it.",
+        Some(Bore::Under(_)) => {
+            "The tap cuts more than the thread\u{2019}s depth, turns hard and may break."
+        }
+        _ => {
+            "The thread is shallower than its class allows: a gauge will pass it by, though many charts take it."
+        }
     };
     let cure = pick.within.map_or_else(
         || "Bore or ream the hole where the class matters.".to_owned(),
@@ -89,8 +96,12 @@ pub(super) fn outside(inp: &Inputs, a: &mut Answer, thread: ThreadCall, pick: Op
 
 /// Beside the row of the look-up: the drill and where it comes from.
 pub(super) fn aside(thread: ThreadCall, pick: &TapPick) -> String {
+    let name = pick.drill.drill.name();
+    if !pick.in_set {
+        return format!("{name}, the nearest drill there is to 75 %");
+    }
     let place = drill_sets::place(drill_sets::UNSAID, thread.series.is_metric());
-    format!("{}, nearest to 75 % {place}", pick.drill.drill.name())
+    format!("{name}, nearest to 75 % {place}")
 }
 
 /// The other cautions.

@@ -1,5 +1,6 @@
 //! What can be said of a pin before its length is known? Its named end, and the other end over the usual lengths.
 
+use super::draw;
 use super::tail::{self, DEFINITION};
 use crate::pin::StandardPin;
 use crate::quantity::Length;
@@ -43,6 +44,8 @@ pub(super) fn rest(inp: &Inputs, a: &mut Answer, found: StandardPin) -> Result<(
             "The length in the hub decides the small end, and so the drill. Measure it first.",
         );
     }
+    a.source(tail::standard_of(found));
+    a.draw(|| draw::any_length(inp, found));
     tail::handling(inp, a);
     Ok(())
 }

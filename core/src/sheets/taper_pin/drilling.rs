@@ -65,8 +65,8 @@ pub(super) fn hole(
         && let Some(listed) = row.published_drill(found.length)
     {
         let left = inp.show_signed(small - Length::from_inches(listed.drill_in));
-        let name = calls::drill::read(listed.drill)
-            .map_or_else(|_| listed.drill.to_owned(), Drill::name);
+        let name =
+            calls::drill::read(listed.drill).map_or_else(|_| listed.drill.to_owned(), Drill::name);
         table.note(format!("An Army list has drill {name} for this pin and length ({left} left). Its drills are at times over the small end."));
         a.source(&DRILLS);
     }

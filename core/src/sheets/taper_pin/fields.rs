@@ -2,7 +2,7 @@
 
 use crate::calls::pin::{INCH_CALL, METRIC_CALL};
 use crate::quantity::Kind;
-use crate::quantity::units::{KSI, MPA, PSI};
+use crate::quantity::units::{KSI, LBF_FT, LBF_IN, MPA, NEWTON_METRE, PSI};
 use crate::record::DRILL_SETS;
 use crate::sheet::*;
 
@@ -108,7 +108,9 @@ pub(super) static FIELDS: &[Field] = &[
         .measured(),
     Field::length("length", "Length in the hub")
         .example("1-1/2 in")
-        .hint("The hub's diameter where the pin goes through. A metric pin is not known without it.")
+        .hint(
+            "The hub's diameter where the pin goes through. A metric pin is not known without it.",
+        )
         .range_in(0.05, 13.0, "the longest pins are 13 in")
         .when(IN_A_HUB)
         .measured()
@@ -135,6 +137,18 @@ pub(super) static FIELDS: &[Field] = &[
     .example("6000 psi")
     .hint("For what the pin will carry. 6000 psi is the figure of the handbook's example.")
     .range(1.0, 1500.0, "pins of any steel shear below 1500 MPa")
+    .optional(),
+    Field::quantity(
+        "load",
+        "Torque to carry",
+        Kind::Torque,
+        &[&LBF_IN, &LBF_FT, &NEWTON_METRE],
+    )
+    .seldom()
+    .example("500 in-lb")
+    .hint("Through hub and shaft: what does it put on the pin? The shaft's diameter is needed.")
+    .range(0.001, 1_000_000.0, "what shafts of this size carry")
+    .when(IN_A_HUB)
     .optional(),
     Field::choice("plan", "Drilling", PLANS)
         .seldom()

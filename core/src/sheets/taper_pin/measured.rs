@@ -3,7 +3,8 @@
 use super::tail::{self, Found};
 use super::ways::{at, opens};
 use crate::pin::{self, TaperSeries};
-use crate::quantity::Length;
+use crate::quantity::units::DEGREE;
+use crate::quantity::{Length, Quantity, with_unit};
 use crate::sheet::*;
 
 /// Farther off than this at an end, a pin is not simply that number: a third of the step between small numbers, 0.0155 in.
@@ -55,6 +56,10 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
                         inp.num(small),
                         inp.num(between),
                         inp.show(measured.taper)
+                    ),
+                    format!(
+                        "included angle = 2 atan(T \u{f7} 2) = {}",
+                        with_unit(pin::included_angle(measured.taper).base(), &DEGREE, 2)
                     ),
                 ],
                 &tail::DEFINITION,

@@ -47,6 +47,13 @@ pub static SHEET: Sheet = Sheet {
     examples: &[
         &[("number", "3"), ("length", "1-1/2 in"), ("shaft", "3/4 in")],
         &[
+            ("number", "3"),
+            ("length", "1-1/2 in"),
+            ("shaft", "3/4 in"),
+            ("stress", "6000 psi"),
+            ("load", "100 in-lb"),
+        ],
+        &[
             ("from", "shaft"),
             ("shaft", "5/8 in"),
             ("length", "1-1/4 in"),
@@ -112,6 +119,12 @@ static RESULTS: &[Res] = &[
     Res::stepped("single-shear", "Force in single shear", Kind::Force),
     Res::stepped("double-shear", "Force in double shear", Kind::Force),
     Res::stepped("torque", "Torque through hub and shaft", Kind::Torque),
+    Res::of("load-stress", "Shear stress at that torque", Kind::Stress),
+    Res::of(
+        "middle-needed",
+        "Middle that the torque needs",
+        Kind::Length,
+    ),
 ];
 
 /// Each standard pin as a row of the search box.

@@ -3,7 +3,7 @@
 use super::ways::{at, rule_size};
 use super::{draw, drilling};
 use crate::pin::{self, StandardPin, TaperSeries};
-use crate::quantity::{Length, Share, Stress};
+use crate::quantity::{Length, Share, Stress, Torque};
 use crate::sheet::*;
 
 static ASME: Source = Source::read("ASME B18.8.2-2000", "Table 1, taper pins");
@@ -19,6 +19,14 @@ static STRENGTH: Source = Source::read(
 );
 pub(super) static DEFINITION: Source =
     Source::computed("ASME B18.8.2 and ISO 2339", "taper on the diameter");
+
+/// The standard that a pin's sizes are from.
+pub(super) const fn standard_of(pin: StandardPin) -> &'static Source {
+    match pin {
+        StandardPin::Inch(_) => &ASME,
+        StandardPin::Metric(_) => &ISO,
+    }
+}
 
 /// The pin that was found, and over what length.
 pub(super) struct Found {
@@ -73,6 +81,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, found: &Found) -> Result<(), St
     }
     seat(inp, a, found)?;
     strength(inp, a, (large + small) / 2.0);
+    load(inp, a, (large + small) / 2.0)?;
     a.draw(|| draw::pin(inp, found, large, small));
     cautions(inp, a, found, (large + small) / 2.0);
     Ok(())
@@ -106,12 +115,14 @@ fn ends(inp: &Inputs, a: &mut Answer, found: &Found, large: Length, small: Lengt
             );
             let (least, most) = row.limits();
             let tolerance = crate::standards::taper_pins::metric_length_tolerance(found.length);
-            a.line("small-end", small).says(format!(
-                "Nominal, h10: {} to {}. The length holds \u{b1}{}.",
-                inp.num(least),
-                inp.num(most),
-                inp.show(tolerance)
-            )).band(least, most, "h10");
+            a.line("small-end", small)
+                .says(format!(
+                    "Nominal, h10: {} to {}. The length holds \u{b1}{}.",
+                    inp.num(least),
+                    inp.num(most),
+                    inp.show(tolerance)
+                ))
+                .band(least, most, "h10");
             a.line("length-tolerance", tolerance)
                 .says("Plus or minus, on the pin\u{2019}s length.");
             a.source(&ISO);
@@ -155,11 +166,7 @@ fn ends(inp: &Inputs, a: &mut Answer, found: &Found, large: Length, small: Lengt
 }
 
 /// What a pin of this series does along its hole, at any length.
-pub(super) fn seat_lines(
-    inp: &Inputs,
-    a: &mut Answer,
-    series: TaperSeries,
-) -> Result<(), Stop> {
+pub(super) fn seat_lines(inp: &Inputs, a: &mut Answer, series: TaperSeries) -> Result<(), Stop> {
     let proud: Length = inp.get("proud")?;
     a.line("squeeze", pin::squeeze(proud, series.taper()))
         .places(5, 4)
@@ -167,8 +174,11 @@ pub(super) fn seat_lines(
             "On the diameter, driven home from {} out, with parts that do not give.",
             rule_size(inp, proud, 4, 3)
         ));
-    a.line("per-thou", pin::travel(Length::from_thou(1.0), series.taper()))
-        .says("Along the hole. The pin sinks this much for each thou reamed out.");
+    a.line(
+        "per-thou",
+        pin::travel(Length::from_thou(1.0), series.taper()),
+    )
+    .says("Along the hole. The pin sinks this much for each thou reamed out.");
     Ok(())
 }
 
@@ -251,6 +261,28 @@ fn strength(inp: &Inputs, a: &mut Answer, middle: Length) {
     }
     a.source(&STRENGTH);
     a.note("stronger-pin", "Before you fit a stronger pin", "A pin may be there to shear before something costlier breaks. Find out what it guards. The figures hold for steady load.");
+}
+
+/// What a torque puts on the pin, and the pin that it needs.
+fn load(inp: &Inputs, a: &mut Answer, middle: Length) -> Result<(), Stop> {
+    let Some(load) = inp.opt::<Torque>("load") else {
+        return Ok(());
+    };
+    let shaft: Length = inp.get("shaft")?;
+    let stress = pin::cross_pin_stress(load, middle, shaft).map_err(|f| at(inp, "load", f))?;
+    a.line("load-stress", stress)
+        .says("Double shear at the surface of the shaft, steady load.");
+    a.source(&STRENGTH);
+    let Some(allowed) = inp.opt::<Stress>("stress") else {
+        return Ok(());
+    };
+    let needed = pin::cross_pin_diameter(load, shaft, allowed).map_err(|f| at(inp, "load", f))?;
+    a.line("middle-needed", needed)
+        .says("Of the pin, half way along, at the stress that you allow.");
+    if stress > allowed * (1.0 + 1e-9) {
+        a.stop("pin-overloaded", "Before you run it", format!("This torque puts {} on the pin, over the {} that you allow: it needs {} in the middle.", inp.show(stress), inp.show(allowed), inp.show(needed)));
+    }
+    Ok(())
 }
 
 /// From this share of the shaft on the hole is a caution, and from the other a stop (cross pin of a quarter to a third of the
