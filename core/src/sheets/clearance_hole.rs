@@ -123,7 +123,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.words("drill", pick.name()).says(says);
     a.line("drill-size", pick.diameter).exact();
     a.line("clearance", hole - screw.major)
-        .says("Hole less screw, on the diameter.");
+        .says("Hole minus screw, on the diameter.");
     let fits = a.table(
         "fits",
         "The three fits",

@@ -10,7 +10,8 @@ use crate::thread::{TapKind, ThreadCall, ThreadSeries, percent_of_thread};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "drill",
-    revision: 1,
+    // 2: no drill is marked as owned until a set is named
+    revision: 2,
     title: "Size of a drill",
     question: "What size is this drill, and what does it tap?",
     aside: "number, letter, fraction, metric",

@@ -175,10 +175,18 @@ pub fn identify(across: Across, measured: Length, pitch: Pitch, most: usize) -> 
             u8::MAX
         }
     };
+    // a worn usual thread is likelier than a rare one that happens to lie nearer
+    let unlikely = |one: &Candidate| {
+        if one.standard.rarity() >= RARE {
+            one.misfit + 0.5
+        } else {
+            one.misfit
+        }
+    };
     crate::order::sort_by(&mut found, |a, b| {
         usual(a)
             .cmp(&usual(b))
-            .then(a.misfit.total_cmp(&b.misfit))
+            .then(unlikely(a).total_cmp(&unlikely(b)))
             .then(a.standard.rarity().cmp(&b.standard.rarity()))
     });
     found.truncate(most);

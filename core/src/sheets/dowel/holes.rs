@@ -204,7 +204,7 @@ pub(super) fn tables(inp: &Inputs, a: &mut Answer, pin: Pin, taken: [&Hole; 2]) 
             .chosen(chosen);
         sources.push(hole.source);
     }
-    table.note("On the diameter, hole less pin: minus is interference.");
+    table.note("On the diameter, hole minus pin: below zero is interference.");
     for source in sources {
         a.source(source);
     }

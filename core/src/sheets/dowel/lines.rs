@@ -6,7 +6,7 @@ use crate::quantity::{Length, Stress};
 use crate::sheet::*;
 use crate::standards::dowel_pins::InchSeries;
 
-static FIT: Source = Source::practice("Clearance is hole less pin, on the diameter");
+static FIT: Source = Source::practice("Clearance is hole minus pin, on the diameter");
 static SHEAR: Source = Source::computed(
     "Shear over the round section",
     "F = \u{3c4} \u{d7} \u{3c0} \u{f7} 4 \u{d7} d\u{b2}",
@@ -29,11 +29,11 @@ pub(super) fn hole_lines(
     a.line(tightest, band.tightest)
         .places(5, 4)
         .signed()
-        .says("Least hole less largest pin, on the diameter. Minus is interference.");
+        .says("Smallest hole minus largest pin, on the diameter. Below zero is interference.");
     a.line(loosest, band.loosest)
         .places(5, 4)
         .signed()
-        .says("Largest hole less smallest pin, on the diameter. Minus is interference.");
+        .says("Largest hole minus smallest pin, on the diameter. Below zero is interference.");
     a.words(fit, character(band)).says(tell(inp, band));
 }
 
@@ -134,7 +134,7 @@ pub(super) fn working(inp: &Inputs, a: &mut Answer, pin: Pin, press: &holes::Hol
             w.step("Pin", &lines, pin.source());
         }
         let lines = [
-            "tightest = least hole \u{2212} largest pin; loosest = largest hole \u{2212} smallest pin".into(),
+            "tightest = smallest hole \u{2212} largest pin; loosest = largest hole \u{2212} smallest pin".into(),
             format!("{} \u{2212} {} = {}", show(press.limits.0), show(most), inp.num_to(band.tightest, 4, 4)),
             format!("{} \u{2212} {} = {}", show(press.limits.1), show(least), inp.num_to(band.loosest, 4, 4)),
         ];

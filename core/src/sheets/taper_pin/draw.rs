@@ -1,6 +1,7 @@
 //! A taper pin with its two ends and its length, the taper drawn steeper than it is.
 
 use super::tail::Found;
+use super::ways::rule_size;
 use crate::pin::{StandardPin, TaperSeries};
 use crate::quantity::Length;
 use crate::sheet::*;
@@ -16,7 +17,7 @@ pub(super) fn pin(inp: &Inputs, found: &Found, large: Length, small: Length) -> 
         pin.name(),
         inp.show(large),
         inp.show(small),
-        inp.show(length)
+        rule_size(inp, length, 3, 1)
     );
     let mut d = Drawing::new(title, false);
     d.path(
@@ -35,7 +36,7 @@ pub(super) fn pin(inp: &Inputs, found: &Found, large: Length, small: Length) -> 
             pt(long / 2.0 - half, high + 6.0),
             pt(long / 2.0 + half, high + 6.0),
             1.5,
-            format!("shaft {}", inp.show(shaft)),
+            format!("shaft {}", rule_size(inp, shaft, 3, 1)),
         );
     }
     if let (Some(at_large), Some(at_small)) = (inp.opt::<Length>("worn-large"), found.hole_now) {
@@ -52,7 +53,7 @@ pub(super) fn pin(inp: &Inputs, found: &Found, large: Length, small: Length) -> 
     }
     d.dimension(pt(0.0, -high), pt(0.0, high), 2.0, inp.num(large));
     d.dimension(pt(long, low), pt(long, -low), 2.0, inp.num(small));
-    d.dimension(pt(long, -high), pt(0.0, -high), 2.0, inp.show(length));
+    d.dimension(pt(long, -high), pt(0.0, -high), 2.0, rule_size(inp, length, 3, 1));
     let taper = match pin.series() {
         TaperSeries::Inch => "1:48 on the diameter",
         TaperSeries::Metric => "1:50 on the diameter",

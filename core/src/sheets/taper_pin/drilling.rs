@@ -40,7 +40,7 @@ pub(super) fn hole(
             best.drill.name(),
             inp.show(pin::LEAST_LEFT)
         ));
-        a.line("left", best.left_small).signed().says("On the diameter, small end less drill. Below zero the drill is the larger, and the reamer misses the small end.");
+        a.line("left", best.left_small).signed().says("On the diameter, small end minus drill. Below zero the drill is the larger, and the reamer misses the small end.");
     }
     if inp.quiet() {
         return Ok(());

@@ -44,7 +44,7 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
                 .chosen(one.pin == best.pin)
                 .opens("taper-pin", opens(one.pin, inp));
         }
-        table.note("Measured less standard, at these two places. An inch pin is told by its large end, a metric one by its small end.");
+        table.note("Measured minus standard, at these two places. An inch pin is told by its large end, a metric one by its small end.");
         a.work(|w| {
             w.step(
                 "Taper",

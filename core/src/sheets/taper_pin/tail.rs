@@ -91,7 +91,7 @@ fn ends(inp: &Inputs, a: &mut Answer, found: &Found, large: Length, small: Lengt
     match found.pin {
         StandardPin::Inch(row) => {
             a.line("small-end", small).says(
-                "Large end less length \u{f7} 48. Nominal size is the large end (inch series).",
+                "Large end minus length \u{f7} 48. Nominal size is the large end (inch series).",
             );
             let (least, most) = row.commercial();
             let mut says = format!(
