@@ -214,7 +214,10 @@ fn order(check: &Json, what: &Json, outcomes: &[Outcome]) -> Result<Option<Strin
 /// The answer's words, in lower case: of refusals alone, of stops and these, of all cautions and these, or all.
 pub fn told(outcome: &Outcome, place: &str) -> String {
     let answer = &outcome.answer;
-    let mut all: Vec<String> = outcome.faults().map(|fault| fault.text()).collect();
+    let mut all: Vec<String> = outcome
+        .faults()
+        .map(benchslate_core::sheet::Fault::text)
+        .collect();
     if let State::Withheld(withheld) = &answer.state {
         all.push(format!(
             "{} {} {}",

@@ -34,7 +34,10 @@ fn says(outcome: &Outcome, id: &str) -> String {
 }
 
 fn fault(outcome: &Outcome) -> String {
-    outcome.faults().map(|fault| fault.text()).collect()
+    outcome
+        .faults()
+        .map(benchslate_core::sheet::Fault::text)
+        .collect()
 }
 
 /// Whether a caution stands, and whether it stops.

@@ -211,6 +211,9 @@ fn specials() -> impl Iterator<Item = ThreadCall> {
     })
 }
 
+/// A last digit that is not held against a thread.
+const NOISE: Length = Length::from_mm(0.001);
+
 fn candidate(standard: Standard, across: Across, measured: Length, pitch: Pitch) -> Candidate {
     let p = standard.pitch();
     let basic = match across {
@@ -236,7 +239,6 @@ fn candidate(standard: Standard, across: Across, measured: Length, pitch: Pitch)
     } else {
         relative
     };
-    const NOISE: Length = Length::from_mm(0.001);
     // asked only of the few whose pitch fits: the limits cost more than all the rest
     let within = || match standard.limits(across) {
         Some((low, high)) => measured >= low - NOISE && measured <= high + NOISE,

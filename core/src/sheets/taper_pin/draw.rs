@@ -53,7 +53,12 @@ pub(super) fn pin(inp: &Inputs, found: &Found, large: Length, small: Length) -> 
     }
     d.dimension(pt(0.0, -high), pt(0.0, high), 2.0, inp.num(large));
     d.dimension(pt(long, low), pt(long, -low), 2.0, inp.num(small));
-    d.dimension(pt(long, -high), pt(0.0, -high), 2.0, rule_size(inp, length, 3, 1));
+    d.dimension(
+        pt(long, -high),
+        pt(0.0, -high),
+        2.0,
+        rule_size(inp, length, 3, 1),
+    );
     let taper = match pin.series() {
         TaperSeries::Inch => "1:48 on the diameter",
         TaperSeries::Metric => "1:50 on the diameter",
