@@ -411,6 +411,7 @@ fn pipe_threads_and_two_angles_are_cautioned_where_they_are_near() {
     assert_eq!(caution(&of("0.247 in", "20 tpi"), "pipe-thread"), None);
     assert_eq!(caution(&of("0.247 in", "20 tpi"), "chase-thread"), STOP); // 1/4 BSW has 55 degrees
     assert_eq!(caution(&of("0.497 in", "13 tpi"), "chase-thread"), None); // 1/2 BSW has 12
+    assert_eq!(caution(&of("0.189 in", "28 tpi"), "chase-thread"), None); // 1 BA is 0.020 in off
 }
 
 // ISO 273: M4 normal 4.5 mm; No. 16 is 0.1770 in = 4.496 mm.
@@ -670,12 +671,12 @@ fn a_measured_dowel_hole_gets_one_verdict_and_what_next() {
         (
             "0.2515",
             "loose: neither holds nor locates",
-            "next size, 5/16 in",
+            "next size, 5/16 in: ream both parts, clamped, to 0.3120 to 0.3125 in",
         ),
         (
             "0.2599",
             "loose: neither holds nor locates",
-            "next size, 5/16 in",
+            "next size, 5/16 in: ream both parts, clamped, to 0.3120 to 0.3125 in",
         ),
     ] {
         let outcome = ask("dowel", &[("pin", "1/4"), ("hole", hole)]);

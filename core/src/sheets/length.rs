@@ -201,7 +201,7 @@ fn fractions(a: &mut Answer, length: Length) {
     ] {
         let near = nearest_fraction(length, denominator);
         a.words(id, inches(&near.text))
-            .says("Half way between two, the larger is taken.");
+            .says("Half way between two it is the larger.");
         a.line(off, near.difference)
             .signed()
             .places(5, 4)

@@ -294,7 +294,7 @@ fn fit_words(
 }
 
 fn cautions(a: &mut Answer, found: &[Candidate]) {
-    let near = |one: &&Candidate| one.inside || one.misfit < 2.5;
+    let near = |one: &&Candidate| one.inside || one.misfit <= 1.0;
     let angle = |one: &Candidate| one.standard.angle().degrees();
     let angles: Vec<f64> = found.iter().filter(near).map(angle).collect();
     if angles
@@ -304,7 +304,7 @@ fn cautions(a: &mut Answer, found: &[Candidate]) {
         a.stop(
             "chase-thread",
             "Before you run a tap or die through it",
-            "Threads of 60\u{b0} and 55\u{b0} with the same count start together and then bind or strip. Tell them apart with a gauge in the flanks first.",
+            "Threads of another angle (55\u{b0} or 47.5\u{b0} against 60\u{b0}) with nearly the same count start together and then bind or strip. Tell them apart with a gauge in the flanks first.",
         );
     }
     let taper = |one: &&Candidate| matches!(one.standard, Standard::LookAlike(other) if other.series == LookAlikeSeries::Npt);

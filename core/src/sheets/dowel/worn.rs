@@ -3,10 +3,10 @@
 use super::holes::Hole;
 use super::lines::tell;
 use super::{Pin, larger};
-use crate::pin::{self, FitCharacter};
+use crate::pin::{self, FitCharacter, Limits};
 use crate::quantity::Length;
 use crate::sheet::*;
-use crate::standards::dowel_pins::InchSeries;
+use crate::standards::dowel_pins::{self as table, InchDowel, InchSeries};
 
 /// A hole farther from the nominal size than this is no hole for this pin: ten thou, or 8 % of a small pin (common practice: an
 /// oversize pin makes good one thou, a step dowel a few).
@@ -79,9 +79,11 @@ fn held(inp: &Inputs, pin: Pin) -> String {
     let next = larger(pin).map_or_else(
         || "a step dowel turned to suit".to_owned(),
         |size| {
+            let ream = next_hole(pin, size).map_or_else(String::new, |hole| {
+                format!(": ream both parts, clamped, to {}", span(inp, hole))
+            });
             format!(
-                "a step dowel turned to suit, or the next size, {} {}",
-                size,
+                "a step dowel turned to suit, or the next size, {size} {}{ream}",
                 unit(pin)
             )
         },
@@ -102,6 +104,17 @@ fn held(inp: &Inputs, pin: Pin) -> String {
             }
         }
         _ => format!("To hold: {next}."),
+    }
+}
+
+/// The suggested hole of an inch size; metric holes go by the class that is chosen.
+fn next_hole(pin: Pin, size: &str) -> Option<Limits> {
+    match pin {
+        Pin::Inch(..) => table::INCH
+            .iter()
+            .find(|row| row.size == size)
+            .map(InchDowel::suggested_hole),
+        Pin::M6(_) | Pin::H8(_) => None,
     }
 }
 

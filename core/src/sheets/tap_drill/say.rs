@@ -80,7 +80,7 @@ pub(super) fn outside(inp: &Inputs, a: &mut Answer, thread: ThreadCall, pick: Op
             "The tap cuts more than the thread\u{2019}s depth, turns hard and may break."
         }
         _ => {
-            "The thread is shallower than its class allows: a gauge will pass it by, though many charts take it."
+            "The thread is shallower than its class allows: a plain plug gauge rejects it, though many charts take such a drill."
         }
     };
     let cure = pick.within.map_or_else(
