@@ -312,8 +312,8 @@ fn measured_parts_are_judged_by_the_limits() {
     assert_eq!(
         judge("7.993", "7.988"),
         (
-            "+2.0 µm too large for P7".into(),
-            "+3.0 µm too small for h6".into()
+            "2.0 µm too large for P7".into(),
+            "3.0 µm too small for h6".into()
         )
     );
 }

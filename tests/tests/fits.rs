@@ -11,6 +11,7 @@ use benchslate_core::fit::{
     FitClass, FitFault, Grade, KindOfFit, LETTERS, Letter, Member, Why, iso,
 };
 use benchslate_core::quantity::Length;
+use benchslate_core::standards::iso286_deviations::DEVIATIONS;
 use benchslate_tests::near;
 
 /// ISO 286-2:2010, limit deviations of holes by class; K6 to K8, M6, M7, N6 to N8 to 250 mm and D10, E9, F8, G7, K7, N7,
@@ -187,9 +188,14 @@ fn class(text: &str) -> FitClass {
     }
 }
 
+/// Where the steps of ISO 286 end, mm.
+fn step_ends() -> impl Iterator<Item = u16> {
+    DEVIATIONS.iter().map(|step| step.to_mm)
+}
+
 /// Compares every figure of a block, at the end of its step and just above its beginning; gives the number of figures.
 fn agree(block: &str) -> usize {
-    let ends: Vec<u16> = iso::step_ends().collect();
+    let ends: Vec<u16> = step_ends().collect();
     let mut figures = 0;
     for line in block.lines() {
         let mut words = line.split(' ');
@@ -355,7 +361,7 @@ fn grades_keep_the_rule_of_the_standard() {
 #[test]
 fn every_class_is_defined_or_says_why() {
     let (mut defined, mut refused) = (0, 0);
-    for end in iso::step_ends() {
+    for end in step_ends() {
         let size = Length::from_mm(f64::from(end));
         for (letter, ..) in LETTERS {
             for member in [Member::Hole, Member::Shaft] {
@@ -651,7 +657,7 @@ fn inch_clearances_as_printed() {
 /// holes of LC2, LC5, LN2, LT1 and RC3 are one hole, those of LC3, RC4, RC5 and LT2 another, and the shafts of RC3 and LC2 have one width.
 #[test]
 fn inch_series_share_their_grades() {
-    for &step in Series::Rc.steps() {
+    for step in Series::Rc.steps() {
         let size = Length::from_inches(step);
         let get = |text: &str| inch::fit(size, inch_class(text)).ok().map(|f| f.band);
         for group in [
@@ -699,7 +705,7 @@ fn inch_rows_rise_with_size() {
         for number in 1..=inch::highest(series) {
             let class = InchClass::of(series, number).unwrap();
             let mut last: Option<inch::InchFit> = None;
-            for &step in series.steps() {
+            for step in series.steps() {
                 let Ok(fit) = inch::fit(Length::from_inches(step), class) else {
                     continue;
                 };
@@ -762,7 +768,7 @@ fn large_inch_rows_keep_letter_and_grade() {
             .unwrap()
             .band
     };
-    for &step in Series::Lt.steps() {
+    for step in Series::Lt.steps() {
         let thou = |text: &str| get(step, text).shaft.lower.thou();
         assert!(near(thou("LT5"), thou("LT6"), 1e-6), "n to {step}");
         if step > 0.24 {
@@ -846,7 +852,7 @@ const EARLIER_RC2: [[f64; 3]; 13] = [
 #[test]
 fn running_fits_of_an_earlier_edition() {
     for (text, rows) in ["RC1", "RC4"].into_iter().zip(EARLIER) {
-        for (&step, &[hole, upper, lower]) in Series::Rc.steps().iter().zip(rows) {
+        for (step, &[hole, upper, lower]) in Series::Rc.steps().zip(rows) {
             let band = inch::fit(Length::from_inches(step), inch_class(text))
                 .unwrap()
                 .band;
@@ -861,7 +867,7 @@ fn running_fits_of_an_earlier_edition() {
             );
         }
     }
-    for (&step, [hole, least, most]) in Series::Rc.steps().iter().zip(EARLIER_RC2) {
+    for (step, [hole, least, most]) in Series::Rc.steps().zip(EARLIER_RC2) {
         let band = inch::fit(Length::from_inches(step), inch_class("RC2"))
             .unwrap()
             .band;
@@ -892,7 +898,7 @@ const APPENDIX: &str = "0.2,0.1,0.25 0.25,0.1,0.3 0.4,0.3,0.55 0.6,0.3,0.7
 #[test]
 fn running_fits_of_a_textbook() {
     let (mut same, mut other) = (0, 0);
-    for (&step, line) in Series::Rc.steps().iter().zip(APPENDIX.lines()) {
+    for (step, line) in Series::Rc.steps().zip(APPENDIX.lines()) {
         for (number, cell) in (1_u8..).zip(line.split(' ')) {
             let class = InchClass::of(Series::Rc, number).unwrap();
             let size = Length::from_inches(step);

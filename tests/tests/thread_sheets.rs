@@ -52,13 +52,17 @@ fn the_usual_tap_drills_come_first() {
 #[test]
 fn percents_stand_beside_the_drills() {
     for (thread, drill, percent) in [
-        ("#4-40", "#42", "57"),
-        ("#3-48", "#45", "63"),
-        ("#2-56", "#50", "69"),
+        ("#4-40", "No. 42", "57"),
+        ("#3-48", "No. 45", "63"),
+        ("#2-56", "No. 50", "69"),
     ] {
         let outcome = answer(
             "tap-drill",
-            &[("thread", thread), ("share", "60 pct")],
+            &[
+                ("thread", thread),
+                ("share", "60 pct"),
+                ("drills", "all-inch"),
+            ],
             System::Inch,
         );
         let table = outcome.answer.table_by_id("drills").unwrap();
@@ -129,11 +133,11 @@ fn limits_as_printed() {
 #[test]
 fn clearance_holes() {
     for (screw, fit, system, hole) in [
-        ("1/4", "normal", System::Inch, "0.281"),
-        ("#10", "close", System::Inch, "0.206"),
-        ("1/2", "loose", System::Inch, "0.609"),
-        ("M12", "normal", System::Metric, "13.50"),
-        ("M8", "close", System::Metric, "8.40"),
+        ("1/4", "normal", System::Inch, "0.2810"),
+        ("#10", "close", System::Inch, "0.2060"),
+        ("1/2", "loose", System::Inch, "0.6090"),
+        ("M12", "normal", System::Metric, "13.500"),
+        ("M8", "close", System::Metric, "8.400"),
     ] {
         let outcome = answer("clearance-hole", &[("screw", screw), ("fit", fit)], system);
         assert_eq!(text(&outcome, "hole", system), hole, "{screw} {fit}");

@@ -3,6 +3,7 @@
 use super::band::{Band, Limits};
 use super::fault::FitFault;
 use crate::quantity::Length;
+use crate::standards::b41::Row;
 pub use crate::standards::b41::{Certainty, Series};
 use core::fmt;
 
@@ -95,15 +96,7 @@ pub fn fit(size: Length, class: InchClass) -> Result<InchFit, FitFault> {
     if inches <= class.series.starts_above(class.number) {
         return Err(FitFault::InchNotDefined(class));
     }
-    let rows = class
-        .series
-        .classes()
-        .get(usize::from(class.number).saturating_sub(1));
-    let at = class.series.steps().iter().position(|&to| inches <= to);
-    let row = match (rows, at) {
-        (Some(rows), Some(at)) => rows.get(at),
-        _ => None,
-    };
+    let row = row_of(inches, class);
     match row {
         Some(row) if row.read != Certainty::Missing => {
             let hole = Limits {
@@ -123,6 +116,13 @@ pub fn fit(size: Length, class: InchClass) -> Result<InchFit, FitFault> {
     }
 }
 
+/// The row of a class whose step holds this size in inches.
+fn row_of(inches: f64, class: InchClass) -> Option<&'static Row> {
+    let at = usize::from(class.number).checked_sub(1)?;
+    let rows = class.series.classes().get(at)?;
+    rows.iter().find(|row| inches <= row.to_in())
+}
+
 /// Shaft limits of another print of the standard at that size, where one differs from [`fit`].
 ///
 /// ```
@@ -133,9 +133,8 @@ pub fn fit(size: Length, class: InchClass) -> Result<InchFit, FitFault> {
 /// assert!(inch::other_print(Length::from_inches(9.0), rc4).is_none());
 /// ```
 pub fn other_print(size: Length, class: InchClass) -> Option<Limits> {
-    let inches = size.inches() - NOISE_IN;
-    let at = class.series.steps().iter().position(|&to| inches <= to)?;
-    let (upper, lower) = class.series.other_print(class.number, at)?;
+    let row = row_of(size.inches() - NOISE_IN, class)?;
+    let (upper, lower) = class.series.other_print(class.number, row)?;
     Some(Limits {
         upper: Length::from_inches(upper / 1000.0),
         lower: Length::from_inches(lower / 1000.0),

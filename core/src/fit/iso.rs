@@ -75,11 +75,6 @@ pub fn fit(size: Length, hole: &FitClass, shaft: &FitClass) -> Result<Band, FitF
     Ok(Band::of(limits(size, hole)?, limits(size, shaft)?))
 }
 
-/// Where the 25 steps end, mm: for drawing and for a table of steps.
-pub fn step_ends() -> impl Iterator<Item = u16> {
-    DEVIATIONS.iter().map(|step| step.to_mm)
-}
-
 fn length(twentieths: i32) -> Length {
     Length::from_mm(f64::from(twentieths) / f64::from(PER_UM * 1000))
 }

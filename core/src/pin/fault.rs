@@ -1,6 +1,6 @@
 //! What can be wrong with a question about a pin?
 
-use crate::quantity::Length;
+use crate::quantity::{Length, Taper};
 
 /// Why there is no answer.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -14,6 +14,11 @@ pub enum PinFault {
     },
     /// The large end must be larger than the small end.
     NoTaper,
+    /// The taper is that of no series: farther than 15 % from 1:48 and from 1:50.
+    NotATaperPin {
+        /// The taper, on the diameter.
+        taper: Taper,
+    },
     /// The series has nothing this large.
     BeyondSeries {
         /// Its largest size at this length, at the large end.

@@ -22,18 +22,8 @@ pub struct SingleDrill {
     pub left_large: Length,
 }
 
-/// Drills for one pass right through, best first: those that leave [`LEAST_LEFT`] or more, nearest first; then the
+/// The best drills for one pass right through, at most so many: those that leave [`LEAST_LEFT`] or more, nearest first; then the
 /// closer ones, nearest first.
-pub fn single_drills(large: Length, small: Length, drills: &[Drill]) -> Vec<SingleDrill> {
-    let mut rows: Vec<SingleDrill> = drills
-        .iter()
-        .map(|drill| passed(large, small, drill))
-        .collect();
-    crate::order::sort_by(&mut rows, better);
-    rows
-}
-
-/// The first so many of [`single_drills`], without sorting the rest.
 pub fn best_drills<'a>(
     large: Length,
     small: Length,

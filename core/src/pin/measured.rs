@@ -2,7 +2,11 @@
 
 use super::fault::positive;
 use super::{PinFault, StandardPin, TaperSeries, mismatch};
-use crate::quantity::{Length, Taper};
+use crate::quantity::{Length, Share, Taper};
+
+/// How far a measured taper may lie from that of a series: 0.0031 in over 1 in, more than wear and a micrometer make
+/// (common practice).
+pub const TAPER_ROOM: Share = Share::from_fraction(0.15);
 
 /// One standard pin held against the measured one.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -37,10 +41,11 @@ pub struct Measured {
 
 /// Taper, series and number from the two ends and the length between the places that were measured.
 ///
-/// The taper is (D − d)/L. Measure on the taper, clear of the crowned ends.
+/// The taper is (D − d)/L. Measure on the taper, clear of the crowned ends. A taper farther than [`TAPER_ROOM`] from both
+/// series is refused: no taper pin has it.
 ///
 /// # Errors
-/// An end or a length of nothing, or ends that do not taper.
+/// An end or a length of nothing, ends that do not taper, or a taper of no series.
 pub fn identify(large: Length, small: Length, length: Length) -> Result<Measured, PinFault> {
     positive(small, "small end")?;
     positive(length, "length")?;
@@ -49,6 +54,11 @@ pub fn identify(large: Length, small: Length, length: Length) -> Result<Measured
     }
     let taper = Taper::from_ratio((large - small) / length);
     let off = |series: TaperSeries| (taper.ratio() - series.taper().ratio()).abs();
+    let far =
+        |series: TaperSeries| off(series) > series.taper().ratio() * (TAPER_ROOM.fraction() + 1e-9);
+    if far(TaperSeries::Inch) && far(TaperSeries::Metric) {
+        return Err(PinFault::NotATaperPin { taper });
+    }
     let nearer = if off(TaperSeries::Inch) <= off(TaperSeries::Metric) {
         TaperSeries::Inch
     } else {

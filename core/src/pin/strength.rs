@@ -1,7 +1,7 @@
-//! What does a pin carry in shear, and which pin does a torque or a power need?
+//! What does a pin carry in shear, and which pin does a torque need?
 
 use super::PinFault;
-use crate::quantity::{Force, Length, Power, RotationalSpeed, Stress, Torque};
+use crate::quantity::{Force, Length, Stress, Torque};
 use core::f64::consts::PI;
 
 /// In how many planes is the pin sheared?
@@ -72,17 +72,4 @@ pub fn cross_pin_diameter(
     Ok(Length::from_mm(libm::sqrt(
         4.0 * torque.newton_metres() * 1000.0 / (PI * stress.mpa() * shaft.mm()),
     )))
-}
-
-/// Torque of a power at a speed: T = P/(2π·n).
-///
-/// # Errors
-/// A speed of nothing.
-pub fn torque_of_power(power: Power, speed: RotationalSpeed) -> Result<Torque, PinFault> {
-    if speed.rpm() <= 0.0 {
-        return Err(PinFault::NotPositive("speed"));
-    }
-    Ok(Torque::from_newton_metres(
-        power.watts() * 60.0 / (2.0 * PI * speed.rpm()),
-    ))
 }

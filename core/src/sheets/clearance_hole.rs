@@ -10,7 +10,8 @@ use crate::standards::drills::{self, Drill};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "clearance-hole",
-    revision: 1,
+    // 2: a metric screw takes metric drills until a set is named
+    revision: 2,
     title: "Drill a clearance hole",
     question: "How large a hole lets this screw through?",
     aside: "close, normal or loose",
@@ -29,11 +30,10 @@ pub(super) static SHEET: Sheet = Sheet {
                 choice("loose", "loose"),
             ],
         ),
-        Field::choice("drills", "Drills owned", DRILL_SETS)
-            .from_shop(ShopItem::DrillSets, "all-inch"),
+        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
     ],
     results: &[
-        Res::stepped("hole", "Least hole", Kind::Length),
+        Res::stepped("hole", "Smallest hole", Kind::Length),
         Res::words("drill", "Drill"),
         Res::stepped("drill-size", "Size of that drill", Kind::Length),
         Res::stepped("clearance", "Clearance on the diameter", Kind::Length),
@@ -49,7 +49,7 @@ pub(super) static SHEET: Sheet = Sheet {
 
 static INCH: Source = Source::from_memory(
     "ASME B18.2.8-1999 (R2017), clearance holes",
-    "table 1, least hole",
+    "table 1, smallest hole",
 );
 static METRIC: Source = Source::from_memory(
     "ISO 273:1979, clearance holes",
@@ -93,7 +93,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let size = |fit| hole_of(row, fit, screw.metric);
     let hole = size(fit);
     let source = if screw.metric { &METRIC } else { &INCH };
-    let owned = at_least(hole, &drill_sets::drills(set));
+    let owned = at_least(hole, &drill_sets::drills(set, screw.metric));
     let all = at_least(hole, drills::all());
     let near = |drill: &&Drill| drill.diameter - hole <= room(hole);
     let in_set = owned.first().filter(near).copied();
@@ -101,26 +101,33 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         return Err(inp.out_of_range("screw", "no standard drill is that large", "bore the hole"));
     };
     let mut a = inp.answer();
-    a.line("hole", hole)
-        .places(3, 2)
-        .exact()
-        .says(if screw.metric {
-            "Least diameter of ISO 273; its tolerance goes upward."
-        } else {
-            "Least diameter of ASME B18.2.8; its tolerance goes upward."
-        });
-    a.words("drill", pick.name()).says(if in_set.is_some() {
-        "Smallest in your set that is not under the hole."
+    a.line("hole", hole).exact().says(if screw.metric {
+        "Smallest hole of ISO 273; its tolerance goes upward."
     } else {
-        "None in your set comes near; this is the smallest standard drill that serves."
+        "Smallest hole of ASME B18.2.8; its tolerance goes upward."
     });
+    let place = drill_sets::place(set, screw.metric);
+    let under = hole - pick.diameter;
+    let mut says = if in_set.is_some() {
+        format!("Smallest {place} that serves")
+    } else {
+        format!("No drill {place} comes near; this is the smallest standard drill that serves")
+    };
+    if under > Length::ZERO {
+        says.push_str(&format!(
+            ", {} under the hole of the table: a drill cuts a little over its size",
+            inp.show(under)
+        ));
+    }
+    says.push('.');
+    a.words("drill", pick.name()).says(says);
     a.line("drill-size", pick.diameter).exact();
     a.line("clearance", hole - screw.major)
-        .says("Hole less screw, on the diameter.");
+        .says("Hole minus screw, on the diameter.");
     let fits = a.table(
         "fits",
         "The three fits",
-        &["fit", "least hole", "clearance"],
+        &["fit", "smallest hole", "clearance"],
     );
     for (one, name) in [
         (
@@ -151,8 +158,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         let hole = size(one);
         fits.row(vec![
             Value::words(name),
-            Value::of(hole).places(3, 2),
-            Value::of(hole - screw.major).places(3, 2),
+            Value::of(hole),
+            Value::of(hole - screw.major),
         ])
         .chosen(one == fit);
     }
@@ -173,7 +180,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     for one in rows {
         table
             .row(vec![
-                Value::words(one.call()),
+                Value::words(one.name()),
                 Value::of(one.diameter),
                 Value::of(one.diameter - hole).signed(),
             ])
@@ -181,7 +188,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .chosen(one == pick)
             .opens("drill", vec![("drill", one.name())]);
     }
-    table.note("A drill may be under the printed hole by rounding: 0.0005 in is allowed for.");
+    table.note("A drill up to 0.0005 in under the hole of the table counts: it cuts a little over its size.");
     a.work(|w| {
         w.step(
             "Clearance",
@@ -215,7 +222,7 @@ fn hole_of(row: &ClearanceHole, fit: ClearanceFit, metric: bool) -> Length {
     }
 }
 
-/// The drills that are not under a hole, but for the rounding of the table to three places.
+/// The drills that are not under a hole by more than half a thou: what a drill cuts over its size makes that good.
 fn at_least(hole: Length, drills: &[Drill]) -> Vec<Drill> {
     let least = hole - Length::from_inches(0.00051);
     drills

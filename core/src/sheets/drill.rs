@@ -10,7 +10,8 @@ use crate::thread::{TapKind, ThreadCall, ThreadSeries, percent_of_thread};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "drill",
-    revision: 1,
+    // 2: no drill is marked as owned until a set is named
+    revision: 2,
     title: "Size of a drill",
     question: "What size is this drill, and what does it tap?",
     aside: "number, letter, fraction, metric",
@@ -20,14 +21,15 @@ pub(super) static SHEET: Sheet = Sheet {
         "number drill",
         "letter drill",
         "decimal equivalent",
+        "drill sizes",
+        "drill chart",
     ],
     group: Group::Identify,
     fields: &[
         Field::call("drill", "Drill", &calls::drill::CALL)
             .example("#7")
             .hint("As #7, F, 13/64, 5.1 mm or .201."),
-        Field::choice("drills", "Drills owned", DRILL_SETS)
-            .from_shop(ShopItem::DrillSets, "all-inch"),
+        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
     ],
     results: &[
         Res::stepped("size", "Diameter", Kind::Length),
@@ -70,7 +72,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let near = a.table("near", "Drills beside it", &["drill", "size", "off"]);
     for one in drills::nearest(drill.diameter, 9) {
         near.row(vec![
-            Value::words(one.call()),
+            Value::words(one.name()),
             Value::of(one.diameter),
             Value::of(one.diameter - drill.diameter).signed(),
         ])
@@ -137,7 +139,11 @@ fn taps(a: &mut Answer, drill: Drill) {
     }
     let off = |share: Share| (share.percent() - 75.0).abs();
     crate::order::sort_by(&mut found, |a, b| off(a.1).total_cmp(&off(b.1)));
-    let table = a.table("taps", "Threads that it taps", &["thread", "thread left"]);
+    let table = a.table(
+        "taps",
+        "Threads that it taps",
+        &["thread", "percent of thread"],
+    );
     for (thread, share) in found.into_iter().take(8) {
         table
             .row(vec![Value::words(thread.to_string()), Value::of(share)])

@@ -29,7 +29,7 @@ pub static SHEET: Sheet = Sheet {
     id: "length",
     revision: 1,
     title: "Read a length every way",
-    question: "What is this size in inches, millimetres, fractions, thou and tenths, and which drill or pin is nearest?",
+    question: "What is this size in inches, millimeters, fractions, thou and tenths, and which drill or pin is nearest?",
     aside: "any size",
     words: &[
         "convert",
@@ -49,6 +49,9 @@ pub static SHEET: Sheet = Sheet {
         "measure",
         "nearest drill",
         "nearest pin",
+        "ten thou",
+        "ten thousandths",
+        "convert mm to inch",
         "64ths",
         "caliper",
     ],
@@ -60,22 +63,30 @@ pub static SHEET: Sheet = Sheet {
         &[&INCH, &MM, &THOU, &TENTH, &MICRON],
     )
     .example("7/16 in")
-    .hint("7/16, 1-21/64, 0.1878, 4.77 mm, 14 thou 5 tenths")
-    .range_mm(0.0, 100_000.0, "from nothing to 100 m")
+    .hint("As 7/16, 1-21/64, 0.1878, 4.77 mm or 14 thou 5 tenths.")
+    .range_mm(0.0, 100_000.0, "lengths to 100 m")
     .measured()
     .monotonic()],
     results: &[
         Res::of("inch", "Inches", Kind::Length),
-        Res::of("mm", "Millimetres", Kind::Length),
+        Res::of("mm", "Millimeters", Kind::Length),
         Res::of("thou", "Thou and tenths", Kind::Length),
         Res::words("fraction-64", "Nearest 64th"),
-        Res::stepped("fraction-64-off", "64th less this size", Kind::Length),
+        Res::stepped(
+            "fraction-64-off",
+            "That 64th against this size",
+            Kind::Length,
+        ),
         Res::words("fraction-128", "Nearest 128th"),
-        Res::stepped("fraction-128-off", "128th less this size", Kind::Length),
+        Res::stepped(
+            "fraction-128-off",
+            "That 128th against this size",
+            Kind::Length,
+        ),
         Res::words("drill", "Nearest drill"),
-        Res::stepped("drill-off", "Drill less this size", Kind::Length),
+        Res::stepped("drill-off", "That drill against this size", Kind::Length),
         Res::words("pin", "Nearest pin"),
-        Res::stepped("pin-off", "Pin less this size", Kind::Length),
+        Res::stepped("pin-off", "That pin against this size", Kind::Length),
         Res::words("spoken", "On a call"),
     ],
     examples: &[
@@ -123,7 +134,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.draw(|| rule::drawing(inp, length));
     a.note(
         "call-standard",
-        "Before you call it standard",
+        "Before you call it a standard size",
         "Nearest is not the same as right: wear, burrs and the measuring tool can move a reading past the next size. Measure at more than one place.",
     );
     a.stop(
@@ -189,18 +200,14 @@ fn fractions(a: &mut Answer, length: Length) {
         ("fraction-128", "fraction-128-off", 128),
     ] {
         let near = nearest_fraction(length, denominator);
-        let same = near.difference == Length::ZERO;
-        a.words(id, inches(&near.text)).says(if same {
-            "Exactly this size."
-        } else {
-            "Half way between two, the larger is taken."
-        });
+        a.words(id, inches(&near.text))
+            .says("Half way between two it is the larger.");
         a.line(off, near.difference)
             .signed()
             .places(5, 4)
-            .says("Plus: the fraction is the larger.");
+            .says(against(near.difference));
     }
-    let columns = ["Inch fraction", "Decimal", "Fraction less this size"];
+    let columns = ["inch fraction", "decimal", "too large (+) or small by"];
     let table = a.table("fractions", "Nearest on the rule", &columns);
     for denominator in DENOMINATORS {
         let near = nearest_fraction(length, denominator);
@@ -225,7 +232,7 @@ fn fractions(a: &mut Answer, length: Length) {
 }
 
 fn inches(fraction: &str) -> String {
-    let mut text = String::from(fraction);
+    let mut text = fraction.replace(' ', "-");
     text.push_str(" in");
     text
 }
@@ -246,14 +253,29 @@ fn nearest(
     a.line(off, near.off)
         .signed()
         .places(4, 3)
-        .says("Plus: it is the larger.");
+        .says(against(near.off));
+}
+
+/// Which of the two is larger, in words.
+fn against(off: Length) -> &'static str {
+    if off == Length::ZERO {
+        "Exactly this size."
+    } else if off > Length::ZERO {
+        "Too large by that much."
+    } else {
+        "Too small by that much."
+    }
 }
 
 fn table(a: &mut Answer, id: &'static str, title: &'static str, near: &[Near]) {
     if near.is_empty() {
         return;
     }
-    let table = a.table(id, title, &["Size", "Measures", "Less this size"]);
+    let table = a.table(
+        id,
+        title,
+        &["size", "measures", "too large (+) or small by"],
+    );
     for (i, one) in near.iter().enumerate() {
         let cells = vec![
             Value::words(one.name.clone()),
@@ -262,7 +284,7 @@ fn table(a: &mut Answer, id: &'static str, title: &'static str, near: &[Near]) {
         ];
         table.row(cells).chosen(i == 0);
     }
-    table.note("Nearest first. Plus: it is larger than this size.");
+    table.note("Nearest first.");
 }
 
 /// In words: as a fraction too where it is one.
@@ -284,20 +306,25 @@ fn said(inp: &Inputs, length: Length) -> String {
     text
 }
 
+/// Inches in the working: all digits where they end, else to five.
+fn digits(length: Length) -> String {
+    crate::quantity::decimal(length.base(), &INCH, places(length).0.0)
+}
+
 fn working(a: &mut Answer, inp: &Inputs, length: Length) {
     a.work(|w| {
         let ((inch, _), (mm, _)) = places(length);
-        let (inches, metric) = (
+        let (inch_text, metric) = (
             with_unit(length.base(), &INCH, inch),
             with_unit(length.base(), &MM, mm),
         );
         let line = if inp.number("length").is_some() && inp.system() == System::Metric {
-            format!("{metric} / {} = {inches}", plain(MM_PER_INCH, &MM))
+            format!("{metric} / {} = {inch_text}", plain(MM_PER_INCH, &MM))
         } else {
-            format!("{inches} × {} = {metric}", plain(MM_PER_INCH, &MM))
+            format!("{inch_text} × {} = {metric}", plain(MM_PER_INCH, &MM))
         };
         w.step(
-            "Inch and millimetre",
+            "Inch and millimeter",
             &["1 in = 25.4 mm".into(), line],
             &INCH_DEFINED,
         );
@@ -307,7 +334,7 @@ fn working(a: &mut Answer, inp: &Inputs, length: Length) {
                 "thou = inches × 1000".into(),
                 format!(
                     "{} × 1000 = {}",
-                    plain(length.base(), &INCH),
+                    digits(length),
                     with_unit(length.base(), &THOU, 1)
                 ),
             ],
@@ -327,12 +354,12 @@ fn working(a: &mut Answer, inp: &Inputs, length: Length) {
                     "n = inches × parts, to the nearest whole; half way goes to the larger".into(),
                     format!(
                         "n = {} × {denominator} = {}",
-                        plain(length.base(), &INCH),
+                        digits(length),
                         crate::quantity::decimal(parts, number, 2)
                     ),
                     format!(
-                        "{} in = {}, {} from this size",
-                        near.text,
+                        "{} = {}, {} from this size",
+                        inches(&near.text),
                         with_unit(
                             near.length.base(),
                             &INCH,

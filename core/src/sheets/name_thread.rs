@@ -5,11 +5,12 @@ use crate::quantity::units::{PITCH_MM, TPI};
 use crate::quantity::{Count, Kind, Length, Pitch, Quantity};
 use crate::sheet::*;
 use crate::standards::look_alike_threads::LookAlikeSeries;
-use crate::thread::{Across, Candidate, Standard, identify};
+use crate::thread::{Across, Candidate, RARE, Standard, identify};
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "name-thread",
-    revision: 1,
+    // 2: a thread whose limits hold the reading comes first; special counts, obsolete numbers and large NPT
+    revision: 2,
     title: "Name a thread",
     question: "Which thread is this?",
     aside: "from a measured diameter and pitch",
@@ -24,6 +25,12 @@ pub(super) static SHEET: Sheet = Sheet {
         "BA",
         "BSP",
         "NPT",
+        "ASME numbered screws",
+        "what thread is this",
+        "count threads",
+        "tpi",
+        "threads per inch",
+        "thread pitch",
     ],
     group: Group::Identify,
     fields: &[
@@ -36,9 +43,9 @@ pub(super) static SHEET: Sheet = Sheet {
             ],
         ),
         Field::length("diameter", "Measured diameter")
-            .example(".247 in")
+            .example("0.247 in")
             .hint("Over clean crests, or the bore of the hole.")
-            .range_in(0.03, 6.5, "the tables run from 0.03 to 6 in")
+            .range_in(0.03, 6.8, "the tables run from 0.03 to 6-5/8 in")
             .measured(),
         Field::choice(
             "by",
@@ -50,29 +57,35 @@ pub(super) static SHEET: Sheet = Sheet {
         ),
         Field::quantity("pitch", "Pitch", Kind::Pitch, &[&TPI, &PITCH_MM])
             .example("20 tpi")
-            .hint("Threads per inch, or millimetres.")
+            .hint("Threads per inch, or millimeters.")
             .range(0.15, 10.0, "the tables run from 0.19 to 6.35 mm")
             .when(&[when("by", &["gauge"])])
             .measured(),
         Field::count("threads", "Threads counted")
             .example("10")
             .hint("Gaps, not crests: from one crest to the tenth after it is 10.")
-            .range(1.0, 200.0, "what one can count")
+            .range(1.0, 200.0, "at most 200 are counted")
             .when(&[when("by", &["count"])]),
         Field::length("over", "Over this length")
             .example("1/2 in")
-            .range_in(0.02, 12.0, "what a rule measures")
+            .range_in(0.02, 12.0, "over up to a foot")
             .when(&[when("by", &["count"])])
             .measured(),
     ],
     results: &[
         Res::words("name", "Most likely"),
-        Res::stepped("off-diameter", "Measured less basic diameter", Kind::Length),
+        Res::stepped("size-min", "Its size, min.", Kind::Length),
+        Res::stepped("size-max", "Its size, max.", Kind::Length),
+        Res::stepped(
+            "off-diameter",
+            "Measured against basic diameter",
+            Kind::Length,
+        ),
         Res::of("pitch-measured", "Pitch", Kind::Pitch),
         Res::stepped("off-pitch", "Pitch off by", Kind::Share),
     ],
     examples: &[
-        &[("diameter", ".247 in"), ("pitch", "20 tpi")],
+        &[("diameter", "0.247 in"), ("pitch", "20 tpi")],
         &[
             ("diameter", "9.85 mm"),
             ("by", "count"),
@@ -81,9 +94,11 @@ pub(super) static SHEET: Sheet = Sheet {
         ],
         &[
             ("part", "hole"),
-            ("diameter", ".201 in"),
+            ("diameter", "0.201 in"),
             ("pitch", "20 tpi"),
         ],
+        &[("diameter", "0.214 in"), ("pitch", "24 tpi")],
+        &[("diameter", "0.242 in"), ("pitch", "24 tpi")],
     ],
     takes: &[],
     finds: None,
@@ -92,10 +107,11 @@ pub(super) static SHEET: Sheet = Sheet {
 
 static SIZES: Source = Source::from_memory("ASME B1.1 and ISO 261", "standard series");
 static OLDER: Source = Source::from_memory(
-    "BS 84:1956, BS 93:1951, ISO 228-1, ASME B1.20.1",
-    "basic sizes of look-alikes",
+    "BS 84:1956, BS 93:1951, ISO 228-1, ASME B1.20.1, A.S.M.E. 1907",
+    "basic sizes and limits of look-alikes",
 );
-static TRADE: Source = Source::practice("Ranking by fit to size and pitch");
+static TRADE: Source =
+    Source::practice("Ranking by the limits of size, then by fit to size and pitch");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let across = if inp.choice("part") == "hole" {
@@ -128,8 +144,21 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         ));
     };
     let mut a = inp.answer();
-    a.words("name", best.standard.name())
-        .says(fit_words(&best, found.get(1)));
+    a.words("name", best.standard.name()).says(fit_words(
+        inp,
+        across,
+        measured,
+        &best,
+        found.get(1),
+    ));
+    if let Some((low, high)) = best.standard.limits(across) {
+        let says = match across {
+            Across::Screw => "Over the crests of a usual screw, up to the basic size.",
+            Across::Bore => "Minor diameter of a usual tapped hole.",
+        };
+        a.line("size-min", low).says(says);
+        a.line("size-max", high).says(says);
+    }
     a.line("off-diameter", best.off_diameter)
         .signed()
         .says(match across {
@@ -144,26 +173,31 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("off-pitch", share_off(&best))
         .places(1, 1)
         .signed()
-        .says("Measured less basic, of the basic pitch.");
+        .says("Of the basic pitch; plus where the measured one is coarser.");
     let table = a.table(
         "candidates",
         "What it may be, best first",
         &[
             "thread",
-            "basic size",
-            "off",
+            "within limits",
+            "min.",
+            "max.",
+            "off basic",
             "pitch",
-            "off",
+            "pitch off",
             "angle",
             "standard",
         ],
     );
     for one in &found {
         let standard = &one.standard;
-        let basic = measured - one.off_diameter;
+        let side = |end: Option<Length>| end.map_or_else(|| Value::words(""), Value::of);
+        let limits = standard.limits(across);
         let row = table.row(vec![
             Value::words(standard.name()),
-            Value::of(basic),
+            Value::words(if one.inside { "yes" } else { "no" }),
+            side(limits.map(|limits| limits.0)),
+            side(limits.map(|limits| limits.1)),
             Value::of(one.off_diameter).signed(),
             Value::words(pitch_words(standard.pitch(), is_metric(standard))),
             Value::of(share_off(one)).places(1, 1).signed(),
@@ -175,7 +209,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             row.opens("thread", vec![("thread", thread.to_string())]);
         }
     }
-    table.note("Off: measured less basic. Angle: included. Hold a gauge of each angle in the flanks against the light.");
+    table.note("Min. and max.: a usual part as measured here, a screw up to its basic size. Off: plus where the measured one is larger. Angle: included. Hold a gauge of each angle in the flanks against the light.");
     a.work(|w| {
         if inp.choice("by") == "count" {
             w.step(
@@ -215,23 +249,52 @@ const fn is_metric(standard: &Standard) -> bool {
     }
 }
 
-fn fit_words(best: &Candidate, second: Option<&Candidate>) -> String {
-    if best.misfit > 2.0 {
-        return "Nearest in our tables, but it does not fit well: measure again, or it is a special.".to_owned();
-    }
-    match second {
-        Some(second) if second.misfit < best.misfit + 0.5 => {
+fn fit_words(
+    inp: &Inputs,
+    across: Across,
+    measured: Length,
+    best: &Candidate,
+    second: Option<&Candidate>,
+) -> String {
+    if !best.inside {
+        let off = best.outside(across, measured);
+        let why = if off > Length::ZERO {
+            format!("The diameter is {} over its largest. ", inp.show(off))
+        } else if off < Length::ZERO {
             format!(
-                "Hard to tell from {} by these two figures alone.",
-                second.standard.name()
+                "The diameter is {} under its smallest. ",
+                inp.show(off.abs())
             )
-        }
-        _ => "Fits both figures best.".to_owned(),
+        } else {
+            String::new()
+        };
+        return if best.misfit > 2.0 {
+            format!(
+                "{why}Nearest in our tables, but it does not fit well: measure again, or it is a special."
+            )
+        } else {
+            format!(
+                "{why}Nearest in our tables: worn, burred or plated it may be; else measure again."
+            )
+        };
+    }
+    let rare = |one: &Candidate| one.standard.rarity() >= RARE;
+    match second.filter(|second| second.inside) {
+        Some(second) if rare(second) && !rare(best) => format!(
+            "Both figures lie within its limits. The rarer {} fits too.",
+            second.standard.name()
+        ),
+        Some(second) => format!(
+            "Hard to tell from {} by these two figures alone.",
+            second.standard.name()
+        ),
+        None => "Both figures lie within its limits, and within those of no other in our tables."
+            .to_owned(),
     }
 }
 
 fn cautions(a: &mut Answer, found: &[Candidate]) {
-    let near = |one: &&Candidate| one.misfit < 2.5;
+    let near = |one: &&Candidate| one.inside || one.misfit <= 1.0;
     let angle = |one: &Candidate| one.standard.angle().degrees();
     let angles: Vec<f64> = found.iter().filter(near).map(angle).collect();
     if angles
@@ -241,7 +304,7 @@ fn cautions(a: &mut Answer, found: &[Candidate]) {
         a.stop(
             "chase-thread",
             "Before you run a tap or die through it",
-            "Threads of 60\u{b0} and 55\u{b0} with the same count start together and then bind or strip. Tell them apart with a gauge in the flanks first.",
+            "Threads of another angle (55\u{b0} or 47.5\u{b0} against 60\u{b0}) with nearly the same count start together and then bind or strip. Tell them apart with a gauge in the flanks first.",
         );
     }
     let taper = |one: &&Candidate| matches!(one.standard, Standard::LookAlike(other) if other.series == LookAlikeSeries::Npt);
@@ -251,6 +314,10 @@ fn cautions(a: &mut Answer, found: &[Candidate]) {
             "Pipe thread",
             "NPT is tapered 1:16 on the diameter: measure at two places along it.",
         );
+    }
+    let old = |one: &Candidate| matches!(one.standard, Standard::LookAlike(other) if other.series == LookAlikeSeries::Asme1907);
+    if found.first().is_some_and(old) {
+        a.note("obsolete-thread", "Obsolete thread", "Taps and dies of this number are no longer stocked. Do not run a present-day tap or die of nearly that size over it: single-point the part, or fit both parts anew.");
     }
     a.note("trust-name", "Before you trust it", "Screw a part of known thread in by hand: it should run all the way without rocking or binding.");
 }

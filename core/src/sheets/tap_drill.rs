@@ -1,20 +1,24 @@
 //! Which drill before this tap? The drills owned, ranked by how near they come to the percent of thread that is wanted.
 
+mod hand;
+mod say;
+
 use super::thread::{drawing, source_of, thread_of};
 use crate::calls;
 use crate::quantity::{Kind, Length, Share};
 use crate::record::DRILL_SETS;
 use crate::sheet::*;
 use crate::standards::drill_sets;
-use crate::standards::drills::{self, Drill, DrillSeries};
+use crate::standards::drills;
 use crate::thread::{
-    Between, Limits, TapDrill, TapKind, ThreadCall, ThreadClass, ThreadSeries, hole_for, limits,
+    Between, Bore, TapDrill, TapKind, ThreadCall, ThreadSeries, hole_for, minor_limits, pick_drill,
     rank,
 };
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "tap-drill",
-    revision: 1,
+    // 2: a metric thread takes metric drills until a set is named; a drill within the minor diameter's limits comes first
+    revision: 2,
     title: "Pick a tap drill",
     question: "Which drill before this tap?",
     aside: "from the drills owned",
@@ -24,6 +28,8 @@ pub(super) static SHEET: Sheet = Sheet {
         "tap drill",
         "tapped hole",
         "percent of thread",
+        "thread engagement",
+        "drill in hand",
         "form tap",
     ],
     group: Group::Fit,
@@ -36,7 +42,7 @@ pub(super) static SHEET: Sheet = Sheet {
             "Tap",
             &[choice("cut", "cuts"), choice("form", "forms, no chips")],
         ),
-        Field::percent("share", "Thread wanted")
+        Field::percent("share", "Percent of thread wanted")
             .example("75 pct")
             .preset("75 pct")
             .hint("Of the full depth, 1.299 P on the diameter.")
@@ -45,21 +51,37 @@ pub(super) static SHEET: Sheet = Sheet {
                 1.0,
                 "under 30 % strips, over 100 % leaves no room for the tap",
             ),
-        Field::choice("drills", "Drills owned", DRILL_SETS)
-            .from_shop(ShopItem::DrillSets, "all-inch"),
+        Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
+        Field::call("hand", "Drill in hand", &calls::drill::CALL)
+            .seldom()
+            .example("5 mm")
+            .hint("For what percent of thread does this one serve?")
+            .optional(),
     ],
     results: &[
         Res::words("drill", "Drill"),
         Res::stepped("drill-size", "Size of that drill", Kind::Length),
-        Res::stepped("thread-left", "Thread that it leaves", Kind::Share),
-        Res::of("hole", "Hole for the thread wanted", Kind::Length),
-        Res::stepped("bore-least", "Least bore", Kind::Length),
-        Res::stepped("bore-most", "Greatest bore", Kind::Length),
+        Res::stepped(
+            "thread-left",
+            "Percent of thread with this drill",
+            Kind::Share,
+        ),
+        Res::stepped(
+            "hand-share",
+            "Percent of thread with the drill in hand",
+            Kind::Share,
+        ),
+        Res::words("hand-says", "Drill in hand"),
+        Res::of("hole", "Hole for the percent wanted", Kind::Length),
+        Res::stepped("bore-least", "Minor diameter, min.", Kind::Length),
+        Res::stepped("bore-most", "Minor diameter, max.", Kind::Length),
     ],
     examples: &[
         &[("thread", "1/4-20")],
         &[("thread", "M10"), ("drills", "metric")],
         &[("thread", "3/8-16"), ("tap", "form"), ("share", "65 pct")],
+        &[("thread", "M6"), ("hand", "5 mm")],
+        &[("thread", "9/16-18"), ("hand", "1/2")],
     ],
     takes: &["thread"],
     finds: Some(finds),
@@ -93,51 +115,35 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "ask for less thread",
         ));
     }
-    let owned = rank(thread, wanted, tap, &drill_sets::drills(set), 6);
-    let all = rank(thread, wanted, tap, drills::all(), 8);
-    let close = |one: &&TapDrill| (one.share - wanted).abs() <= Share::from_percent(12.0);
-    let in_set = owned.first().filter(close).copied();
-    let same_kind =
-        |one: &&TapDrill| (one.drill.series == DrillSeries::Metric) == (set == "metric");
-    let fallback = all
-        .iter()
-        .filter(close)
-        .find(same_kind)
-        .or(all.first())
-        .copied();
-    let pick = in_set.or(fallback);
-    let bore = bore_limits(thread);
+    let pick = pick_drill(thread, wanted, tap, set);
+    let minor = minor_limits(thread);
     let mut a = inp.answer();
     if let Some(pick) = pick {
-        a.words("drill", pick.drill.name()).says(if in_set.is_some() {
-            "Nearest in your set to the thread wanted."
-        } else {
-            "None in your set comes within 12 % of the thread wanted; this is the nearest standard drill."
-        });
-        a.line("drill-size", pick.drill.diameter).exact();
-        a.line("thread-left", pick.share).says(basis(tap));
+        a.words("drill", pick.drill.drill.name())
+            .says(say::pick(inp, thread, tap, set, &pick));
+        a.line("drill-size", pick.drill.drill.diameter).exact();
+        a.line("thread-left", pick.drill.share).says(basis(tap));
     } else {
         a.words("drill", "none: bore the hole")
             .says("No standard drill leaves a thread here.");
     }
+    say::outside(inp, &mut a, thread, pick.as_ref());
+    hand::tell(inp, &mut a, thread, tap)?;
     a.line("hole", hole).says(format!(
         "For {} of thread. {}",
         inp.show(wanted),
         basis(tap)
     ));
-    if let Some((bore, class)) = bore {
-        let says = format!("Minor diameter of class {}, after tapping.", class.mark());
-        a.line("bore-least", bore.low).says(says.clone());
-        a.line("bore-most", bore.high).says(says);
+    if let Some((minor, class)) = minor {
+        let says = format!("Of the tapped hole, class {}, after tapping.", class.mark());
+        a.line("bore-least", minor.low).says(says.clone());
+        a.line("bore-most", minor.high).says(says);
     }
-    table(
-        &mut a,
-        set,
-        pick,
-        &owned,
-        &all,
-        bore.filter(|_| tap == TapKind::Cut).map(|found| found.0),
-    );
+    let pick = pick.map(|pick| pick.drill);
+    if !inp.quiet() {
+        let held = minor.filter(|_| tap == TapKind::Cut).map(|found| found.0);
+        table(&mut a, (thread, wanted, tap), set, pick, held);
+    }
     working(inp, &mut a, thread, tap, wanted, pick);
     a.draw(|| {
         let size = pick.map_or(hole, |pick| pick.drill.diameter);
@@ -145,7 +151,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             format!("{thread} in section: major diameter left, drilled hole right, pitch above");
         drawing(title, thread, &[size], &|size| inp.num_to(size, 4, 3))
     });
-    cautions(&mut a, tap, pick);
+    say::cautions(&mut a, tap, pick);
     a.source(source_of(thread))
         .source(if tap == TapKind::Cut { &CUT } else { &FORM })
         .source(&TRADE);
@@ -161,36 +167,24 @@ fn basis(tap: TapKind) -> &'static str {
     }
 }
 
-fn bore_limits(thread: ThreadCall) -> Option<(Between, ThreadClass)> {
-    let usual = if thread.series.is_metric() {
-        ThreadClass::H6
-    } else {
-        ThreadClass::B2
-    };
-    let class = thread
-        .class
-        .filter(|class| class.is_internal())
-        .unwrap_or(usual);
-    match limits(thread, class) {
-        Ok(Limits::Internal { minor, .. }) => Some((minor, class)),
-        _ => None,
-    }
-}
-
-/// Owned and other drills in one list, nearest first; at least the best owned ones are in it.
+/// Owned and other drills in one list, nearest first; at least the best owned ones and the one named are in it.
 fn table(
     a: &mut Answer,
+    (thread, wanted, tap): (ThreadCall, Share, TapKind),
     set: &str,
     pick: Option<TapDrill>,
-    owned: &[TapDrill],
-    all: &[TapDrill],
-    bore: Option<Between>,
+    minor: Option<Between>,
 ) {
-    let mut rows: Vec<TapDrill> = owned.to_vec();
-    rows.extend(
-        all.iter()
-            .filter(|one| !owned.iter().any(|mine| mine.drill == one.drill)),
-    );
+    let sets = drill_sets::drills(set, thread.series.is_metric());
+    let mut rows = rank(thread, wanted, tap, &sets, 6);
+    for one in rank(thread, wanted, tap, drills::all(), 8)
+        .into_iter()
+        .chain(pick)
+    {
+        if !rows.iter().any(|mine| mine.drill == one.drill) {
+            rows.push(one);
+        }
+    }
     crate::order::sort_by(&mut rows, |a, b| {
         a.off
             .abs()
@@ -198,25 +192,30 @@ fn table(
             .total_cmp(&b.off.abs().mm())
             .then(a.drill.series.cmp(&b.drill.series))
     });
-    rows.truncate(12);
     if rows.is_empty() {
         return;
     }
     let table = a.table(
         "drills",
         "Drills, nearest first",
-        &["drill", "size", "off the hole", "thread", "bore"],
+        &[
+            "drill",
+            "size",
+            "off the hole",
+            "percent of thread",
+            "minor diameter",
+        ],
     );
     for one in rows {
         let size = one.drill.diameter;
-        let fits = match bore {
+        let fits = match minor.map(|minor| Bore::of(size, minor)) {
             None => "",
-            Some(bore) if size < bore.low => "under",
-            Some(bore) if size > bore.high => "over",
-            Some(_) => "within",
+            Some(Bore::Under(_)) => "under",
+            Some(Bore::Over(_)) => "over",
+            Some(Bore::Within) => "within",
         };
         let cells = vec![
-            Value::words(one.drill.call()),
+            Value::words(one.drill.name()),
             Value::of(size),
             Value::of(one.off).signed(),
             Value::of(one.share),
@@ -228,8 +227,8 @@ fn table(
             .chosen(pick.is_some_and(|pick| one.drill == pick.drill))
             .opens("drill", vec![("drill", one.drill.name())]);
     }
-    table.note(if bore.is_some() {
-        "Bore: the drill against the least and greatest minor diameter. A drill cuts a little over its size."
+    table.note(if minor.is_some() {
+        "Minor diameter: the drill against its limits. A drill cuts a little over its size."
     } else {
         "A drill cuts a little over its size."
     });
@@ -251,7 +250,7 @@ fn working(
     let d = inp.num_to(thread.major, 4, 3);
     a.work(|w| {
         w.step(
-            "Hole for the thread wanted",
+            "Hole for the percent wanted",
             &[
                 format!("d = D \u{2212} {factor} P \u{d7} % \u{f7} 100"),
                 format!(
@@ -264,7 +263,7 @@ fn working(
         );
         let Some(pick) = pick else { return };
         w.step(
-            "Thread that the drill leaves",
+            "Percent of thread with this drill",
             &[
                 format!("% = 100 (D \u{2212} d) \u{f7} ({factor} P)"),
                 format!(
@@ -278,23 +277,8 @@ fn working(
     });
 }
 
-fn cautions(a: &mut Answer, tap: TapKind, pick: Option<TapDrill>) {
-    a.stop(
-        "trial-hole",
-        "Before you drill",
-        "Check the drill with a micrometer and cut a trial hole in scrap: a hole that came out too large can't be undone.",
-    );
-    if tap == TapKind::Form {
-        a.note("form-tap", "Before you form", "Form taps need metal that flows: soft steel, aluminium, brass that bends. They break in cast iron, which must be cut.");
-    } else if pick.is_some_and(|pick| pick.share > Share::from_percent(80.0)) {
-        a.note("much-thread", "Before you tap", "Over about 80 % of thread the tap turns hard and small taps break; the thread gains little strength.");
-    } else if pick.is_some_and(|pick| pick.share < Share::from_percent(55.0)) {
-        a.note("little-thread", "Before you tap", "Under about 55 % the thread is shallow. It serves in tough metal and deep holes, not in cast iron or aluminium under load.");
-    }
-}
-
+/// The usual threads, each with the drill that the sheet names where nothing is said of the drills owned.
 fn finds() -> Vec<Find> {
-    let all = drills::all();
     let mut finds = super::thread::finds();
     finds.retain_mut(|find| {
         let thread = find
@@ -304,13 +288,12 @@ fn finds() -> Vec<Find> {
         let Some(thread) = thread.filter(|thread| thread.series != ThreadSeries::Unef) else {
             return false;
         };
-        let hole = hole_for(thread, Share::from_percent(75.0), TapKind::Cut);
-        let off = |drill: &&Drill| (drill.diameter - hole).abs().mm();
-        let Some(best) = all.iter().min_by(|a, b| off(a).total_cmp(&off(b))) else {
+        let usual = Share::from_percent(75.0);
+        let Some(pick) = pick_drill(thread, usual, TapKind::Cut, drill_sets::UNSAID) else {
             return false;
         };
         find.title = format!("Tap drill for {thread}");
-        find.aside = format!("nearest to 75 %: {}", best.name());
+        find.aside = say::aside(thread, &pick);
         true
     });
     finds

@@ -1,5 +1,9 @@
 //! What are the limits of this thread: basic sizes, stress area, and each class for screw and hole?
 
+mod draw;
+
+pub(super) use draw::drawing;
+
 use crate::calls;
 use crate::quantity::{Kind, Length, Pitch, units, with_unit};
 use crate::sheet::*;
@@ -27,6 +31,10 @@ pub(super) static SHEET: Sheet = Sheet {
         "6H",
         "UNC",
         "UNF",
+        "UNS",
+        "tpi",
+        "threads per inch",
+        "allowance",
         "metric",
     ],
     group: Group::Fit,
@@ -47,12 +55,14 @@ pub(super) static SHEET: Sheet = Sheet {
             Kind::Length,
         ),
         Res::stepped("pitch", "Pitch", Kind::Pitch),
+        Res::stepped("allowance", "Allowance of the screw", Kind::Length),
         Res::stepped("stress-area", "Tensile stress area", Kind::Area),
     ],
     examples: &[
         &[("thread", "1/4-20")],
         &[("thread", "M10x1.25-6H")],
         &[("thread", "#10-32 UNF-2B")],
+        &[("thread", "3/8-16 UNC-3A")],
     ],
     takes: &["thread"],
     finds: Some(finds),
@@ -120,7 +130,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .says("Over the crests; the nominal size.");
     a.line("minor-diameter", d1)
         .places(places, 3)
-        .says("The bore before the tolerance: D \u{2212} 1.0825 P.");
+        .says("The tapped hole before the tolerance: D \u{2212} 1.0825 P.");
     a.line("external-minor", d3).places(places, 3).says(if metric {
         "Root of the screw, D \u{2212} 1.2269 P."
     } else {
@@ -131,6 +141,23 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         pitch.units(&units::PITCH_MM, &units::PITCH_MM).exact();
     } else {
         pitch.units(&units::TPI, &units::TPI).exact();
+    }
+    let usual = if metric {
+        ThreadClass::G6
+    } else {
+        ThreadClass::A2
+    };
+    let class = thread
+        .class
+        .filter(|class| !class.is_internal())
+        .unwrap_or(usual);
+    if let Ok(Limits::External { allowance, .. }) = limits(thread, class) {
+        a.line("allowance", allowance)
+            .places(places, 3)
+            .says(format!(
+                "How far the largest screw of class {} stays under the basic size.",
+                class.mark()
+            ));
     }
     let area = stress_area(thread);
     // Small screws are printed to the same three figures as in the standard.
@@ -177,28 +204,32 @@ fn screws(a: &mut Answer, thread: ThreadCall) {
         "Limits of the screw",
         &[
             "class",
-            "major most",
-            "major least",
-            "pitch most",
-            "pitch least",
-            "minor most",
+            "major, max.",
+            "major, min.",
+            "pitch dia., max.",
+            "pitch dia., min.",
+            "minor, max.",
+            "allowance",
         ],
     );
     for class in classes(thread) {
         if let Ok(Limits::External {
+            allowance,
             major,
             pitch,
             minor_most,
-            ..
         }) = limits(thread, class)
         {
-            let cells = [major.high, major.low, pitch.high, pitch.low, minor_most].map(value);
+            let cells = [
+                major.high, major.low, pitch.high, pitch.low, minor_most, allowance,
+            ]
+            .map(value);
             let mut row = vec![Value::words(class.mark())];
             row.extend(cells);
             table.row(row).chosen(thread.class == Some(class));
         }
     }
-    table.note("Diameters. Before plating.");
+    table.note("Diameters, before plating. Allowance: how far the largest screw stays under the basic size.");
 }
 
 fn holes(a: &mut Answer, thread: ThreadCall) {
@@ -208,10 +239,10 @@ fn holes(a: &mut Answer, thread: ThreadCall) {
         "Limits of the tapped hole",
         &[
             "class",
-            "bore least",
-            "bore most",
-            "pitch least",
-            "pitch most",
+            "minor, min.",
+            "minor, max.",
+            "pitch dia., min.",
+            "pitch dia., max.",
         ],
     );
     for class in classes(thread) {
@@ -222,7 +253,7 @@ fn holes(a: &mut Answer, thread: ThreadCall) {
         }
     }
     table.note(if table.rows.is_empty() {
-        "ISO 965-1 gives no grade 6 bore for a pitch under 0.3 mm; class 5H is used there, and is not in our tables."
+        "ISO 965-1 gives no grade 6 minor diameter for a pitch under 0.3 mm; class 5H is used there, and is not in our tables."
     } else {
         "Diameters. The major diameter of the hole is not less than the basic one."
     });
@@ -321,67 +352,6 @@ fn tolerance(w: &mut Work, thread: ThreadCall, class: ThreadClass) {
         ],
         &UNIFIED,
     );
-}
-
-/// A few turns of the screw in section. A fine thread is drawn coarser than it is, so that it can be seen.
-/// Major diameter and pitch are drawn in any case, `others` to the right.
-pub(super) fn drawing(
-    title: String,
-    thread: ThreadCall,
-    others: &[Length],
-    show: &dyn Fn(Length) -> String,
-) -> Drawing {
-    let (d, real) = (thread.major.mm(), thread.pitch.mm());
-    let coarse = d * 0.16;
-    let to_scale = real >= coarse;
-    let p = if to_scale { real } else { coarse };
-    let drawn = |size: Length| d - (d - size.mm()) * p / real;
-    let (d2, d1) = (drawn(pitch_diameter(thread)), drawn(minor_diameter(thread)));
-    let count = 6_u32;
-    let length = p * f64::from(count);
-    let mut upper = Vec::new();
-    for turn in 0..count {
-        let x = p * f64::from(turn);
-        // Basic form (ISO 68-1): crest P/8, root P/4, flanks 5/16 P along the axis.
-        for (along, across) in [
-            (0.0, d),
-            (p / 8.0, d),
-            (p * 7.0 / 16.0, d1),
-            (p * 11.0 / 16.0, d1),
-        ] {
-            upper.push(pt(x + along, across / 2.0));
-        }
-    }
-    upper.push(pt(length, d / 2.0));
-    let lower: Vec<Point> = upper
-        .iter()
-        .rev()
-        .map(|point| pt(point.x, -point.y))
-        .collect();
-    let outline: Vec<Point> = upper.into_iter().chain(lower).collect();
-    let mut drawing = Drawing::new(title, to_scale);
-    drawing.path(Pen::Object, true, &outline);
-    drawing.path(Pen::Centre, false, &[pt(-p, 0.0), pt(length + p, 0.0)]);
-    for side in [0.5, -0.5] {
-        drawing.path(
-            Pen::Thin,
-            false,
-            &[pt(0.0, d2 * side), pt(length, d2 * side)],
-        );
-    }
-    drawing.dimension(
-        pt(p / 16.0, d / 2.0),
-        pt(p * 17.0 / 16.0, d / 2.0),
-        1.5,
-        show(thread.pitch.length()),
-    );
-    // Figures stand beside their lines: the major diameter to the left, the other two to the right.
-    drawing.dimension(pt(0.0, -d / 2.0), pt(0.0, d / 2.0), 2.0, show(thread.major));
-    for (size, steps) in others.iter().zip([1.5, 6.5]) {
-        let half = drawn(*size) / 2.0;
-        drawing.dimension(pt(length, half), pt(length, -half), steps, show(*size));
-    }
-    drawing
 }
 
 /// The usual threads, for the search box.

@@ -11,16 +11,6 @@ use super::{
     b41_rc::{OTHER_PRINT, RC},
 };
 
-/// Upper ends of the size steps of RC, LC, LT and LN, inches.
-pub const STEPS: [f64; 13] = [
-    0.12, 0.24, 0.40, 0.71, 1.19, 1.97, 3.15, 4.73, 7.09, 9.85, 12.41, 15.75, 19.69,
-];
-/// Upper ends of the size steps of FN, inches.
-pub const FINE_STEPS: [f64; 25] = [
-    0.12, 0.24, 0.40, 0.56, 0.71, 0.95, 1.19, 1.58, 1.97, 2.56, 3.15, 3.94, 4.73, 5.52, 6.30, 7.09,
-    7.88, 8.86, 9.85, 11.03, 12.41, 13.98, 15.75, 17.72, 19.69,
-];
-
 /// The five series.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub enum Series {
@@ -39,6 +29,8 @@ pub enum Series {
 /// Limits of one class in one size step, in hundredths of a thousandth of an inch; the hole's lower limit is 0.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub struct Row {
+    /// The size that its step goes up to, that size included, in hundredths of an inch.
+    pub to: u16,
     /// Upper limit of the hole.
     pub hole_upper: i16,
     /// Upper limit of the shaft.
@@ -60,12 +52,24 @@ pub enum Certainty {
     Missing,
 }
 
+const fn step(to_in: f64) -> u16 {
+    (to_in * 100.0 + 0.5) as u16
+}
+
 const fn hundredths(thou: f64) -> i16 {
     (thou * 100.0 + if thou < 0.0 { -0.5 } else { 0.5 }) as i16
 }
 
-pub(super) const fn read(hole_upper: f64, shaft_upper: f64, shaft_lower: f64) -> Row {
+impl Row {
+    /// The size that its step goes up to, that size included, inches.
+    pub fn to_in(&self) -> f64 {
+        f64::from(self.to) / 100.0
+    }
+}
+
+pub(super) const fn read(to_in: f64, hole_upper: f64, shaft_upper: f64, shaft_lower: f64) -> Row {
     Row {
+        to: step(to_in),
         hole_upper: hundredths(hole_upper),
         shaft_upper: hundredths(shaft_upper),
         shaft_lower: hundredths(shaft_lower),
@@ -73,15 +77,16 @@ pub(super) const fn read(hole_upper: f64, shaft_upper: f64, shaft_lower: f64) ->
     }
 }
 
-pub(super) const fn memory(hole_upper: f64, shaft_upper: f64, shaft_lower: f64) -> Row {
+pub(super) const fn memory(to_in: f64, hole_upper: f64, shaft_upper: f64, shaft_lower: f64) -> Row {
     Row {
         read: Certainty::FromMemory,
-        ..read(hole_upper, shaft_upper, shaft_lower)
+        ..read(to_in, hole_upper, shaft_upper, shaft_lower)
     }
 }
 
-pub(super) const fn gap() -> Row {
+pub(super) const fn gap(to_in: f64) -> Row {
     Row {
+        to: step(to_in),
         hole_upper: 0,
         shaft_upper: 0,
         shaft_lower: 0,
@@ -101,22 +106,21 @@ impl Series {
         }
     }
 
-    /// Upper ends of the size steps, inches.
-    pub const fn steps(self) -> &'static [f64] {
-        match self {
-            Self::Fn => &FINE_STEPS,
-            _ => &STEPS,
-        }
+    /// Upper ends of the size steps, inches; all classes of a series have the same.
+    pub fn steps(self) -> impl Iterator<Item = f64> {
+        self.classes()
+            .first()
+            .into_iter()
+            .flat_map(|rows| rows.iter().map(Row::to_in))
     }
 
-    /// The shaft limits (upper, lower; thousandths) of the one print that differs from the rows kept, in the step at that place of
-    /// [`Self::steps`]; `None` where no print differs.
-    pub fn other_print(self, number: u8, step: usize) -> Option<(f64, f64)> {
-        let at = step.checked_sub(10)?;
-        let (_, limits) = OTHER_PRINT
+    /// The shaft limits (upper, lower; thousandths) of the one print that differs from the rows kept, in the step that goes up to
+    /// that size; `None` where no print differs.
+    pub fn other_print(self, number: u8, row: &Row) -> Option<(f64, f64)> {
+        OTHER_PRINT
             .iter()
-            .find(|(class, _)| self == Self::Rc && *class == number)?;
-        limits.get(at).copied()
+            .find(|(class, to, ..)| self == Self::Rc && *class == number && step(*to) == row.to)
+            .map(|(.., upper, lower)| (*upper, *lower))
     }
 
     /// Where a class starts, as the standard's table prints it: LT3 and LT4 above 0.24 in, FN3 above 0.95 in, the rest at 0.
@@ -125,6 +129,24 @@ impl Series {
             (Self::Lt, 3 | 4) => 0.24,
             (Self::Fn, 3) => 0.95,
             _ => 0.0,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_class_has_the_steps_of_its_series() {
+        for series in [Series::Rc, Series::Lc, Series::Lt, Series::Ln, Series::Fn] {
+            let steps: Vec<f64> = series.steps().collect();
+            assert!(steps.windows(2).all(|pair| pair[0] < pair[1]));
+            assert_eq!(steps.last(), Some(&19.69), "{series:?}");
+            for rows in series.classes() {
+                let own: Vec<f64> = rows.iter().map(Row::to_in).collect();
+                assert_eq!(own, steps[..own.len()], "{series:?}");
+            }
         }
     }
 }

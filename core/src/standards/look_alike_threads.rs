@@ -2,9 +2,12 @@
 //!
 //! | | |
 //! | --- | --- |
-//! | standard | BSW and BSF: BS 84:1956; BA: BS 93:1951; pipe: ISO 228-1 (G) and ASME B1.20.1 (NPT) |
+//! | standard | BSW and BSF: BS 84:1956; BA: BS 93:1951; pipe: ISO 228-1 (G) and ASME B1.20.1 (NPT); numbered screws No. 7 to 30: A.S.M.E. 1907 |
 //! | unit | inch and threads per inch for Whitworth and NPT; millimetre for BA and G majors |
 //! | authoritative | as stored; for G the pitch is 25.4 mm over the count |
+//!
+//! Numbered screws: diameter 0.060 in + 0.013 in a number; counts of the standard and the special series of 1907, from memory,
+//! and a shop page on American screw gauges (NS counts, read). Limits: see [`LookAlike::screw_limits`].
 //!
 //! Sizes and counts partly from memory; the rows that a second print gives are checked in the tests.
 
@@ -23,6 +26,8 @@ pub enum LookAlikeSeries {
     PipeG,
     /// Taper pipe thread, 60 degrees, 1:16 on the diameter.
     Npt,
+    /// Numbered machine screws of 1907 that today's series has not, 60 degrees: obsolete, and met on old machines.
+    Asme1907,
 }
 
 impl LookAlikeSeries {
@@ -31,7 +36,7 @@ impl LookAlikeSeries {
         Angle::from_degrees(match self {
             Self::Bsw | Self::Bsf | Self::PipeG => 55.0,
             Self::Ba => 47.5,
-            Self::Npt => 60.0,
+            Self::Npt | Self::Asme1907 => 60.0,
         })
     }
     /// As it is called.
@@ -42,6 +47,7 @@ impl LookAlikeSeries {
             Self::Ba => "BA",
             Self::PipeG => "G",
             Self::Npt => "NPT",
+            Self::Asme1907 => "obsolete A.S.M.E.",
         }
     }
     /// The standard that gives its sizes.
@@ -51,6 +57,7 @@ impl LookAlikeSeries {
             Self::Ba => "BS 93:1951",
             Self::PipeG => "ISO 228-1",
             Self::Npt => "ASME B1.20.1",
+            Self::Asme1907 => "A.S.M.E. 1907, obsolete",
         }
     }
     /// Depth of thread on one side over the pitch.
@@ -59,6 +66,8 @@ impl LookAlikeSeries {
             Self::Bsw | Self::Bsf | Self::PipeG => 0.640327,
             Self::Ba => 0.6,
             Self::Npt => 0.8,
+            // as the unified form: the sharp V of 1907 is tapped to about that
+            Self::Asme1907 => 0.541266,
         }
     }
 }
@@ -83,11 +92,74 @@ impl LookAlike {
             LookAlikeSeries::Ba => format!("{} BA", self.size),
             LookAlikeSeries::PipeG => format!("G {}", self.size),
             LookAlikeSeries::Npt => format!("{} NPT", self.size),
-            LookAlikeSeries::Bsw | LookAlikeSeries::Bsf => {
+            LookAlikeSeries::Bsw | LookAlikeSeries::Bsf | LookAlikeSeries::Asme1907 => {
                 format!("{} {}", self.size, self.series.mark())
             }
         }
     }
+}
+
+impl LookAlike {
+    /// Least and most major diameter of a usual screw, from the tolerance formulas of its standard; `None` where none is to hand.
+    ///
+    /// BSW, BSF: BS 84, medium class to the basic size: T + 0.01 √P under 0.3 T allowance (none above 3/4 in), with
+    /// T = 0.002 ∛D + 0.003 √D + 0.005 √P, inches (from memory). BA: BS 93, normal class: 0.2 P under 0.025 mm, 0.25 P from 11 BA
+    /// (Machinery's Handbook, 31st ed., p. 2115). G: ISO 228-1, by the count (from memory). NPT: from the small end of the full
+    /// thread, E0 + 0.8 P with E0 = D − (0.05 D + 1.1 in) P, to the pipe's outside (ASME B1.20.1).
+    pub fn screw_limits(&self) -> Option<(Length, Length)> {
+        let (d, p) = (self.major, self.pitch.length());
+        let under = match self.series {
+            LookAlikeSeries::Bsw | LookAlikeSeries::Bsf => {
+                let (d, p) = (d.inches(), p.inches());
+                let t = 0.002 * libm::cbrt(d) + 0.003 * libm::sqrt(d) + 0.005 * libm::sqrt(p);
+                let allowance = if d > 0.7501 { 0.0 } else { 0.3 * t };
+                Length::from_inches(allowance + t + 0.01 * libm::sqrt(p))
+            }
+            // 11 BA has a pitch of 0.31 mm, 10 BA of 0.35 mm
+            LookAlikeSeries::Ba if p.mm() > 0.33 => Length::from_mm(0.025) + p * 0.2,
+            LookAlikeSeries::Ba => p * 0.25,
+            LookAlikeSeries::PipeG => Length::from_mm(pipe_room(self.pitch)?.0),
+            LookAlikeSeries::Npt => {
+                Length::from_inches((0.05 * d.inches() + 1.1) * p.inches() - 0.8 * p.inches())
+            }
+            LookAlikeSeries::Asme1907 => return None,
+        };
+        Some((d - under, d))
+    }
+
+    /// Least and most minor diameter of a usual tapped hole; `None` where none is to hand. BSW, BSF: 0.2 P + 0.004 in (26 threads
+    /// and finer), 0.005 (24 and 22) or 0.007 over the basic one (BS 84, from memory); BA: 0.375 P over it; G by the count.
+    pub fn hole_limits(&self) -> Option<(Length, Length)> {
+        let p = self.pitch.length();
+        let basic = self.major - p * (2.0 * self.series.depth());
+        let over = match self.series {
+            LookAlikeSeries::Bsw | LookAlikeSeries::Bsf => {
+                let fixed = match self.pitch.tpi() {
+                    tpi if tpi > 25.9 => 0.004,
+                    tpi if tpi > 21.9 => 0.005,
+                    _ => 0.007,
+                };
+                p * 0.2 + Length::from_inches(fixed)
+            }
+            LookAlikeSeries::Ba => p * 0.375,
+            LookAlikeSeries::PipeG => Length::from_mm(pipe_room(self.pitch)?.1),
+            LookAlikeSeries::Npt | LookAlikeSeries::Asme1907 => return None,
+        };
+        Some((basic, basic + over))
+    }
+}
+
+/// Tolerance of the crest of a screw and of a hole of ISO 228-1, mm, by the count (from memory).
+fn pipe_room(pitch: Pitch) -> Option<(f64, f64)> {
+    [
+        (28.0, 0.214, 0.282),
+        (19.0, 0.25, 0.445),
+        (14.0, 0.284, 0.541),
+        (11.0, 0.36, 0.64),
+    ]
+    .into_iter()
+    .find(|row| (pitch.tpi() - row.0).abs() < 0.01)
+    .map(|row| (row.1, row.2))
 }
 
 const fn inch(series: LookAlikeSeries, size: &'static str, major_in: f64, tpi: f64) -> LookAlike {
@@ -119,7 +191,7 @@ const fn pipe(size: &'static str, major_mm: f64, tpi: f64) -> LookAlike {
 
 /// All of them, by series and size.
 #[rustfmt::skip]
-pub const LOOK_ALIKES: [LookAlike; 79] = [
+pub const LOOK_ALIKES: [LookAlike; 115] = [
     inch(LookAlikeSeries::Bsw, "1/16", 0.0625, 60.0),
     inch(LookAlikeSeries::Bsw, "3/32", 0.09375, 48.0),
     inch(LookAlikeSeries::Bsw, "1/8", 0.125, 40.0),
@@ -199,4 +271,40 @@ pub const LOOK_ALIKES: [LookAlike; 79] = [
     inch(LookAlikeSeries::Npt, "1-1/4", 1.66, 11.5),
     inch(LookAlikeSeries::Npt, "1-1/2", 1.9, 11.5),
     inch(LookAlikeSeries::Npt, "2", 2.375, 11.5),
+    inch(LookAlikeSeries::Npt, "2-1/2", 2.875, 8.0),
+    inch(LookAlikeSeries::Npt, "3", 3.5, 8.0),
+    inch(LookAlikeSeries::Npt, "3-1/2", 4.0, 8.0),
+    inch(LookAlikeSeries::Npt, "4", 4.5, 8.0),
+    inch(LookAlikeSeries::Npt, "5", 5.563, 8.0),
+    inch(LookAlikeSeries::Npt, "6", 6.625, 8.0),
+    inch(LookAlikeSeries::Asme1907, "#4-36", 0.112, 36.0),
+    inch(LookAlikeSeries::Asme1907, "#5-36", 0.125, 36.0),
+    inch(LookAlikeSeries::Asme1907, "#6-36", 0.138, 36.0),
+    inch(LookAlikeSeries::Asme1907, "#7-36", 0.151, 36.0),
+    inch(LookAlikeSeries::Asme1907, "#7-32", 0.151, 32.0),
+    inch(LookAlikeSeries::Asme1907, "#7-30", 0.151, 30.0),
+    inch(LookAlikeSeries::Asme1907, "#8-30", 0.164, 30.0),
+    inch(LookAlikeSeries::Asme1907, "#9-32", 0.177, 32.0),
+    inch(LookAlikeSeries::Asme1907, "#9-30", 0.177, 30.0),
+    inch(LookAlikeSeries::Asme1907, "#9-24", 0.177, 24.0),
+    inch(LookAlikeSeries::Asme1907, "#10-30", 0.19, 30.0),
+    inch(LookAlikeSeries::Asme1907, "#14-24", 0.242, 24.0),
+    inch(LookAlikeSeries::Asme1907, "#14-20", 0.242, 20.0),
+    inch(LookAlikeSeries::Asme1907, "#16-22", 0.268, 22.0),
+    inch(LookAlikeSeries::Asme1907, "#16-20", 0.268, 20.0),
+    inch(LookAlikeSeries::Asme1907, "#16-18", 0.268, 18.0),
+    inch(LookAlikeSeries::Asme1907, "#18-20", 0.294, 20.0),
+    inch(LookAlikeSeries::Asme1907, "#18-18", 0.294, 18.0),
+    inch(LookAlikeSeries::Asme1907, "#20-20", 0.32, 20.0),
+    inch(LookAlikeSeries::Asme1907, "#20-18", 0.32, 18.0),
+    inch(LookAlikeSeries::Asme1907, "#22-18", 0.346, 18.0),
+    inch(LookAlikeSeries::Asme1907, "#22-16", 0.346, 16.0),
+    inch(LookAlikeSeries::Asme1907, "#24-16", 0.372, 16.0),
+    inch(LookAlikeSeries::Asme1907, "#24-18", 0.372, 18.0),
+    inch(LookAlikeSeries::Asme1907, "#26-16", 0.398, 16.0),
+    inch(LookAlikeSeries::Asme1907, "#26-14", 0.398, 14.0),
+    inch(LookAlikeSeries::Asme1907, "#28-14", 0.424, 14.0),
+    inch(LookAlikeSeries::Asme1907, "#28-16", 0.424, 16.0),
+    inch(LookAlikeSeries::Asme1907, "#30-14", 0.45, 14.0),
+    inch(LookAlikeSeries::Asme1907, "#30-16", 0.45, 16.0),
 ];

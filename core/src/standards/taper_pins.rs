@@ -435,14 +435,6 @@ pub fn metric(small_end: Length) -> Option<&'static MetricTaperPin> {
         .find(|p| (p.small_end_mm - small_end.mm()).abs() < 1e-6)
 }
 
-/// The next usual metric length at or above `length`.
-pub fn metric_length_at_least(length: Length) -> Option<Length> {
-    METRIC_LENGTHS_MM
-        .iter()
-        .map(|&mm| Length::from_mm(mm))
-        .find(|&l| l.mm() >= length.mm() - 1e-9)
-}
-
 /// Tolerance on the length of a metric pin, plus and minus: 0.25 mm to 10, 0.5 mm to 50, 0.75 mm above (ISO 2339).
 pub const fn metric_length_tolerance(length: Length) -> Length {
     Length::from_mm(if length.mm() <= 10.0 {

@@ -129,6 +129,23 @@ pub const SIZES: [UnifiedSize; 71] = [
     size("6", 6.0, 0.0, 0.0, 0.0, &[4, 6, 8, 12, 16]),
 ];
 
+/// Common special (UNS) counts: basic major diameter in inches and threads per inch. ASME B1.1, list of selected combinations,
+/// from memory; 1-14 is the old fine thread of many bolts.
+#[rustfmt::skip]
+pub const SPECIALS: [(f64, &[u8]); 11] = [
+    (0.19, &[28, 36, 40, 48, 56]),
+    (0.216, &[36, 40, 48, 56]),
+    (0.25, &[24, 27, 36, 40, 48, 56]),
+    (0.3125, &[27, 36, 40, 48]),
+    (0.375, &[18, 27, 36, 40]),
+    (0.4375, &[18, 24, 27]),
+    (0.5, &[12, 14, 18, 24, 27]),
+    (0.625, &[14, 27]),
+    (0.75, &[14, 18, 24, 27]),
+    (0.875, &[10, 18, 24, 27]),
+    (1.0, &[10, 14, 18, 24, 27]),
+];
+
 /// The size of this basic major diameter.
 pub fn of_major(major: Length) -> Option<&'static UnifiedSize> {
     SIZES
@@ -174,6 +191,19 @@ mod tests {
                 "{}",
                 size.name
             );
+        }
+    }
+
+    #[test]
+    fn a_special_count_is_in_no_standard_series() {
+        for (major, counts) in SPECIALS {
+            let size = of_major(Length::from_inches(major)).unwrap();
+            let graded = [size.unc, size.unf, size.unef];
+            for &count in counts {
+                assert!(!graded.contains(&f64::from(count)), "{} {count}", size.name);
+                assert!(!size.constant.contains(&count), "{} {count}", size.name);
+            }
+            assert!(counts.windows(2).all(|pair| pair[0] < pair[1]));
         }
     }
 

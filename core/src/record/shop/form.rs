@@ -162,7 +162,7 @@ static FIELDS: &[Field] = &[
         .range(1.0, 60.0, "lines on a dial")
         .from_shop(ShopItem::ThreadDialLines, "")
         .optional(),
-    Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "all-inch"),
+    Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
     Field::quantity(
         "wrench-low",
         "Torque wrench, least reading",
@@ -207,10 +207,15 @@ pub static WHEEL: &[Field] = &[Field::count("teeth", "Teeth")
     .example("40")];
 /// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
 pub static DRILL_SETS: &[Choice] = &[
-    choice("all-inch", "number, letter and fraction"),
+    choice(
+        "usual",
+        "not said: full sets, inch for inch, metric for metric",
+    ),
+    choice("all-inch", "number, letter and fraction to 1/2 in"),
     choice("fraction", "fractions to 1/2 in by 1/64"),
-    choice("metric", "metric by 0.1 mm"),
-    choice("all", "inch sets and metric by 0.1 mm"),
+    choice("metric", "metric to 13 mm by 0.1 mm"),
+    choice("metric-fine", "metric to 3 mm by 0.05, to 13 mm by 0.1"),
+    choice("all", "inch sets and metric, with 0.05 mm steps to 3 mm"),
 ];
 
 /// Whether a change of spindle step changes the feed in inches a minute.

@@ -70,6 +70,6 @@ pub(super) fn plates(inp: &Inputs, pin: Limits, press: Limits, slip: Limits) -> 
         2.0,
         format!("slips: {}", range(slip)),
     );
-    d.text(pt(0.0, 40.0), format!("pin {}", range(pin)));
+    d.text(pt(0.0, -14.0), format!("pin {}", range(pin)));
     d
 }

@@ -15,7 +15,7 @@ static RAISED: Source = Source::computed(
 static GUIDE: Source = Source::read("A machine shop's guide to dowel pin holes", "slip fit");
 static LIST: Source = Source::read(
     "An engineering reference table of dowel holes",
-    "stainless pin in aluminium, one source",
+    "stainless pin in aluminum, one source",
 );
 static ISO: Source = Source::computed("ISO 286-2", "limits of holes");
 
@@ -34,12 +34,12 @@ pub(super) fn press(inp: &Inputs, pin: Pin) -> Result<Hole, Stop> {
     match pin {
         Pin::Inch(row, InchSeries::Standard) if inp.choice("metal") == "aluminium" => {
             let listed = practice(row.nominal_in).ok_or_else(|| {
-                Stop::fault("metal", Reason::NoSource, "we have no verified source for this size in aluminium", "sizes with one: 3/32, 1/8 and 3/16 in; or make a trial hole")
+                Stop::fault("metal", Reason::NoSource, "we have no verified source for this size in aluminum", "sizes with one: 3/32, 1/8 and 3/16 in; or make a trial hole")
             })?;
-            Ok(Hole { limits: listed.0, says: "Stainless pin in aluminium, for location only. It differs from the standard\u{2019}s hole for iron.".into(), source: &LIST })
+            Ok(Hole { limits: listed.0, says: "Stainless pin in aluminum, for location only. It differs from the standard\u{2019}s hole for iron.".into(), source: &LIST })
         }
         Pin::Inch(row, InchSeries::Standard) => {
-            Ok(Hole { limits: row.suggested_hole(), says: "The standard\u{2019}s suggested hole for mild steel and cast iron. The band is the least and most hole.".into(), source: &ASME })
+            Ok(Hole { limits: row.suggested_hole(), says: "The standard\u{2019}s suggested hole for mild steel and cast iron. The band is the smallest and largest hole.".into(), source: &ASME })
         }
         Pin::Inch(row, InchSeries::Oversize) => {
             let raise = InchSeries::Oversize.over() - InchSeries::Standard.over();
@@ -56,7 +56,7 @@ pub(super) fn slip(inp: &Inputs, pin: Pin) -> Result<Hole, Stop> {
         Pin::Inch(row, InchSeries::Standard) => match practice(row.nominal_in) {
             Some((_, slip)) if inp.choice("metal") == "aluminium" => Ok(Hole {
                 limits: slip,
-                says: "Stainless pin in aluminium, for location only.".into(),
+                says: "Stainless pin in aluminum, for location only.".into(),
                 source: &LIST,
             }),
             _ => Ok(Hole {
@@ -116,7 +116,7 @@ fn class(nominal: Length, id: &str) -> Result<Hole, Stop> {
     };
     Ok(Hole {
         limits: (limits.smallest(nominal), limits.largest(nominal)),
-        says: format!("{class}, on the nominal size. The band is the least and most hole."),
+        says: format!("{class}, on the nominal size. The band is the smallest and largest hole."),
         source: &ISO,
     })
 }
@@ -151,7 +151,7 @@ pub(super) fn tables(inp: &Inputs, a: &mut Answer, pin: Pin, taken: [&Hole; 2]) 
                 && inp.choice("metal") != "aluminium"
             {
                 rows.push((
-                    "holds, in aluminium".into(),
+                    "holds, in aluminum".into(),
                     Hole {
                         limits: press,
                         says: String::new(),
@@ -159,7 +159,7 @@ pub(super) fn tables(inp: &Inputs, a: &mut Answer, pin: Pin, taken: [&Hole; 2]) 
                     },
                 ));
                 rows.push((
-                    "slips, in aluminium".into(),
+                    "slips, in aluminum".into(),
                     Hole {
                         limits: slip,
                         says: String::new(),
@@ -179,7 +179,7 @@ pub(super) fn tables(inp: &Inputs, a: &mut Answer, pin: Pin, taken: [&Hole; 2]) 
     let table = a.table(
         "holes",
         "Holes for this pin",
-        &["Hole", "least", "most", "tightest", "loosest", "fit"],
+        &["hole", "min.", "max.", "tightest", "loosest", "fit"],
     );
     let mut sources: Vec<&'static Source> = Vec::new();
     for (name, hole) in rows {
@@ -204,7 +204,7 @@ pub(super) fn tables(inp: &Inputs, a: &mut Answer, pin: Pin, taken: [&Hole; 2]) 
             .chosen(chosen);
         sources.push(hole.source);
     }
-    table.note("On the diameter, hole less pin: minus is interference.");
+    table.note("On the diameter, hole minus pin: below zero is interference.");
     for source in sources {
         a.source(source);
     }

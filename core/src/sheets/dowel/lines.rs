@@ -6,7 +6,7 @@ use crate::quantity::{Length, Stress};
 use crate::sheet::*;
 use crate::standards::dowel_pins::InchSeries;
 
-static FIT: Source = Source::practice("Clearance is hole less pin, on the diameter");
+static FIT: Source = Source::practice("Clearance is hole minus pin, on the diameter");
 static SHEAR: Source = Source::computed(
     "Shear over the round section",
     "F = \u{3c4} \u{d7} \u{3c0} \u{f7} 4 \u{d7} d\u{b2}",
@@ -25,15 +25,15 @@ pub(super) fn hole_lines(
     a.line(id, (least + most) / 2.0)
         .places(5, 4)
         .says(hole.says.clone())
-        .band(least, most, "least and most hole");
+        .band(least, most, "min. and max. hole");
     a.line(tightest, band.tightest)
         .places(5, 4)
         .signed()
-        .says("Least hole less largest pin, on the diameter. Minus is interference.");
+        .says("Smallest hole minus largest pin, on the diameter. Below zero is interference.");
     a.line(loosest, band.loosest)
         .places(5, 4)
         .signed()
-        .says("Largest hole less smallest pin, on the diameter. Minus is interference.");
+        .says("Largest hole minus smallest pin, on the diameter. Below zero is interference.");
     a.words(fit, character(band)).says(tell(inp, band));
 }
 
@@ -45,7 +45,8 @@ fn character(band: FitBand) -> &'static str {
     }
 }
 
-fn tell(inp: &Inputs, band: FitBand) -> String {
+/// The fit in words, with its two ends.
+pub(super) fn tell(inp: &Inputs, band: FitBand) -> String {
     let show = |one: Length| inp.show_to(one.abs(), 5, 4);
     match band.character() {
         FitCharacter::Press => format!(
@@ -89,26 +90,7 @@ pub(super) fn pin_line(a: &mut Answer, pin: Pin) {
     a.line("pin-size", (least + most) / 2.0)
         .places(4, 4)
         .says(says)
-        .band(least, most, "least and most pin");
-}
-
-/// How the pin sits in a hole that was measured.
-pub(super) fn measured(inp: &Inputs, a: &mut Answer, pin: Pin) {
-    let Some(hole) = inp.opt::<Length>("hole") else {
-        return;
-    };
-    let band = pin::fit_band(pin.limits(), (hole, hole));
-    a.line("measured-tightest", band.tightest)
-        .places(5, 4)
-        .signed()
-        .says("Your hole less the largest pin.");
-    a.line("measured-loosest", band.loosest)
-        .places(5, 4)
-        .signed()
-        .says(format!(
-            "Your hole less the smallest pin. {}",
-            tell(inp, band)
-        ));
+        .band(least, most, "min. and max. pin");
 }
 
 /// What the pin carries.
@@ -117,7 +99,7 @@ pub(super) fn shear(inp: &Inputs, a: &mut Answer, pin: Pin) {
         Pin::Inch(row, _) => {
             let load = row.single_shear();
             a.line("single-shear", load)
-                .says("SINGLE shear, listed: about 130 000 psi at breaking. Use a part of it.");
+                .says("SINGLE shear, listed: about 130,000 psi at breaking. Use a part of it.");
             a.line("double-shear", load * 2.0)
                 .says("Twice the single shear.");
             a.source(&super::ASME);
@@ -152,10 +134,10 @@ pub(super) fn working(inp: &Inputs, a: &mut Answer, pin: Pin, press: &holes::Hol
             w.step("Pin", &lines, pin.source());
         }
         let lines = [
-            "tightest = least hole \u{2212} largest pin; loosest = largest hole \u{2212} smallest pin".into(),
+            "tightest = smallest hole \u{2212} largest pin; loosest = largest hole \u{2212} smallest pin".into(),
             format!("{} \u{2212} {} = {}", show(press.limits.0), show(most), inp.num_to(band.tightest, 4, 4)),
             format!("{} \u{2212} {} = {}", show(press.limits.1), show(least), inp.num_to(band.loosest, 4, 4)),
         ];
-        w.step("Fit in the plate that holds", &lines, &FIT);
+        w.step("Fit in the press-fit plate", &lines, &FIT);
     });
 }

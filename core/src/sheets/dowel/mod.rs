@@ -3,6 +3,7 @@
 mod draw;
 mod holes;
 mod lines;
+mod worn;
 
 use crate::pin::Limits;
 use crate::quantity::units::{KSI, MPA, PSI};
@@ -13,7 +14,8 @@ use crate::standards::dowel_pins::{self as table, InchDowel, InchSeries, MetricD
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "dowel",
-    revision: 1,
+    // 2: a hole that is far off is refused, with the size that serves
+    revision: 2,
     title: "Hole for a dowel",
     question: "What hole does a dowel pin need, to press in one plate and to slip in the other?",
     aside: "pin size, plates",
@@ -26,6 +28,9 @@ pub static SHEET: Sheet = Sheet {
         "parallel pin",
         "locating pin",
         "oversize dowel",
+        "worn dowel hole",
+        "step dowel",
+        "loose dowel",
         "ISO 8734",
         "ISO 2338",
     ],
@@ -39,6 +44,7 @@ pub static SHEET: Sheet = Sheet {
             ("kind", "oversize"),
             ("hole", "0.3756 in"),
         ],
+        &[("pin", "1/4 in"), ("hole", "0.2515 in")],
         &[("pin", "1/8 in"), ("metal", "aluminium")],
         &[("kind", "m6"), ("pin", "6 mm"), ("stress", "300 MPa")],
         &[
@@ -61,7 +67,7 @@ static KINDS: &[Choice] = &[
 ];
 static METALS: &[Choice] = &[
     choice("iron", "steel or cast iron"),
-    choice("aluminium", "aluminium, stainless pin"),
+    choice("aluminium", "aluminum plate, stainless pin"),
 ];
 static PRESS: &[Choice] = &[
     choice("h7", "H7, the usual"),
@@ -85,9 +91,9 @@ static FIELDS: &[Field] = &[
         .example("1/4 in")
         .hint("As it is called, not as it measures: a ground 1/4 in pin is 0.2502 in.")
         .range_mm(0.5, 60.0, "dowels run from 0.6 to 50 mm"),
-    Field::choice("metal", "Plate that holds", METALS).when(INCH),
-    Field::choice("press", "Class of the holding hole", PRESS).when(METRIC),
-    Field::choice("slip", "Class of the slip hole", SLIP).when(METRIC),
+    Field::choice("metal", "Press-fit plate", METALS).when(INCH),
+    Field::choice("press", "Class of the press-fit hole", PRESS).when(METRIC),
+    Field::choice("slip", "Class of the slip-fit hole", SLIP).when(METRIC),
     Field::length("hole", "Hole measured")
         .seldom()
         .example("0.2496 in")
@@ -110,17 +116,18 @@ static FIELDS: &[Field] = &[
 ];
 
 static RESULTS: &[Res] = &[
-    Res::stepped("press-hole", "Hole to hold the pin", Kind::Length),
-    Res::stepped("press-tightest", "Holding hole, tightest", Kind::Length),
-    Res::stepped("press-loosest", "Holding hole, loosest", Kind::Length),
-    Res::words("press-fit", "Holding hole"),
-    Res::stepped("slip-hole", "Hole to slip on the pin", Kind::Length),
-    Res::stepped("slip-tightest", "Slip hole, tightest", Kind::Length),
-    Res::stepped("slip-loosest", "Slip hole, loosest", Kind::Length),
-    Res::words("slip-fit", "Slip hole"),
+    Res::stepped("press-hole", "Press-fit hole for the pin", Kind::Length),
+    Res::stepped("press-tightest", "Press-fit hole, tightest", Kind::Length),
+    Res::stepped("press-loosest", "Press-fit hole, loosest", Kind::Length),
+    Res::words("press-fit", "Press-fit hole"),
+    Res::stepped("slip-hole", "Slip-fit hole for the pin", Kind::Length),
+    Res::stepped("slip-tightest", "Slip-fit hole, tightest", Kind::Length),
+    Res::stepped("slip-loosest", "Slip-fit hole, loosest", Kind::Length),
+    Res::words("slip-fit", "Slip-fit hole"),
     Res::stepped("pin-size", "Pin", Kind::Length),
     Res::of("measured-tightest", "In your hole, tightest", Kind::Length),
     Res::of("measured-loosest", "In your hole, loosest", Kind::Length),
+    Res::words("in-hole", "In your hole"),
     Res::stepped("single-shear", "Shear, one plane", Kind::Force),
     Res::stepped("double-shear", "Shear, two planes", Kind::Force),
 ];
@@ -186,7 +193,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         ["slip-hole", "slip-tightest", "slip-loosest", "slip-fit"],
     );
     lines::pin_line(&mut a, pin);
-    lines::measured(inp, &mut a, pin);
+    worn::measured(inp, &mut a, pin, &press, &slip)?;
     lines::shear(inp, &mut a, pin);
     holes::tables(inp, &mut a, pin, [&press, &slip]);
     lines::working(inp, &mut a, pin, &press);
@@ -194,9 +201,28 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .source(slip.source)
         .source(pin.source());
     a.draw(|| draw::plates(inp, pin.limits(), press.limits, slip.limits));
-    a.stop("ream-together", "Before you ream", "Clamp both parts in place, then drill and ream the pair in one setting. A hole that is off can\u{2019}t be moved, and one that is large takes an oversize pin or a bush.");
+    a.stop("ream-together", "Before you ream", "Clamp both parts in place, then drill and ream the pair in one setting. A hole that is off can\u{2019}t be moved, and one that is large takes an oversize pin or a bushing.");
     a.stop("drive-hardened", "Before you drive it", "A hardened pin can throw chips under a hammer: press it, or use a soft drift and eye protection. A blind hole needs a way out for air and a way to get the pin back.");
+    if inp.choice("metal") != "aluminium" {
+        a.note("brittle-boss", "Before you press into cast iron", "Cast iron is brittle: a thin boss cracks without warning. Leave about a pin\u{2019}s diameter of wall around the hole, start the pin square, and go by the looser end of the hole.");
+    }
     Ok(a)
+}
+
+/// The next size of this series, as it is called.
+fn larger(pin: Pin) -> Option<&'static str> {
+    let next = |sizes: &mut dyn Iterator<Item = (&'static str, Length)>| {
+        sizes
+            .filter(|size| size.1 > pin.nominal())
+            .min_by(|a, b| a.1.mm().total_cmp(&b.1.mm()))
+            .map(|size| size.0)
+    };
+    match pin {
+        Pin::Inch(..) => next(&mut table::INCH.iter().map(|row| (row.size, row.nominal()))),
+        Pin::M6(_) | Pin::H8(_) => {
+            next(&mut table::METRIC.iter().map(|row| (row.size, row.nominal())))
+        }
+    }
 }
 
 fn which(inp: &Inputs) -> Result<Pin, Stop> {
@@ -259,7 +285,8 @@ fn finds() -> Vec<Find> {
             ],
             title: format!("Dowel {} in", row.size),
             aside: format!(
-                "hole {} in",
+                "press hole {} to {} in",
+                decimal(row.suggested_hole().0.mm(), &units::INCH, 4),
                 decimal(row.suggested_hole().1.mm(), &units::INCH, 4)
             ),
             entry: vec![("pin", format!("{} in", row.size))],

@@ -7,12 +7,13 @@ mod working;
 use crate::calls::fit::{FIT_CALL, FitCall, read};
 use crate::fit::{Band, FitFault, KindOfFit, Limits, Member, inch, iso};
 use crate::quantity::units::{MICRON, THOU};
-use crate::quantity::{Kind, Length};
+use crate::quantity::{Kind, Length, System};
 use crate::sheet::*;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "fit-limits",
-    revision: 2,
+    // 3: usual fits in order of their loosest pair; deviations of a size in mm in micrometres
+    revision: 3,
     title: "Limits of a fit",
     question: "How large may the hole and the shaft be for this fit?",
     aside: "size, H7/m6 or RC3",
@@ -43,7 +44,8 @@ pub(super) static SHEET: Sheet = Sheet {
             ("hole", "8.011 mm"),
             ("shaft", "8.009 mm"),
         ],
-        &[("size", "1 1/4 in"), ("fit", "RC4")],
+        &[("size", "1-1/4 in"), ("fit", "RC4")],
+        &[("size", "1 in"), ("fit", "FN2")],
     ],
     takes: &["fit"],
     finds: Some(usual::finds),
@@ -54,7 +56,11 @@ static FIELDS: &[Field] = &[
     Field::length("size", "Nominal size")
         .example("3/4 in")
         .hint("The same for hole and shaft.")
-        .range_mm(0.01, 500.126, "the tables end at 500 mm and at 19.69 in"),
+        .range_mm(
+            0.01,
+            2540.0,
+            "the tables end at 500 mm (ISO classes) and at 19.69 in (inch classes)",
+        ),
     Field::call("fit", "Fit", &FIT_CALL).example("H7/g6").hint(
         "Hole and shaft as H7/m6, one of them as H7, or an inch class as RC3. Capitals are holes.",
     ),
@@ -77,9 +83,9 @@ static RESULTS: &[Res] = &[
     Res::stepped("hole-least", "Hole, smallest", Kind::Length),
     Res::stepped("shaft-most", "Shaft, largest", Kind::Length),
     Res::stepped("shaft-least", "Shaft, smallest", Kind::Length),
-    Res::stepped("loosest", "Most clearance", Kind::Length),
-    Res::stepped("tightest", "Least clearance", Kind::Length),
-    Res::words("kind", "Kind of fit"),
+    Res::stepped("loosest", "Max. clearance", Kind::Length),
+    Res::stepped("tightest", "Min. clearance", Kind::Length),
+    Res::words("kind", "Type of fit"),
     Res::of("clearance", "Clearance as measured", Kind::Length),
     Res::words("hole-check", "Hole as measured"),
     Res::words("shaft-check", "Shaft as measured"),
@@ -189,15 +195,27 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
     }
     if let Some(band) = found.band {
-        let says = "On the diameter; a minus is interference.";
-        a.line("loosest", band.max_clearance)
-            .places(5, 4)
-            .signed()
-            .says(says);
-        a.line("tightest", band.min_clearance)
-            .places(5, 4)
-            .signed()
-            .says(says);
+        for (id, label, pair, clearance) in [
+            (
+                "loosest",
+                "Loosest pair",
+                "largest hole, smallest shaft",
+                band.max_clearance,
+            ),
+            (
+                "tightest",
+                "Tightest pair",
+                "smallest hole, largest shaft",
+                band.min_clearance,
+            ),
+        ] {
+            let line = a.line(id, clearance).places(5, 4).signed();
+            if band.kind() == KindOfFit::Clearance {
+                line.says("On the diameter.");
+            } else {
+                line.label(label).says(pair_says(inp, pair, clearance));
+            }
+        }
         a.words("kind", band.kind().text())
             .says(band_says(band.kind()));
     }
@@ -206,6 +224,19 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         tell::tell(inp, &mut a, size, call, &found, measured);
     }
     Ok(a)
+}
+
+/// Interference or clearance of one pair, as a plain figure.
+fn pair_says(inp: &Inputs, pair: &str, clearance: Length) -> String {
+    let what = if clearance < Length::ZERO {
+        "Interference"
+    } else {
+        "Clearance"
+    };
+    format!(
+        "{what} {}, on the diameter: {pair}. A minus is interference.",
+        inp.show_to(clearance.abs(), 5, 4)
+    )
 }
 
 fn band_says(kind: KindOfFit) -> &'static str {
@@ -237,9 +268,9 @@ fn checks(inp: &Inputs, a: &mut Answer, found: &Found, measured: (Option<Length>
             let (over, under) = (value - limits.largest(size), limits.smallest(size) - value);
             let noise = Length::from_um(0.001);
             let text = if over > noise {
-                format!("{} too large for {name}", small(inp, over))
+                format!("{} too large for {name}", bare(inp, over))
             } else if under > noise {
-                format!("{} too small for {name}", small(inp, under))
+                format!("{} too small for {name}", bare(inp, under))
             } else {
                 format!("within {name}")
             };
@@ -248,11 +279,26 @@ fn checks(inp: &Inputs, a: &mut Answer, found: &Found, measured: (Option<Length>
     }
 }
 
+/// A small length without a sign.
+fn bare(inp: &Inputs, length: Length) -> String {
+    small(inp, length).trim_start_matches('+').to_owned()
+}
+
 /// A small length with its sign, in thou or micrometres.
 fn small(inp: &Inputs, length: Length) -> String {
-    Value::of(length)
-        .units(&THOU, &MICRON)
-        .places(2, 1)
-        .signed()
-        .text_with_unit(inp.system())
+    thin(inp, length).text_with_unit(inp.system())
+}
+
+/// A small length as a value: in micrometres where the size was typed in millimetres, else as the system has it.
+fn thin(inp: &Inputs, length: Length) -> Value {
+    let metric = inp
+        .unit("size")
+        .is_some_and(|unit| unit.system == Some(System::Metric));
+    let value = Value::of(length);
+    if metric {
+        value.units(&MICRON, &MICRON).places(1, 1)
+    } else {
+        value.units(&THOU, &MICRON).places(2, 1)
+    }
+    .signed()
 }

@@ -20,7 +20,7 @@ pub(super) fn tell(
         (Some(hole), Some(shaft)) => Some(hole - shaft),
         _ => None,
     };
-    usual::table(a, size, &inp.show_plain(size), call, clearance);
+    usual::table(inp, a, size, call, clearance);
     a.draw(|| zones(inp, found));
     if let FitCall::Inch(class) = call {
         recalled(a, size, class);

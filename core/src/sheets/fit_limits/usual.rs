@@ -1,23 +1,24 @@
 //! Which usual fits stand near, and what finds a fit in the search box?
 
+use super::thin;
 use crate::calls::fit::{FitCall, read};
 use crate::fit::inch::{self, InchClass, SERIES};
 use crate::fit::sources::PREFERRED;
 use crate::fit::{Band, common, iso};
 use crate::quantity::Length;
-use crate::quantity::units::{MICRON, THOU};
 use crate::sheet::*;
 
 /// Usual fits at this size: loosest first, or nearest to the measured clearance first.
 pub(super) fn table(
+    inp: &Inputs,
     a: &mut Answer,
     size: Length,
-    typed: &str,
     call: FitCall,
     measured: Option<Length>,
 ) {
+    let typed = &inp.show_plain(size);
     let inch_call = matches!(call, FitCall::Inch(_));
-    let mut rows: Vec<(f64, String, &'static str, Band)> = Vec::new();
+    let mut rows: Vec<((f64, f64), String, &'static str, Band)> = Vec::new();
     for &(text, purpose) in common::FITS {
         let band = match read(text) {
             Ok(FitCall::Pair { hole, shaft }) if measured.is_some() || !inch_call => {
@@ -30,11 +31,21 @@ pub(super) fn table(
         };
         if let Some(band) = band {
             let middle = (band.max_clearance + band.min_clearance) / 2.0;
-            let order = measured.map_or(-middle.mm(), |measured| (middle - measured).abs().mm());
-            rows.push((order, text.to_owned(), purpose, band));
+            // of two with one loosest pair the tighter comes later
+            let order = measured.map_or(-band.max_clearance.um(), |measured| {
+                (middle - measured).abs().um()
+            });
+            let then = -band.min_clearance.um();
+            rows.push(((order, then), text.to_owned(), purpose, band));
         }
     }
-    crate::order::sort_by(&mut rows, |x, y| x.0.total_cmp(&y.0));
+    let noise = |um: f64| libm::round(um * 100.0);
+    crate::order::sort_by(&mut rows, |x, y| {
+        let (x, y) = (x.0, y.0);
+        noise(x.0)
+            .total_cmp(&noise(y.0))
+            .then(noise(x.1).total_cmp(&noise(y.1)))
+    });
     rows.truncate(12);
     let title = if measured.is_some() {
         "Usual fits, nearest to the measured clearance first"
@@ -42,18 +53,17 @@ pub(super) fn table(
         "Usual fits at this size, loosest first"
     };
     let own = call.call();
-    let table = a.table("usual", title, &["Fit", "Most", "Least", "Kind", "For"]);
+    let table = a.table(
+        "usual",
+        title,
+        &["fit", "max. clearance", "min. clearance", "type", "for"],
+    );
     for (_, text, purpose, band) in rows {
         let chosen = match measured {
             Some(clearance) => (0.0..=1.0).contains(&band.place(clearance)),
             None => text == own,
         };
-        let cell = |length: Length| {
-            Value::of(length)
-                .units(&THOU, &MICRON)
-                .places(2, 1)
-                .signed()
-        };
+        let cell = |length: Length| thin(inp, length);
         table
             .row(vec![
                 Value::words(text.clone()),

@@ -29,8 +29,8 @@ pub(super) fn steps(inp: &Inputs, w: &mut Work, size: Length, call: FitCall, fou
         w.step(
             "Clearance",
             &[
-                line("most", "hole upper − shaft lower", h.upper, s.lower),
-                line("least", "hole lower − shaft upper", h.lower, s.upper),
+                line("loosest", "hole upper − shaft lower", h.upper, s.lower),
+                line("tightest", "hole lower − shaft upper", h.lower, s.upper),
             ],
             &FIT_TERMS,
         );

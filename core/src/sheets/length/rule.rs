@@ -43,7 +43,7 @@ const METRIC: Piece = Piece {
 pub fn drawing(inp: &Inputs, length: Length) -> Drawing {
     let (piece, name) = match inp.system() {
         System::Inch => (&INCH, "64ths of an inch"),
-        System::Metric => (&METRIC, "half millimetres"),
+        System::Metric => (&METRIC, "half millimeters"),
     };
     let first = libm::floor(length.mm() / piece.span);
     let start = first * piece.span;

@@ -1,7 +1,8 @@
 //! What can be said of a pin before its length is known? Its named end, and the other end over the usual lengths.
 
-use super::tail::DEFINITION;
-use crate::pin::{self, StandardPin};
+use super::draw;
+use super::tail::{self, DEFINITION};
+use crate::pin::StandardPin;
 use crate::quantity::Length;
 use crate::sheet::*;
 
@@ -12,8 +13,14 @@ const MILLIMETRES: [f64; 11] = [
 ];
 
 /// The answer without a length.
-pub(super) fn tell(inp: &Inputs, found: StandardPin) -> Answer {
+pub(super) fn tell(inp: &Inputs, found: StandardPin) -> Result<Answer, Stop> {
     let mut a = inp.answer();
+    rest(inp, &mut a, found)?;
+    Ok(a)
+}
+
+/// All that follows from a pin alone.
+pub(super) fn rest(inp: &Inputs, a: &mut Answer, found: StandardPin) -> Result<(), Stop> {
     let named = found.named_end();
     let (id, says, other) = match found {
         StandardPin::Inch(_) => (
@@ -28,9 +35,22 @@ pub(super) fn tell(inp: &Inputs, found: StandardPin) -> Answer {
         ),
     };
     a.line(id, named).says(says);
-    let per_thou = pin::travel(Length::from_thou(1.0), found.series().taper());
-    a.line("per-thou", per_thou)
-        .says("Along the hole. The pin sinks this much for each thou reamed out.");
+    tail::seat_lines(inp, a, found.series())?;
+    if !inp.quiet() {
+        lengths(inp, a, found, other);
+        a.note(
+            "any-length",
+            "Before you ream",
+            "The length in the hub decides the small end, and so the drill. Measure it first.",
+        );
+    }
+    a.source(tail::standard_of(found));
+    a.draw(|| draw::any_length(inp, found));
+    tail::handling(inp, a);
+    Ok(())
+}
+
+fn lengths(inp: &Inputs, a: &mut Answer, found: StandardPin, other: &'static str) {
     let lengths = match found {
         StandardPin::Inch(_) => INCHES.map(Length::from_inches),
         StandardPin::Metric(_) => MILLIMETRES.map(Length::from_mm),
@@ -64,10 +84,4 @@ pub(super) fn tell(inp: &Inputs, found: StandardPin) -> Answer {
         };
         w.step("The other end", &[rule.into()], &DEFINITION);
     });
-    a.note(
-        "any-length",
-        "Before you ream",
-        "The length in the hub decides the small end, and so the drill. Measure it first.",
-    );
-    a
 }

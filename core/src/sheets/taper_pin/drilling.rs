@@ -1,6 +1,8 @@
 //! How is the hole drilled and reamed, and with which of the drills owned?
 
 use super::tail::Found;
+use super::ways::rule_size;
+use crate::calls;
 use crate::pin::{self, SingleDrill, StandardPin, TaperSeries};
 use crate::quantity::Length;
 use crate::sheet::*;
@@ -27,12 +29,18 @@ pub(super) fn hole(
     small: Length,
 ) -> Result<(), Stop> {
     let set = inp.choice("drills");
-    let best = pin::best_drills(large, small, drill_sets::each(set), 1)
+    let metric = found.pin.series() == TaperSeries::Metric;
+    let best = pin::best_drills(large, small, drill_sets::each(set, metric), 1)
         .first()
         .copied();
     if let Some(best) = best {
-        a.line("drill", best.drill.diameter).says(format!("{}: the nearest of yours that leaves 0.001 in or more for the reamer, where there is one.", best.drill.name()));
-        a.line("left", best.left_small).signed().says("On the diameter, small end less drill. Below zero the drill is the larger, and the reamer misses the small end.");
+        let place = drill_sets::place(set, metric);
+        a.line("drill", best.drill.diameter).says(format!(
+            "Drill {}: the nearest {place} that leaves {} or more for the reamer, where there is one.",
+            best.drill.name(),
+            inp.show(pin::LEAST_LEFT)
+        ));
+        a.line("left", best.left_small).signed().says("On the diameter, small end minus drill. Below zero the drill is the larger, and the reamer misses the small end.");
     }
     if inp.quiet() {
         return Ok(());
@@ -40,13 +48,13 @@ pub(super) fn hole(
     let table = a.table(
         "drills",
         "Drill for one pass",
-        &["Drill", "size", "left to ream"],
+        &["drill", "size", "left to ream"],
     );
-    for row in candidates(found.pin.series(), large, small, best) {
+    for row in candidates(metric, large, small, best) {
         let (drill, left) = (row.drill, row.left_small);
         table
             .row(vec![
-                Value::words(drill.call()),
+                Value::words(drill.name()),
                 Value::of(drill.diameter),
                 Value::of(left).signed(),
             ])
@@ -57,7 +65,9 @@ pub(super) fn hole(
         && let Some(listed) = row.published_drill(found.length)
     {
         let left = inp.show_signed(small - Length::from_inches(listed.drill_in));
-        table.note(format!("An Army list has {} for this pin and length ({left} left). Its drills are at times over the small end.", listed.drill));
+        let name =
+            calls::drill::read(listed.drill).map_or_else(|_| listed.drill.to_owned(), Drill::name);
+        table.note(format!("An Army list has drill {name} for this pin and length ({left} left). Its drills are at times over the small end."));
         a.source(&DRILLS);
     }
     steps(inp, a, found, (large, small))
@@ -65,13 +75,12 @@ pub(super) fn hole(
 
 /// The three best of all drills, the nearest of those that leave less, and the first that is owned.
 fn candidates(
-    series: TaperSeries,
+    metric: bool,
     large: Length,
     small: Length,
     best: Option<SingleDrill>,
 ) -> Vec<SingleDrill> {
-    let metric = series == TaperSeries::Metric;
-    let all = || drill_sets::each(if metric { "metric" } else { "all-inch" });
+    let all = || drill_sets::each(drill_sets::UNSAID, metric);
     let mut rows = pin::best_drills(large, small, all(), 3);
     let leaves_less = |drill: &&Drill| small - drill.diameter < pin::LEAST_LEFT;
     let closer = pin::best_drills(large, small, all().filter(leaves_less), 1);
@@ -101,7 +110,8 @@ fn steps(
         "four" => 4,
         _ => return Ok(()),
     };
-    let owned = drill_sets::drills(inp.choice("drills"));
+    let set = inp.choice("drills");
+    let owned = drill_sets::drills(set, found.pin.series() == TaperSeries::Metric);
     let taper = found.pin.series().taper();
     let plan = pin::step_plan(large, found.length, taper, pin::LEAST_LEFT, &owned, count).map_err(
         |_| {
@@ -116,7 +126,7 @@ fn steps(
     let table = a.table(
         "steps",
         "Step drilling",
-        &["Drill", "size", "depth from the large end"],
+        &["drill", "size", "depth from the large end"],
     );
     for step in &plan {
         let depth = step.depth.map_or_else(
@@ -125,11 +135,11 @@ fn steps(
         );
         table
             .row(vec![
-                Value::words(step.drill.call()),
+                Value::words(step.drill.name()),
                 Value::of(step.drill.diameter),
                 depth,
             ])
-            .owned(true);
+            .owned(drill_sets::holds(set, &step.drill));
     }
     let mut note = String::from(
         "Depth to the full diameter, not to the point; 0.001 in or more is left all the way. Never deeper.",
@@ -141,7 +151,7 @@ fn steps(
             format!(
                 ", then {} to {} deep",
                 inp.show(Length::from_inches(drill)),
-                inp.show_to(Length::from_inches(depth), 2, 1)
+                rule_size(inp, Length::from_inches(depth), 2, 1)
             )
         });
         note = format!(
@@ -188,7 +198,7 @@ pub(super) fn reamer(inp: &Inputs, a: &mut Answer, found: &Found, small: Length)
                     reamer.number,
                     inp.num(reamer.small_end()),
                     inp.show(reamer.large_end()),
-                    inp.show_to(reamer.flutes(), 4, 1)
+                    rule_size(inp, reamer.flutes(), 4, 1)
                 );
                 a.words("reamer", words).says(reach);
                 a.source(&REAMERS);

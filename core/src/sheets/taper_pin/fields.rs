@@ -2,16 +2,16 @@
 
 use crate::calls::pin::{INCH_CALL, METRIC_CALL};
 use crate::quantity::Kind;
-use crate::quantity::units::{KSI, MPA, PSI};
+use crate::quantity::units::{KSI, LBF_FT, LBF_IN, MPA, NEWTON_METRE, PSI};
 use crate::record::DRILL_SETS;
 use crate::sheet::*;
 
 static WAYS: &[Choice] = &[
-    choice("number", "from number"),
-    choice("shaft", "from shaft and hub"),
-    choice("pin", "from a measured pin"),
-    choice("gauge", "from a gauge in the hole"),
-    choice("worn", "from a worn hole"),
+    choice("number", "a pin number"),
+    choice("shaft", "shaft and hub"),
+    choice("pin", "a measured pin"),
+    choice("gauge", "a gauge in the hole"),
+    choice("worn", "a worn hole"),
 ];
 static SERIES: &[Choice] = &[
     choice("inch", "inch, 1:48"),
@@ -58,44 +58,44 @@ pub(super) static FIELDS: &[Field] = &[
         .when(&[GAUGE])
         .measured(),
     Field::length("depth", "Depth below the face")
-        .example(".42 in")
-        .hint("To the end of the pin, or to the top of the ball (minus where it stands proud).")
+        .example("0.42 in")
+        .hint("To the end of the pin, or to the top of the ball (minus where it sticks out).")
         .range_in(-2.5, 13.0, "the longest pins are 13 in")
         .when(&[GAUGE, when("gauge-kind", &["plain", "ball"])])
         .measured(),
-    Field::length("stands", "Gauge stands proud")
-        .example(".25 in")
+    Field::length("stands", "Gauge sticks out")
+        .example("0.25 in")
         .hint("Its large end over the face; minus where it has sunk under it.")
         .range_in(-13.0, 13.0, "the longest pins are 13 in")
         .when(&[GAUGE, when("gauge-kind", &["taper"])])
         .measured(),
     Field::length("worn-large", "Worn hole at the large face")
-        .example(".222 in")
+        .example("0.222 in")
         .hint("The largest size over wear and burr.")
         .range_in(0.02, 2.5, SIZES)
         .when(WORN)
         .measured(),
     Field::length("worn-small", "Worn hole at the small face")
-        .example(".195 in")
+        .example("0.195 in")
         .range_in(0.02, 2.5, SIZES)
         .when(WORN)
         .measured()
         .optional(),
     Field::length("least-cut", "Least cut on the diameter")
         .seldom()
-        .example(".002 in")
+        .example("0.002 in")
         .hint("What the reamer should take everywhere, so that no old surface is left.")
         .preset("0.002 in")
         .range_in(0.0, 0.1, "more than 0.1 in is no clean-up")
         .when(WORN),
     Field::length("large", "Large end measured")
-        .example(".1412 in")
+        .example("0.1412 in")
         .hint("Clear of the rounded end.")
         .range_in(0.02, 2.5, SIZES)
         .when(PIN)
         .measured(),
     Field::length("small", "Small end measured")
-        .example(".1201 in")
+        .example("0.1201 in")
         .hint("Clear of the rounded end.")
         .range_in(0.02, 2.5, SIZES)
         .when(PIN)
@@ -108,7 +108,9 @@ pub(super) static FIELDS: &[Field] = &[
         .measured(),
     Field::length("length", "Length in the hub")
         .example("1-1/2 in")
-        .hint("The hub's diameter where the pin goes through.")
+        .hint(
+            "The hub's diameter where the pin goes through. A metric pin is not known without it.",
+        )
         .range_in(0.05, 13.0, "the longest pins are 13 in")
         .when(IN_A_HUB)
         .measured()
@@ -119,10 +121,10 @@ pub(super) static FIELDS: &[Field] = &[
         .when(IN_A_HUB)
         .measured()
         .optional(),
-    Field::length("proud", "Stands proud by hand")
+    Field::length("proud", "Sticks out when pushed in by hand")
         .seldom()
         .example("1/16 in")
-        .hint("How far the pin is still out when pushed in by hand.")
+        .hint("Before it is driven home.")
         .preset("1/16 in")
         .range_in(0.0, 0.25, "more than 1/4 in is not driven home"),
     Field::quantity(
@@ -136,10 +138,22 @@ pub(super) static FIELDS: &[Field] = &[
     .hint("For what the pin will carry. 6000 psi is the figure of the handbook's example.")
     .range(1.0, 1500.0, "pins of any steel shear below 1500 MPa")
     .optional(),
+    Field::quantity(
+        "load",
+        "Torque to carry",
+        Kind::Torque,
+        &[&LBF_IN, &LBF_FT, &NEWTON_METRE],
+    )
+    .seldom()
+    .example("500 in-lb")
+    .hint("Through hub and shaft: what does it put on the pin? The shaft's diameter is needed.")
+    .range(0.001, 1_000_000.0, "what shafts of this size carry")
+    .when(IN_A_HUB)
+    .optional(),
     Field::choice("plan", "Drilling", PLANS)
         .seldom()
         .when(DRILLED),
-    Field::choice("drills", "Drills you have", DRILL_SETS)
+    Field::choice("drills", "Drills owned", DRILL_SETS)
         .when(DRILLED)
-        .from_shop(ShopItem::DrillSets, "all-inch"),
+        .from_shop(ShopItem::DrillSets, "usual"),
 ];

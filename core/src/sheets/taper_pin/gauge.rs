@@ -1,7 +1,8 @@
 //! Which pin is the hole for, by a gauge that sinks into it?
 
+use super::any_length;
 use super::tail::{self, Found};
-use super::ways::{at, opens};
+use super::ways::{at, hub_of, opens};
 use crate::pin::{self, StandardPin, TaperSeries};
 use crate::quantity::Length;
 use crate::sheet::*;
@@ -15,7 +16,7 @@ static CONE: Source = Source::practice("Geometry of a ball in a cone");
 /// The answer by this way.
 pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
     let gauge: Length = inp.get("gauge")?;
-    let length: Length = inp.get("length")?;
+    let hub = hub_of(inp, series)?;
     let (t, per) = (series.taper(), series.per());
     let (face, lines, source): (_, _, &'static Source) = match inp.choice("gauge-kind") {
         "ball" => {
@@ -74,7 +75,9 @@ pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
         }
     };
     let mut pins = StandardPin::all(series);
-    pins.retain(|one| one.small_end(length).is_ok());
+    pins.retain(|one| hub.is_none_or(|hub| one.small_end(hub).is_ok()));
+    // an inch pin's large end is the same at any length
+    let length = hub.unwrap_or(Length::ZERO);
     let off = |one: &StandardPin| pin::sunk(*one, face, length);
     crate::order::sort_by(&mut pins, |a, b| {
         off(a).abs().mm().total_cmp(&off(b).abs().mm())
@@ -95,6 +98,11 @@ pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
             "On the diameter, for a taper of 1:50. A burred lip does not count in this."
         }
     });
+    a.words("pin", best.name())
+        .says("The size whose large end comes nearest to flush in this hole.");
+    a.line("sinks", off(&best))
+        .signed()
+        .says("Pushed in by hand, on its length. Below zero it sticks out by that much.");
     a.work(|w| w.step("Hole at the large face", &lines, source));
     if !inp.quiet() {
         let table = a.table(
@@ -112,8 +120,12 @@ pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
                 .chosen(*one == best)
                 .opens("taper-pin", opens(*one, inp));
         }
-        table.note("Below zero the pin's large end stands proud by that much.");
+        table.note("Below zero the pin's large end sticks out by that much.");
     }
+    let Some(length) = hub else {
+        any_length::rest(inp, &mut a, best)?;
+        return Ok(a);
+    };
     tail::tell(
         inp,
         &mut a,

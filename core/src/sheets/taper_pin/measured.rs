@@ -3,7 +3,12 @@
 use super::tail::{self, Found};
 use super::ways::{at, opens};
 use crate::pin::{self, TaperSeries};
+use crate::quantity::units::DEGREE;
+use crate::quantity::{Length, Quantity, with_unit};
 use crate::sheet::*;
+
+/// Farther off than this at an end, a pin is not simply that number: a third of the step between small numbers, 0.0155 in.
+const ENDS_AGREE: Length = Length::from_thou(5.0);
 
 /// The answer by this way.
 pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
@@ -15,9 +20,9 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
         .says("The nearest standard pin by both ends.");
     a.line("measured-taper", measured.taper)
         .says(match measured.nearer {
-            TaperSeries::Inch => "Change of diameter over length. Nearer to 1:48, the inch series.",
+            TaperSeries::Inch => "Change of diameter over length. Nearer to 1:48 (inch pins) than to 1:50 (metric pins).",
             TaperSeries::Metric => {
-                "Change of diameter over length. Nearer to 1:50, the metric series."
+                "Change of diameter over length. Nearer to 1:50 (metric pins) than to 1:48 (inch pins)."
             }
         });
     a.line("telling", measured.telling)
@@ -39,7 +44,7 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
                 .chosen(one.pin == best.pin)
                 .opens("taper-pin", opens(one.pin, inp));
         }
-        table.note("Measured less standard, at these two places. An inch pin is told by its large end, a metric one by its small end.");
+        table.note("Measured minus standard, at these two places. An inch pin is told by its large end, a metric one by its small end.");
         a.work(|w| {
             w.step(
                 "Taper",
@@ -52,10 +57,25 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
                         inp.num(between),
                         inp.show(measured.taper)
                     ),
+                    format!(
+                        "included angle = 2 atan(T \u{f7} 2) = {}",
+                        with_unit(pin::included_angle(measured.taper).base(), &DEGREE, 2)
+                    ),
                 ],
                 &tail::DEFINITION,
             );
         });
+    }
+    let worst = best.worst();
+    if worst > ENDS_AGREE {
+        a.note(
+            "ends-off",
+            "Before you order by this number",
+            format!(
+                "An end is off by {}: this pin was shortened, is worn, or is no standard size. Gauge the hole and go by that.",
+                inp.show(worst)
+            ),
+        );
     }
     tail::tell(
         inp,

@@ -19,7 +19,8 @@ use crate::sheet::*;
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "taper-pin",
-    revision: 1,
+    // 2: full sets until drills are named; a taper of no series is refused; a hole as large as the shaft too
+    revision: 2,
     title: "Size a taper pin",
     question: "Which taper pin, and how is its hole drilled and reamed?",
     aside: "number, shaft, old pin or worn hole",
@@ -32,6 +33,13 @@ pub static SHEET: Sheet = Sheet {
         "worn pin hole",
         "lever pin",
         "cross pin",
+        "which end",
+        "drive out a pin",
+        "pin removal",
+        "next size",
+        "damaged hole",
+        "proud",
+        "seat a pin",
     ],
     group: Group::Fit,
     fields: fields::FIELDS,
@@ -39,26 +47,35 @@ pub static SHEET: Sheet = Sheet {
     examples: &[
         &[("number", "3"), ("length", "1-1/2 in"), ("shaft", "3/4 in")],
         &[
+            ("number", "3"),
+            ("length", "1-1/2 in"),
+            ("shaft", "3/4 in"),
+            ("stress", "6000 psi"),
+            ("load", "100 in-lb"),
+        ],
+        &[
             ("from", "shaft"),
             ("shaft", "5/8 in"),
             ("length", "1-1/4 in"),
         ],
         &[
             ("from", "pin"),
-            ("large", ".1412 in"),
-            ("small", ".1201 in"),
+            ("large", "0.1412 in"),
+            ("small", "0.1201 in"),
             ("between", "1 in"),
         ],
         &[
             ("from", "gauge"),
             ("gauge", "1/8 in"),
-            ("depth", ".42 in"),
+            ("depth", "0.42 in"),
             ("length", "1 in"),
         ],
+        &[("from", "gauge"), ("gauge", "1/8 in"), ("depth", "0.42 in")],
+        &[("from", "worn"), ("worn-large", "0.222 in")],
         &[
             ("from", "worn"),
-            ("worn-large", ".222 in"),
-            ("worn-small", ".195 in"),
+            ("worn-large", "0.222 in"),
+            ("worn-small", "0.195 in"),
             ("length", "1-1/2 in"),
         ],
         &[
@@ -76,7 +93,8 @@ pub static SHEET: Sheet = Sheet {
 static RESULTS: &[Res] = &[
     Res::words("pin", "Pin"),
     Res::of("face", "Hole at the large face", Kind::Length),
-    Res::of("clean-at", "Clean at, large face", Kind::Length),
+    Res::of("sinks", "Large end below the face", Kind::Length),
+    Res::of("clean-at", "Large-face size that cleans up", Kind::Length),
     Res::of("least-travel", "Least travel of the reamer", Kind::Length),
     Res::of("measured-taper", "Taper measured", Kind::Taper),
     Res::of(
@@ -86,20 +104,27 @@ static RESULTS: &[Res] = &[
     ),
     Res::stepped("small-end", "Small end", Kind::Length),
     Res::stepped("large-end", "Large end", Kind::Length),
+    Res::stepped("length-tolerance", "Length tolerance", Kind::Length),
     Res::stepped("middle", "Middle", Kind::Length),
     Res::stepped("share", "Middle over shaft", Kind::Share),
     Res::stepped("drill", "Drill for one pass", Kind::Length),
     Res::stepped("left", "Left to ream at the small end", Kind::Length),
     Res::words("reamer", "Reamer"),
-    Res::of("squeeze", "Squeeze when driven home", Kind::Length),
+    Res::of("squeeze", "Interference when driven", Kind::Length),
     Res::of(
         "per-thou",
-        "Travel for 0.001 in on the diameter",
+        "Sinks for 0.001 in on the diameter",
         Kind::Length,
     ),
     Res::stepped("single-shear", "Force in single shear", Kind::Force),
     Res::stepped("double-shear", "Force in double shear", Kind::Force),
     Res::stepped("torque", "Torque through hub and shaft", Kind::Torque),
+    Res::of("load-stress", "Shear stress at that torque", Kind::Stress),
+    Res::of(
+        "middle-needed",
+        "Middle that the torque needs",
+        Kind::Length,
+    ),
 ];
 
 /// Each standard pin as a row of the search box.

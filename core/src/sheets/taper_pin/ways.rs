@@ -4,7 +4,7 @@ use super::tail::{self, Found};
 use super::{any_length, gauge, measured, shaft, worn};
 use crate::calls;
 use crate::pin::{PinFault, StandardPin, TaperSeries};
-use crate::quantity::Length;
+use crate::quantity::{Length, System, nearest_fraction};
 use crate::sheet::*;
 
 /// The sheet's function.
@@ -31,7 +31,7 @@ fn from_number(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
     };
     let call = calls::pin::read(inp.call(id)?, series).map_err(|_| Stop::Missing(id))?;
     let Some(length) = inp.opt("length").or(call.length) else {
-        return Ok(any_length::tell(inp, call.pin));
+        return any_length::tell(inp, call.pin);
     };
     let mut a = inp.answer();
     tail::tell(
@@ -46,6 +46,14 @@ fn from_number(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
         },
     )?;
     Ok(a)
+}
+
+/// The length in the hub; an inch pin is known by its large end without it, a metric one is not.
+pub(super) fn hub_of(inp: &Inputs, series: TaperSeries) -> Result<Option<Length>, Stop> {
+    match (inp.opt("length"), series) {
+        (None, TaperSeries::Metric) => Err(Stop::Missing("length")),
+        (hub, _) => Ok(hub),
+    }
 }
 
 /// A fault of the formulas as a fault of a field.
@@ -63,12 +71,30 @@ pub(super) fn at(inp: &Inputs, field: &'static str, fault: PinFault) -> Stop {
             field,
             Reason::Conflict,
             "the large end must be larger than the small end",
-            "change the two ends over",
+            "swap the two ends",
         ),
+        PinFault::NotATaperPin { taper } => {
+            let per = 1.0 / taper.ratio();
+            let half = TaperSeries::Inch.taper().ratio() / taper.ratio();
+            let cure = if (1.7..2.3).contains(&half) {
+                "it is about half of 1:48: if the change was measured on one side only, the ends differ by twice as much; else it is no taper pin"
+            } else {
+                "measure both ends and the length between them again: a taper pin changes by 0.0208 in over 1 in of length, or 0.02 mm over 1 mm"
+            };
+            Stop::fault(
+                field,
+                Reason::Conflict,
+                format!(
+                    "this is a taper of 1:{}, neither 1:48 nor 1:50",
+                    calls::notation::plain(per, 0)
+                ),
+                cure,
+            )
+        }
         PinFault::BeyondSeries { largest } => inp.out_of_range(
             field,
             format!("the series ends at a large end of {}", inp.show(largest)),
-            "bush the hole, or turn a pin to suit",
+            "fit a bushing in the hole, or turn a pin to suit",
         ),
     }
 }
@@ -93,4 +119,13 @@ pub(super) fn opens(pin: StandardPin, inp: &Inputs) -> Vec<(&'static str, String
         }
     }
     entry
+}
+
+/// A size as a rule has it: a whole 64th of an inch as its fraction, else in decimals.
+pub(super) fn rule_size(inp: &Inputs, length: Length, inch: u8, metric: u8) -> String {
+    let near = nearest_fraction(length, 64);
+    if inp.system() == System::Inch && near.difference == Length::ZERO && near.numerator != 0 {
+        return format!("{} in", near.text.replace(' ', "-"));
+    }
+    inp.show_to(length, inch, metric)
 }
