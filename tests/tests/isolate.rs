@@ -573,7 +573,7 @@ fn the_advice_finds_every_single_fault() {
             let mut marks = vec![Mark::Untested; gearbox.len()];
             for tried in 1.. {
                 let found = explain(&gearbox, &marks);
-                let Some(trial) = next(&gearbox, &marks, &found).first().copied() else {
+                let Some(trial) = next(&gearbox, &marks, &found).trials.first().copied() else {
                     assert_eq!(found.exact[0].causes, [cause], "{shape:?}");
                     assert_eq!(found.verdict, Verdict::One);
                     break;
