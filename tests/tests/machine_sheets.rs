@@ -102,7 +102,7 @@ fn plates_of_the_series() {
         "gear-stages",
         &[("box", "speeds"), ("spindle-steps", &list(&nine, "rpm"))],
     );
-    assert_eq!(said(&a, "structure"), "3(1) \u{d7} 3(3)");
+    assert_eq!(said(&a, "structure"), "3 \u{d7} 3 positions, moving 1 and 3 settings");
     for (values, terms) in [
         (
             &[

@@ -90,6 +90,9 @@ pub struct FeedCheck {
     pub common_measured: f64,
 }
 
+/// Past this and what measuring explains a setting is off by itself: whole tooth numbers move a feed by 2 to 5 %.
+const STRAY: f64 = 0.05;
+
 /// Brings timings together by setting and finds the factor that all settings share. None without a timing.
 pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
     let mut plates: Vec<f64> = timings
@@ -113,9 +116,14 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         .sum::<f64>()
         / settings.len() as f64;
     // what the settings differ among themselves, of a normal spread 1.4826 times the median distance, expanded like the rest
-    let mut apart: Vec<f64> = settings.iter().map(|one| one.off_common.abs()).collect();
-    let among = 2.0 * 1.4826 * median(&mut apart)?;
     let measured = libm::sqrt(mean_square);
+    // a setting that is off by itself says nothing of how the others scatter
+    let alike = |one: &&Setting| one.off_common.abs() <= STRAY + libm::hypot(one.expanded, measured);
+    let mut apart: Vec<f64> = settings.iter().filter(alike).map(|one| one.off_common.abs()).collect();
+    if apart.len() < 2 {
+        apart = settings.iter().map(|one| one.off_common.abs()).collect();
+    }
+    let among = 2.0 * 1.4826 * median(&mut apart)?;
     // the median of n normal values scatters by about 1.25 / √n of one of them
     let share = if ratios.len() < 3 {
         1.0

@@ -98,19 +98,21 @@ fn one(boxed: &Boxed, finding: &Finding, bad: Settings, good: Settings) -> (Stri
 
 /// Why this one explanation, and what touches the same settings.
 fn why(boxed: &Boxed, one: &Explanation, bad: Settings, good: Settings) -> String {
-    let badly = match bad.count_ones() {
-        1 => "In the one setting that runs badly".to_owned(),
-        2 => "In both settings that run badly".into(),
-        n => format!("In all {n} settings that run badly"),
-    };
-    let well = match good.count_ones() {
-        0 => "; none runs well yet".to_owned(),
-        1 => " and not in the one that runs well".into(),
-        n => format!(" and in none of the {n} that run well"),
-    };
-    let mut text = match one.causes.as_slice() {
-        [_] => format!("{badly}{well}; no other single cause is. The gear pair, its dogs, its bearings, or a shaft that only it drives."),
-        _ => format!("{badly} one of them is{}; no single gear pair is in all.", well.replace(" and not", ", and none").replace(" and in none", ", and none")),
+    let many = bad.count_ones();
+    let mut text = if one.causes.len() == 1 {
+        let badly = match many {
+            1 => "In the one setting that runs badly".to_owned(),
+            2 => "In both settings that run badly".into(),
+            n => format!("In all {n} settings that run badly"),
+        };
+        let well = match good.count_ones() {
+            0 => "; none runs well yet".to_owned(),
+            1 => " and not in the one that runs well".into(),
+            n => format!(" and in none of the {n} that run well"),
+        };
+        format!("{badly}{well}; no other single cause is. The gear pair, its dogs, its bearings, or a shaft that only it drives.")
+    } else {
+        format!("Each of the {many} settings that run badly has one of them, and none that runs well; no single gear pair explains them all.")
     };
     for (stage, at) in one.causes.iter().filter_map(alternative) {
         let ways = boxed.stages.get(stage).and_then(|own| own.gears.as_ref()?.get(at));

@@ -1,0 +1,115 @@
+//! What do the timings say? First the settings that are off by themselves, then a factor that all share, else the plate holds.
+
+use super::share;
+use crate::machine::{FeedCheck, Setting};
+use crate::quantity::Share;
+use crate::sheet::*;
+
+/// Whole tooth numbers alone explain up to this share.
+pub const TEETH: f64 = 0.05;
+
+/// Off by more than measuring and whole tooth numbers explain.
+pub fn is_single(one: &Setting, check: &FeedCheck) -> bool {
+    check.settings.len() > 1
+        && one.off_common.abs() > TEETH + libm::hypot(one.expanded, check.common_measured)
+}
+
+/// True where the factor that all settings share is more than measuring and whole tooth numbers explain.
+pub fn is_common(check: &FeedCheck) -> bool {
+    let off = (check.common - 1.0).abs();
+    check.settings.len() > 1 && off > TEETH && off > check.common_expanded
+}
+
+/// Which way a difference from the plate goes.
+pub fn way(off: f64) -> &'static str {
+    match off {
+        off if off.abs() < 0.0005 => "It feeds what the plate says.",
+        off if off > 0.0 => "It feeds faster than the plate says.",
+        _ => "It feeds slower than the plate says.",
+    }
+}
+
+fn slow_by(off: f64) -> String {
+    let word = if off > 0.0 { "fast" } else { "slow" };
+    format!("{word} by {}", share(Share::from_fraction(off.abs())))
+}
+
+/// The headline, and the next thing to look at.
+pub fn verdict(inp: &Inputs, check: &FeedCheck) -> (String, String) {
+    let singles: Vec<&Setting> = check
+        .settings
+        .iter()
+        .filter(|one| is_single(one, check))
+        .collect();
+    if let [one] = check.settings.as_slice() {
+        return alone(one);
+    }
+    if check.settings.len() == 2 && !singles.is_empty() {
+        return (
+            "the two settings disagree: time a third".into(),
+            "It tells which of them is off.".into(),
+        );
+    }
+    let all = slow_by(check.common - 1.0);
+    match (singles.as_slice(), is_common(check)) {
+        ([], false) => holds(check),
+        ([], true) => (
+            format!("all settings are {all}: look at motor and belt"),
+            "Every setting by the same factor, so it lies before the gearbox: motor, belt, pulleys; or in the screw.".into(),
+        ),
+        ([one], common) => {
+            let name = inp.show(one.plate);
+            let how = slow_by(if common { one.off_common } else { one.off });
+            if common {
+                (
+                    format!("one setting is off: {name}; the others are {all}"),
+                    format!("It is {how} beside the others. Look at motor and belt for the others, then at the gears that only this setting uses."),
+                )
+            } else {
+                (
+                    format!("one setting is off: {name}, {how}"),
+                    "The others hold. Look at the gears that this setting uses: a wrong gear, or a lever one position off. \u{201c}Find the bad gear pair\u{201d} tells which.".into(),
+                )
+            }
+        }
+        (several, common) => {
+            let names: Vec<String> = several.iter().map(|one| inp.num(one.plate)).collect();
+            let unit = inp.unit_of::<crate::quantity::FeedRate>().symbol;
+            let list = match names.split_last() {
+                Some((last, most)) => format!("{} and {last} {unit}", most.join(", ")),
+                None => String::new(),
+            };
+            let rest = if common { format!("; the others are {all}") } else { String::new() };
+            (
+                format!("{} settings are off: {list}{rest}", several.len()),
+                "Look at what these settings have in common: two that feed each other's value are two levers or labels swapped. \u{201c}Find the bad gear pair\u{201d} tells which gears.".into(),
+            )
+        }
+    }
+}
+
+fn alone(one: &Setting) -> (String, String) {
+    let how = slow_by(one.off);
+    if one.is_off() && one.off.abs() > TEETH + one.expanded {
+        (
+            format!("this setting is {how}: time two more"),
+            "More than measuring and whole tooth numbers explain. Whether all settings are tells box from motor.".into(),
+        )
+    } else {
+        (
+            "this setting holds".into(),
+            "No more off than measuring, or whole tooth numbers (2 to 5 %), explain. Time two more to speak for the plate.".into(),
+        )
+    }
+}
+
+fn holds(check: &FeedCheck) -> (String, String) {
+    let worst = check.settings.iter().map(|one| one.off.abs()).fold(0.0, f64::max);
+    let within = share(Share::from_fraction(worst));
+    let says = if check.settings.iter().any(Setting::is_off) {
+        format!("Every setting lies within {within} of the plate: no more than whole tooth numbers (2 to 5 %) and measuring explain.")
+    } else {
+        format!("Every setting lies within {within} of the plate: no more than measuring explains.")
+    };
+    ("the plate holds".into(), says)
+}
