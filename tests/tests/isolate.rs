@@ -923,7 +923,10 @@ fn gears_of_the_sheet() {
         sheet,
         &Entry::of(&[("box", "speeds"), ("spindle-steps", &plate.join(";"))]),
     );
-    assert_eq!(said(&outcome, "structure"), "3 \u{d7} 3 \u{d7} 2 positions, moving 1, 3 and 9 settings");
+    assert_eq!(
+        said(&outcome, "structure"),
+        "3 \u{d7} 3 \u{d7} 2 positions, moving 1, 3 and 9 settings"
+    );
     assert!(near(
         outcome.answer.get("range").unwrap().value.base().unwrap(),
         8.0,

@@ -215,7 +215,8 @@ fn the_sheet_never_names_a_lone_cause_too_soon() {
                 let agree = own.agree(&marks);
                 let doubt = own.in_doubt(&marks, &agree);
                 let bare: Vec<String> = bare(&cause);
-                let told = !cause.contains("if ") && !cause.contains("cleared") && !cause.contains(" or ");
+                let told =
+                    !cause.contains("if ") && !cause.contains("cleared") && !cause.contains(" or ");
                 if told && !bare.is_empty() {
                     assert_eq!(agree, [truth], "{cause}: {stages} {fault:?} {marks:?}");
                     assert_eq!(bare, own.name(truth), "{cause}");
@@ -224,8 +225,19 @@ fn the_sheet_never_names_a_lone_cause_too_soon() {
                     // what is named before it is bad for certain
                     let sure = bare_all(cause.split(';').next().unwrap());
                     for name in sure {
-                        let part = own.parts.iter().position(|&(stage, at)| name == own.name(1 << own.parts.iter().position(|&own| own == (stage, at)).unwrap())[0]);
-                        assert!(agree.iter().all(|set| set >> part.unwrap() & 1 == 1), "{cause}");
+                        let part = own.parts.iter().position(|&(stage, at)| {
+                            name == own.name(
+                                1 << own
+                                    .parts
+                                    .iter()
+                                    .position(|&own| own == (stage, at))
+                                    .unwrap(),
+                            )[0]
+                        });
+                        assert!(
+                            agree.iter().all(|set| set >> part.unwrap() & 1 == 1),
+                            "{cause}"
+                        );
                     }
                 }
                 if next == "no setting tells more" {
@@ -253,7 +265,11 @@ fn the_sheet_never_names_a_lone_cause_too_soon() {
 /// The positions that a headline names, where it names nothing else: "A1 (18/36) and B2 (30/36)".
 fn bare(cause: &str) -> Vec<String> {
     let all = bare_all(cause);
-    if cause.contains("share") || cause.contains("nothing") { Vec::new() } else { all }
+    if cause.contains("share") || cause.contains("nothing") {
+        Vec::new()
+    } else {
+        all
+    }
 }
 
 fn bare_all(cause: &str) -> Vec<String> {
@@ -266,7 +282,11 @@ fn bare_all(cause: &str) -> Vec<String> {
         }
     }
     text.split(&[' ', ',', ';'][..])
-        .filter(|word| word.len() == 2 && word.ends_with(|c: char| c.is_ascii_digit()) && word.starts_with(|c: char| c.is_ascii_uppercase()))
+        .filter(|word| {
+            word.len() == 2
+                && word.ends_with(|c: char| c.is_ascii_digit())
+                && word.starts_with(|c: char| c.is_ascii_uppercase())
+        })
         .map(str::to_owned)
         .collect()
 }
@@ -326,7 +346,9 @@ fn a_second_fault_does_not_hide() {
             assert!(tried <= 10, "{tried}");
             break;
         }
-        let number = next.split(|c: char| !c.is_ascii_digit()).find_map(|n| n.parse::<usize>().ok());
+        let number = next
+            .split(|c: char| !c.is_ascii_digit())
+            .find_map(|n| n.parse::<usize>().ok());
         setting = number.unwrap() - 1;
     }
 }
@@ -343,21 +365,45 @@ fn what_two_positions_share_is_the_second_line() {
         marks
     };
     let stages = "3~3;3~1;2~9";
-    let four = marks(&[(1, Mark::Well), (5, Mark::Noisy), (12, Mark::Well), (17, Mark::Noisy)]);
+    let four = marks(&[
+        (1, Mark::Well),
+        (5, Mark::Noisy),
+        (12, Mark::Well),
+        (17, Mark::Noisy),
+    ]);
     let answer = asked(stages, &four);
-    assert!(said(&answer, "cause").starts_with("B2, if only one"), "{}", said(&answer, "cause"));
+    assert!(
+        said(&answer, "cause").starts_with("B2, if only one"),
+        "{}",
+        said(&answer, "cause")
+    );
     let bad = [4, 5, 6, 7, 8, 9, 13, 14, 15, 16, 17, 18];
     let all: Vec<Mark> = (1..=18)
-        .map(|n| if bad.contains(&n) { Mark::Slow } else { Mark::Well })
+        .map(|n| {
+            if bad.contains(&n) {
+                Mark::Slow
+            } else {
+                Mark::Well
+            }
+        })
         .collect();
     let answer = asked(stages, &all);
     assert_eq!(said(&answer, "cause"), "A2 and A3");
     let says = &answer.get("cause").unwrap().says;
-    assert!(says.contains("Or what A2 and A3 share: the gear that slides between them"), "{says}");
+    assert!(
+        says.contains("Or what A2 and A3 share: the gear that slides between them"),
+        "{says}"
+    );
     // A1 and A3 are not next to each other: nothing is shared
     let bad = [1, 2, 3, 7, 8, 9, 10, 11, 12, 16, 17, 18];
     let all: Vec<Mark> = (1..=18)
-        .map(|n| if bad.contains(&n) { Mark::Slow } else { Mark::Well })
+        .map(|n| {
+            if bad.contains(&n) {
+                Mark::Slow
+            } else {
+                Mark::Well
+            }
+        })
         .collect();
     let answer = asked(stages, &all);
     assert_eq!(said(&answer, "cause"), "A1 and A3");
@@ -369,7 +415,13 @@ fn what_two_positions_share_is_the_second_line() {
 fn what_stands_alone_is_tried_again() {
     let rough = |bad: &[usize]| -> Vec<Mark> {
         (1..=18)
-            .map(|n| if bad.contains(&n) { Mark::Noisy } else { Mark::Well })
+            .map(|n| {
+                if bad.contains(&n) {
+                    Mark::Noisy
+                } else {
+                    Mark::Well
+                }
+            })
             .collect()
     };
     let stages = "3~3;3~1;2~9";
@@ -385,14 +437,24 @@ fn what_stands_alone_is_tried_again() {
     assert_eq!(said(&answer, "cause"), "A1, if setting 17 is marked wrong");
     assert_eq!(chosen(&answer), 0, "a near miss is no cause");
     let answer = asked(stages, &rough(&[1, 2, 3, 10, 11, 12, 17, 8]));
-    assert_eq!(said(&answer, "cause"), "A1, if settings 8 and 17 are marked wrong");
+    assert_eq!(
+        said(&answer, "cause"),
+        "A1, if settings 8 and 17 are marked wrong"
+    );
     assert_eq!(said(&answer, "next"), "settings 8 and 17 again");
     // nothing steady: no gear is blamed, and no advice for gears stands beside it
     let answer = asked(stages, &rough(&[2, 6, 7, 12, 16]));
     assert_eq!(said(&answer, "cause"), "no steady cause");
-    assert!(said(&answer, "next").ends_with("again"), "{}", said(&answer, "next"));
+    assert!(
+        said(&answer, "next").ends_with("again"),
+        "{}",
+        said(&answer, "next")
+    );
     let look = said(&answer, "look");
-    assert!(look.starts_with("what is not the same each time") && !look.contains("flank"), "{look}");
+    assert!(
+        look.starts_with("what is not the same each time") && !look.contains("flank"),
+        "{look}"
+    );
 }
 
 /// Every kind of mark gets its own advice, and where each kind by itself points to another pair that is said.
@@ -408,10 +470,20 @@ fn mixed_marks_are_told_apart() {
     let answer = asked("3~3;3~1;2~9", &marks);
     assert_eq!(said(&answer, "cause"), "A1 and B2");
     let look = said(&answer, "look");
-    assert!(look.contains("tooth flanks") && look.contains("detent"), "{look}");
-    assert!(look.contains("jumps out (settings 5, 8, 14 and 17)"), "{look}");
+    assert!(
+        look.contains("tooth flanks") && look.contains("detent"),
+        "{look}"
+    );
+    assert!(
+        look.contains("jumps out (settings 5, 8, 14 and 17)"),
+        "{look}"
+    );
     let says = &answer.get("look").unwrap().says;
-    assert!(says.contains("\u{201c}noisy\u{201d} to A1") && says.contains("\u{201c}jumps out\u{201d} to B2"), "{says}");
+    assert!(
+        says.contains("\u{201c}noisy\u{201d} to A1")
+            && says.contains("\u{201c}jumps out\u{201d} to B2"),
+        "{says}"
+    );
 }
 
 /// An answer on the usual boxes, the best of some runs: natively 0.3 ms; an unoptimised build on a busy machine gets leave.

@@ -118,8 +118,13 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
     // what the settings differ among themselves, of a normal spread 1.4826 times the median distance, expanded like the rest
     let measured = libm::sqrt(mean_square);
     // a setting that is off by itself says nothing of how the others scatter
-    let alike = |one: &&Setting| one.off_common.abs() <= STRAY + libm::hypot(one.expanded, measured);
-    let mut apart: Vec<f64> = settings.iter().filter(alike).map(|one| one.off_common.abs()).collect();
+    let alike =
+        |one: &&Setting| one.off_common.abs() <= STRAY + libm::hypot(one.expanded, measured);
+    let mut apart: Vec<f64> = settings
+        .iter()
+        .filter(alike)
+        .map(|one| one.off_common.abs())
+        .collect();
     if apart.len() < 2 {
         apart = settings.iter().map(|one| one.off_common.abs()).collect();
     }

@@ -9,7 +9,7 @@ use crate::quantity::{
 /// The most characters that a field's text may have; lists may have more.
 pub const MOST_CHARS: usize = 64;
 /// The most characters of a call in a cell of a list, which may be a list of its own: a dozen gear pairs.
-const MOST_CELL_CHARS: usize = 300;
+const MOST_CELL_CHARS: usize = 400;
 /// The most characters of a list.
 pub const MOST_LIST_CHARS: usize = 1500;
 

@@ -14,6 +14,8 @@ pub(super) static SHEET: Sheet = Sheet {
     words: &[
         "trip",
         "trip dog",
+        "trip rod",
+        "table stop",
         "overrun",
         "stop",
         "feed trip",
@@ -33,7 +35,7 @@ pub(super) static SHEET: Sheet = Sheet {
                 choice("stops", "found from stops at two feeds"),
             ],
         ),
-        Field::quantity("delay", "From trip to stop", Kind::Time, &[&SECOND])
+        Field::quantity("delay", "Time from trip to stop", Kind::Time, &[&SECOND])
             .example("0.2 s")
             .preset("0.2 s")
             .range(0.0, 10.0, "what a clutch takes to let go")
@@ -66,12 +68,12 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::of("overrun", "Runs on past the trip", Kind::Length),
         Res::of("trip-at", "Trip must act at", Kind::Length),
         Res::of("mean", "Trial stops, mean", Kind::Length),
-        Res::of("spread", "Trial stops, furthest apart", Kind::Length),
+        Res::of("spread", "Trial stops, farthest apart", Kind::Length),
         Res::of("deviation", "Standard deviation of a stop", Kind::Length),
         Res::of("next-low", "Next stop, from", Kind::Length),
         Res::of("next-high", "Next stop, to", Kind::Length),
         Res::of("move-dog", "Move the dog by", Kind::Length),
-        Res::of("delay-found", "From trip to stop", Kind::Time),
+        Res::of("delay-found", "Time from trip to stop", Kind::Time),
         Res::of("trip-found", "The dog trips at", Kind::Length),
     ],
     examples: &[
@@ -140,9 +142,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if let Some(found) = found {
         tell(&mut a, found);
         if let Some(wanted) = wanted {
-            a.line("move-dog", wanted - found.mean)
+            let by = wanted - found.mean;
+            a.line("move-dog", by)
                 .signed()
-                .says("Plus: toward larger figures. From the mean of the trials.");
+                .says(format!("{} From the mean of the trials.", toward(by)));
         }
     }
     if let Some((delay, at)) = from_stops {
@@ -153,9 +156,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .says("Where that line has no feed, less what it coasts.");
     }
     if let (Some(wanted), Some((_, at)), None) = (wanted, from_stops, found) {
-        a.line("move-dog", wanted - past - (at - coast))
-            .signed()
-            .says("Plus: toward larger figures. From where it trips now to where it must.");
+        let by = wanted - past - (at - coast);
+        a.line("move-dog", by).signed().says(format!(
+            "{} From where it trips now to where it must.",
+            toward(by)
+        ));
     }
     a.work(|w| {
         if from_stops.is_some() {
@@ -176,10 +181,19 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         work(inp, w, (feed, delay, coast), past, found);
     });
     a.draw(|| draw(inp, past, wanted, found));
-    a.stop("trust-trip", "Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on furthest: never take a trip dog for a guard.");
+    a.stop("trust-trip", "Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on farthest: never take a trip dog for a guard.");
     a.note("trip-limit", "What limits it", "The spread of the delay, not its mean, limits how well a stop repeats. Work to a dead stop by hand where it matters.");
     a.source(&TRADE);
     Ok(a)
+}
+
+/// Which way the dog is to go.
+fn toward(by: Length) -> &'static str {
+    match by {
+        by if by > Length::ZERO => "Toward larger figures.",
+        by if by < Length::ZERO => "Toward smaller figures.",
+        _ => "It stands right.",
+    }
 }
 
 fn stops(inp: &Inputs) -> Vec<(FeedRate, Length)> {

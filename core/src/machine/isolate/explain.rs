@@ -104,7 +104,9 @@ pub fn explain(gearbox: &Gearbox, marks: &[Mark]) -> Finding {
         let common = explanation(vec![Cause::Common], gearbox.all());
         if !alone {
             finding.doubles = core::mem::take(&mut found);
-            finding.doubles.retain(|one| one.causes.len() == 2 && one.bad != gearbox.all());
+            finding
+                .doubles
+                .retain(|one| one.causes.len() == 2 && one.bad != gearbox.all());
         }
         found.push(common);
     }

@@ -57,7 +57,9 @@ impl Known {
     }
     /// Parts in a setting that are not cleared.
     pub fn open(&self, setting: usize) -> Parts {
-        self.uses.get(setting).map_or(0, |uses| uses & !self.cleared)
+        self.uses
+            .get(setting)
+            .map_or(0, |uses| uses & !self.cleared)
     }
     /// Those of them that are not proven bad either.
     pub fn untold(&self, setting: usize) -> Parts {
@@ -79,6 +81,9 @@ impl Known {
     }
     fn proven_set(&self) -> Parts {
         let lone = |doubt: &&Parts| doubt.is_power_of_two();
-        self.doubts.iter().filter(lone).fold(0, |set, one| set | one)
+        self.doubts
+            .iter()
+            .filter(lone)
+            .fold(0, |set, one| set | one)
     }
 }

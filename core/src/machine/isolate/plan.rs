@@ -1,6 +1,6 @@
 //! Which few settings locate any single bad alternative? The fewest, by complete search within a bound, from what is tried already.
 
-use super::{Gearbox, Settings};
+use super::{Gearbox, MOST_SETTINGS, Settings};
 
 /// The most sets of settings that are tried of each size.
 pub const MOST_SETS: usize = 1_500;
@@ -116,13 +116,33 @@ impl Search<'_> {
     /// Whether so many more settings can still tell apart what this set does not.
     fn can(&self, set: Settings, more: usize) -> bool {
         let most = 1_usize << more.min(10);
-        let mut seen: Vec<Settings> = self.classes.iter().map(|class| class & set).collect();
-        crate::order::sort(&mut seen);
+        let mut seen = [0; MOST_SETTINGS];
+        let count = tried_in(self.classes, set, &mut seen);
+        let seen = seen.get(..count).unwrap_or_default();
         let untried = seen.iter().take_while(|tried| **tried == 0).count();
         untried < most
             && untried <= more * self.stages
             && seen.chunk_by(|a, b| a == b).all(|same| same.len() <= most)
     }
+}
+
+/// In which settings of the set each class is tried, in order; how many classes there are. It runs for every set that is tried,
+/// so it takes no memory of its own.
+fn tried_in(classes: &[Settings], set: Settings, seen: &mut [Settings; MOST_SETTINGS]) -> usize {
+    let mut count = 0;
+    for class in classes.iter().take(MOST_SETTINGS) {
+        let mut own = class & set;
+        for slot in seen.iter_mut().take(count) {
+            if *slot > own {
+                core::mem::swap(slot, &mut own);
+            }
+        }
+        if let Some(slot) = seen.get_mut(count) {
+            *slot = own;
+        }
+        count += 1;
+    }
+    count
 }
 
 /// Adds the setting after which most alternatives stand apart, until all do.

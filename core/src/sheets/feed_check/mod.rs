@@ -5,7 +5,9 @@ mod verdict;
 
 use crate::machine::{FeedCheck, Fineness, Setting, Timing, check_feeds, travel_for};
 use crate::quantity::units::{INCH, MINUTE, MM, SECOND};
-use crate::quantity::{Count, FeedRate, Kind, Length, Number, Share, Time};
+use crate::quantity::{
+    Count, FeedRate, Kind, Length, Number, Quantity, Share, Time, Unit, decimal, join, plain,
+};
 use crate::record::FEED_STEP;
 use crate::sheet::*;
 
@@ -35,13 +37,13 @@ pub static SHEET: Sheet = Sheet {
         Field::quantity("slack", "Backlash of the screw", Kind::Length, &[&INCH, &MM])
             .example("0.012 in")
             .preset("0 in")
-            .range(0.0, 25.0, "more than a worn nut has: renew it first")
+            .range(0.0, 25.0, "past this the nut is to be renewed")
             .hint("0 where it was taken up before the watch was started.")
             .when(&[when("read-on", &["dial"])]),
         Field::quantity("fine", "Smallest reading", Kind::Length, &[&INCH, &MM]).seldom()
             .example("0.002 in")
             .preset("0.002 in")
-            .range(0.0001, 2.0, "from a fine indicator to a rule"),
+            .range(0.0001, 2.0, "how finely a dial or rule reads"),
         Field::quantity("watch", "Stopwatch error", Kind::Time, &[&SECOND]).seldom()
             .example("0.1 s")
             .preset("0.1 s")
@@ -79,7 +81,11 @@ static TIMING: &[Field] = &[
     .range(0.1, 5000.0, "what a dial or rule shows")
     .example("1 in"),
     Field::quantity("time", "Seconds", Kind::Time, &[&SECOND, &MINUTE])
-        .range(1.0, 36_000.0, "under a second the thumb decides, past ten hours nobody waits")
+        .range(
+            1.0,
+            36_000.0,
+            "under a second the thumb decides, past ten hours nobody waits",
+        )
         .example("30 s"),
     Field::count("turns", "Turns")
         .range(1.0, 1000.0, "whole turns of the dial past one line")
@@ -95,8 +101,7 @@ static WATCH: Source = Source::read(
     "Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110",
     "abstract",
 );
-static TEETH: Source =
-    Source::practice("Whole tooth numbers move a feed of a gearbox by 2 to 5 %");
+static TEETH: Source = Source::practice("Whole tooth numbers move a feed of a gearbox by 2 to 5 %");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
@@ -166,7 +171,7 @@ fn cautions(a: &mut Answer, inp: &Inputs, check: &FeedCheck) {
         [one] if check.settings.len() > 1 => {
             let says = format!(
                 "{} was timed once, which tells nothing of its own scatter. Time it three times where it matters.",
-                inp.show(one.plate)
+                plate_name(inp, one.plate)
             );
             a.note("single-timing", "A single timing", says);
         }
@@ -224,10 +229,10 @@ fn on_plate(inp: &Inputs, timings: &[Timing], steps: &[FeedRate]) -> Result<(), 
     let mut fault = Fault::of(
         "timings",
         Reason::Conflict,
-        format!("{} is not a feed of the plate", inp.show(plate)),
+        format!("{} is not a feed of the plate", plate_name(inp, plate)),
         format!(
             "give {}, the nearest feed, or correct the feeds of the plate",
-            inp.show(near)
+            plate_name(inp, near)
         ),
     );
     fault.at = Some((row.saturating_add(1), 1));
@@ -241,6 +246,34 @@ fn nearest(feed: FeedRate, steps: &[FeedRate]) -> Option<FeedRate> {
         .iter()
         .copied()
         .min_by(|a, b| far(a).total_cmp(&far(b)))
+}
+
+/// The unit in which the plate's settings were typed.
+fn plate_unit(inp: &Inputs) -> &'static Unit {
+    let first = match inp.input("timings") {
+        Some(Input::Rows(rows)) => rows.first().and_then(|row| row.first()),
+        _ => None,
+    };
+    match first {
+        Some(Some(Input::Quantity { unit, .. })) => unit,
+        _ => inp.unit_of::<FeedRate>(),
+    }
+}
+
+/// A setting of the plate as it stands there, without its unit.
+fn plate_text(inp: &Inputs, feed: FeedRate) -> String {
+    let unit = plate_unit(inp);
+    let text = plain(feed.base(), unit);
+    if text.len() > 6 {
+        decimal(feed.base(), unit, 2)
+    } else {
+        text
+    }
+}
+
+/// A setting of the plate as it stands there: "37.5 mm/min".
+fn plate_name(inp: &Inputs, feed: FeedRate) -> String {
+    join(&plate_text(inp, feed), plate_unit(inp))
 }
 
 fn plural(count: usize) -> &'static str {

@@ -1,8 +1,7 @@
 //! Setting by setting, and what gives a factor that all share.
 
-use super::nearest;
-use super::plural;
 use super::verdict::{is_common, is_single};
+use super::{nearest, plate_name, plate_text, plate_unit, plural};
 use crate::machine::{FeedCheck, look_at_plate};
 use crate::quantity::{FeedRate, Number, Share};
 use crate::sheet::*;
@@ -27,12 +26,12 @@ static CAUSES: &[(f64, &str)] = &[
     (1.016, "a metric screw read as inches (25.4 to 25)"),
     (
         1.0 / 1.016,
-        "an inch screw read as millimetres (25 to 25.4)",
+        "an inch screw read as millimeters (25 to 25.4)",
     ),
-    (25.4, "inches taken for millimetres: look at the units"),
+    (25.4, "inches taken for millimeters: look at the units"),
     (
         1.0 / 25.4,
-        "millimetres taken for inches: look at the units",
+        "millimeters taken for inches: look at the units",
     ),
 ];
 
@@ -53,9 +52,15 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
         "reads as",
     ];
     let marks = marks(check, steps);
+    let unit = plate_unit(inp);
+    let places = if unit.id == "ipm" { 3 } else { 1 };
     let table = a.table("settings", "Setting by setting", columns);
     for one in &check.settings {
         let single = is_single(one, check);
+        let text = plate_text(inp, one.plate);
+        let decimals = text
+            .split_once('.')
+            .map_or(0, |(_, after)| after.len() as u8);
         // what the setting would feed with the common factor taken out, against the whole plate
         let alone = one.plate * (1.0 + one.off_common);
         let other =
@@ -63,9 +68,9 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
         let swapped = |factor: f64| ((1.0 + one.off) / factor - 1.0).abs() <= 0.06;
         let reads = match ratio {
             _ if swapped(25.4) || swapped(1.0 / 25.4) => "inches and mm mixed up?".into(),
-            _ if other.is_some() => {
-                other.map_or_else(String::new, |step| format!("the plate's {}", inp.show(step)))
-            }
+            _ if other.is_some() => other.map_or_else(String::new, |step| {
+                format!("the plate's {}", plate_name(inp, step))
+            }),
             Some(ratio) if single => {
                 let steps = libm::round(libm::log(1.0 + one.off_common) / libm::log(ratio)) as i32;
                 match steps {
@@ -79,15 +84,19 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
                 }
             }
             _ if single => "off".into(),
-            _ if one.off_common.abs() > LITTLE.max(libm::hypot(one.expanded, check.common_measured)) => {
+            _ if one.off_common.abs()
+                > LITTLE.max(libm::hypot(one.expanded, check.common_measured)) =>
+            {
                 "tooth numbers".into()
             }
             _ => "as the rest".into(),
         };
         let pct = |off: f64| Value::of(Share::from_fraction(off)).places(1, 1);
         let cells = vec![
-            Value::of(one.plate),
-            Value::of(one.feed).places(3, 1),
+            Value::of(one.plate)
+                .units(unit, unit)
+                .places(decimals, decimals),
+            Value::of(one.feed).units(unit, unit).places(places, places),
             pct(one.off).signed(),
             pct(one.expanded),
             pct(one.off_common).signed(),
@@ -125,7 +134,11 @@ fn marks(check: &FeedCheck, steps: &[FeedRate]) -> Option<String> {
         .settings
         .iter()
         .map(|one| {
-            let mark = if is_single(one, check) { "rate" } else { "well" };
+            let mark = if is_single(one, check) {
+                "rate"
+            } else {
+                "well"
+            };
             Some(format!("{}~{mark}", place(one.plate)? + 1))
         })
         .collect();
@@ -169,4 +182,3 @@ pub fn causes(a: &mut Answer, check: &FeedCheck) {
         "Within 3 %, nearest first; a pulley gives any factor. A place to look, not a proof.",
     );
 }
-

@@ -1,6 +1,6 @@
 //! What do the timings say? First the settings that are off by themselves, then a factor that all share, else the plate holds.
 
-use super::share;
+use super::{plate_name, plate_text, plate_unit, share};
 use crate::machine::{FeedCheck, Setting};
 use crate::quantity::Share;
 use crate::sheet::*;
@@ -58,7 +58,7 @@ pub fn verdict(inp: &Inputs, check: &FeedCheck) -> (String, String) {
             "Every setting by the same factor, so it lies before the gearbox: motor, belt, pulleys; or in the screw.".into(),
         ),
         ([one], common) => {
-            let name = inp.show(one.plate);
+            let name = plate_name(inp, one.plate);
             let how = slow_by(if common { one.off_common } else { one.off });
             if common {
                 (
@@ -73,8 +73,8 @@ pub fn verdict(inp: &Inputs, check: &FeedCheck) -> (String, String) {
             }
         }
         (several, common) => {
-            let names: Vec<String> = several.iter().map(|one| inp.num(one.plate)).collect();
-            let unit = inp.unit_of::<crate::quantity::FeedRate>().symbol;
+            let names: Vec<String> = several.iter().map(|one| plate_text(inp, one.plate)).collect();
+            let unit = plate_unit(inp).symbol;
             let list = match names.split_last() {
                 Some((last, most)) => format!("{} and {last} {unit}", most.join(", ")),
                 None => String::new(),
@@ -104,10 +104,16 @@ fn alone(one: &Setting) -> (String, String) {
 }
 
 fn holds(check: &FeedCheck) -> (String, String) {
-    let worst = check.settings.iter().map(|one| one.off.abs()).fold(0.0, f64::max);
+    let worst = check
+        .settings
+        .iter()
+        .map(|one| one.off.abs())
+        .fold(0.0, f64::max);
     let within = share(Share::from_fraction(worst));
     let says = if check.settings.iter().any(Setting::is_off) {
-        format!("Every setting lies within {within} of the plate: no more than whole tooth numbers (2 to 5 %) and measuring explain.")
+        format!(
+            "Every setting lies within {within} of the plate: no more than whole tooth numbers (2 to 5 %) and measuring explain."
+        )
     } else {
         format!("Every setting lies within {within} of the plate: no more than measuring explains.")
     };

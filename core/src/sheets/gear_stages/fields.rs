@@ -87,8 +87,7 @@ pub static FIELDS: &[Field] = &[
         .when(&[GEARS]),
 ];
 
-static RATIO: &[Field] = &[Field::number("ratio", "Ratio").example("0.5").range(
-    0.02,
-    50.0,
-    "more needs two stages",
-)];
+static RATIO: &[Field] =
+    &[Field::number("ratio", "Ratio")
+        .example("0.5")
+        .range(0.02, 50.0, "more needs two stages")];

@@ -9,6 +9,9 @@ use crate::sheet::*;
 /// Past this a structure does not give the plate, as a share.
 const MOST_OFF: f64 = 0.08;
 
+/// A range so near the customary one counts as within it: 1.26 nine times is 8.004.
+const ALIKE: f64 = 1.01;
+
 pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     match (inp.choice("box"), inp.choice("feed-follows")) {
         ("speeds", _) => tell::<RotationalSpeed>(inp, "spindle-steps", 8.0),
@@ -54,13 +57,10 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     let all = structures(&plate);
     let mut found: Vec<&Structure> = all.iter().filter(|one| one.off <= MOST_OFF).collect();
     // a stage beyond what is customary comes after those that keep to it
-    crate::order::sort_by_key(&mut found, |one| widest(one) > most_range + 1e-9);
+    crate::order::sort_by_key(&mut found, |one| widest(one) > most_range * ALIKE);
     let fitting = found.len();
     let Some(best) = found.first().copied() else {
-        let miss = all
-            .iter()
-            .map(|one| one.off)
-            .fold(f64::INFINITY, f64::min);
+        let miss = all.iter().map(|one| one.off).fold(f64::INFINITY, f64::min);
         let says = if miss.is_finite() {
             format!(
                 "no stages in series give these values: the nearest miss one by {} %",
@@ -87,7 +87,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
         .says("Within 8 % of each plate value, a dozen at most.");
     a.line("ratio", Number::of(ratio))
         .says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
-    let inside = if widest(best) <= most_range + 1e-9 {
+    let inside = if widest(best) <= most_range * ALIKE {
         "within"
     } else {
         "over"
@@ -117,14 +117,20 @@ fn in_words(groups: &[Group]) -> String {
         return format!("one lever or cone of {} positions", one.pairs);
     }
     let list = |number: &dyn Fn(&Group) -> usize| -> Vec<String> {
-        groups.iter().map(|group| number(group).to_string()).collect()
+        groups
+            .iter()
+            .map(|group| number(group).to_string())
+            .collect()
     };
     let moves = list(&|group| group.spacing);
     let said = match moves.split_last() {
         Some((last, most)) => format!("{} and {last}", most.join(", ")),
         None => String::new(),
     };
-    format!("{} positions, moving {said} settings", list(&|group| group.pairs).join(" \u{d7} "))
+    format!(
+        "{} positions, moving {said} settings",
+        list(&|group| group.pairs).join(" \u{d7} ")
+    )
 }
 
 /// As `2(1) × 3(2)`.

@@ -15,17 +15,31 @@ fn advice(boxed: &Boxed, finding: &Finding, next: &Next) -> (String, String) {
     let first = next.trials.first();
     match (finding.verdict, first) {
         (Verdict::Nothing, _) => fewest(next),
-        (Verdict::Contradiction, _) if finding.near.is_empty() && finding.odd == 0 => plain(boxed, finding, next),
+        (Verdict::Contradiction, _) if finding.near.is_empty() && finding.odd == 0 => {
+            plain(boxed, finding, next)
+        }
         (Verdict::Contradiction, _) => {
-            let again = finding.near.first().map_or(finding.odd, |near| near.against);
-            (format!("{} again", say::settings(again)), "A mark that stands alone is tried twice, under the same load.".into())
+            let again = finding
+                .near
+                .first()
+                .map_or(finding.odd, |near| near.against);
+            (
+                format!("{} again", say::settings(again)),
+                "A mark that stands alone is tried twice, under the same load.".into(),
+            )
         }
         (Verdict::Alone, _) => {
             let again = finding.exact.first().map_or(0, |one| one.bad);
             let then = first.map_or_else(String::new, |trial| {
-                format!(" If it is bad again, go on with {}.", say::setting(boxed, trial.setting))
+                format!(
+                    " If it is bad again, go on with {}.",
+                    say::setting(boxed, trial.setting)
+                )
             });
-            (format!("{} again", say::settings(again)), format!("A mark that stands alone is tried twice.{then}"))
+            (
+                format!("{} again", say::settings(again)),
+                format!("A mark that stands alone is tried twice.{then}"),
+            )
         }
         _ => plain(boxed, finding, next),
     }
@@ -55,11 +69,20 @@ fn plain(boxed: &Boxed, finding: &Finding, next: &Next) -> (String, String) {
         return ("no setting tells more".into(), end(finding).into());
     };
     let says = if trial.planned {
-        let rest: Vec<usize> = next.plan.settings.iter().copied().filter(|at| *at != trial.setting).collect();
+        let rest: Vec<usize> = next
+            .plan
+            .settings
+            .iter()
+            .copied()
+            .filter(|at| *at != trial.setting)
+            .collect();
         match numbers(&rest).as_slice() {
             [] => "The last of those that tell any single bad gear pair.".to_owned(),
             [one] => format!("Then setting {one}: with it they tell any single bad gear pair."),
-            more => format!("Then settings {}: with these they tell any single bad gear pair.", say::list(more, "and")),
+            more => format!(
+                "Then settings {}: with these they tell any single bad gear pair.",
+                say::list(more, "and")
+            ),
         }
     } else if finding.verdict == Verdict::Common {
         if finding.doubles.is_empty() {
@@ -89,16 +112,25 @@ fn sure(boxed: &Boxed, finding: &Finding, trial: &Trial) -> String {
         (Some(one), false) if matches!(one.causes.as_slice(), [Cause::Both { .. }]) => {
             "To be sure: it runs badly if this is right.".into()
         }
-        (Some(_), false) => format!("To be sure: badly if this is right; if it runs well, it clears {clears}."),
+        (Some(_), false) => {
+            format!("To be sure: badly if this is right; if it runs well, it clears {clears}.")
+        }
     }
 }
 
 /// Why no setting tells more.
 fn end(finding: &Finding) -> &'static str {
     match finding.verdict {
-        Verdict::AllWell => "Every gear pair has run well. Try again under load, cold and warm, both ways.",
+        Verdict::AllWell => {
+            "Every gear pair has run well. Try again under load, cold and warm, both ways."
+        }
         Verdict::Common => "Every setting is tried, and none runs well.",
-        _ if finding.is_whole() && finding.exact.iter().all(|one| !matches!(one.causes.as_slice(), [Cause::Both { .. }])) => {
+        _ if finding.is_whole()
+            && finding
+                .exact
+                .iter()
+                .all(|one| !matches!(one.causes.as_slice(), [Cause::Both { .. }])) =>
+        {
             "Every other gear pair is cleared."
         }
         _ => "What is left can't be told apart from outside.",
@@ -109,7 +141,9 @@ fn end(finding: &Finding) -> &'static str {
 fn clears(boxed: &Boxed, finding: &Finding, setting: usize) -> Vec<String> {
     let levers = boxed.gearbox.levers(setting).iter().enumerate();
     levers
-        .filter(|&(stage, &at)| !finding.cleared.contains(&(stage, at)) && moves(&boxed.gearbox, stage))
+        .filter(|&(stage, &at)| {
+            !finding.cleared.contains(&(stage, at)) && moves(&boxed.gearbox, stage)
+        })
         .map(|(stage, &at)| say::place(stage, at))
         .collect()
 }
@@ -129,7 +163,13 @@ pub fn table(a: &mut Answer, boxed: &Boxed, finding: &Finding, next: &Next) {
     let table = a.table(
         "trials",
         "What to try next",
-        &["setting", "levers", "clears if it runs well", "left if bad", "left if well"],
+        &[
+            "setting",
+            "levers",
+            "clears if it runs well",
+            "left if bad",
+            "left if well",
+        ],
     );
     for (index, trial) in next.trials.iter().take(6).enumerate() {
         let value = boxed

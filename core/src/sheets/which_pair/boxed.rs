@@ -50,7 +50,10 @@ pub fn position(stage: usize, at: usize) -> String {
 
 /// "3 × 3 × 2".
 pub fn shape(stages: &[Stage]) -> String {
-    let places: Vec<String> = stages.iter().map(|stage| stage.places.to_string()).collect();
+    let places: Vec<String> = stages
+        .iter()
+        .map(|stage| stage.places.to_string())
+        .collect();
     places.join(" \u{d7} ")
 }
 
@@ -62,9 +65,8 @@ pub fn read(inp: &Inputs) -> Result<Boxed, Stop> {
     let plate = Plate::read(inp)?;
     let stages = stages(inp)?;
     let settings: usize = stages.iter().map(|stage| stage.places).product();
-    let refuse = |says: String, cure: &str| {
-        Err(Stop::fault("stages", Reason::OutOfRange, says, cure))
-    };
+    let refuse =
+        |says: String, cure: &str| Err(Stop::fault("stages", Reason::OutOfRange, says, cure));
     if settings > MOST_SETTINGS {
         let by = shape(&stages);
         return refuse(

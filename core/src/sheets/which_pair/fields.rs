@@ -89,11 +89,9 @@ static STAGES: &[Field] = &[
         .optional(),
 ];
 static MARKS: &[Field] = &[
-    Field::count("setting", "Setting").example("1").range(
-        1.0,
-        36.0,
-        "a box of up to 36 settings",
-    ),
+    Field::count("setting", "Setting")
+        .example("1")
+        .range(1.0, 36.0, "a box of up to 36 settings"),
     Field::choice(
         "mark",
         "Runs",

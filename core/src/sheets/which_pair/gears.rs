@@ -22,8 +22,13 @@ pub fn ranks(stage: &Stage) -> Vec<usize> {
         .iter()
         .enumerate()
         .map(|(at, own)| {
-            let before = |(other, factor): (usize, &f64)| factor < own || (factor == own && other < at);
-            factors.iter().enumerate().filter(|&one| before(one)).count()
+            let before =
+                |(other, factor): (usize, &f64)| factor < own || (factor == own && other < at);
+            factors
+                .iter()
+                .enumerate()
+                .filter(|&one| before(one))
+                .count()
         })
         .collect()
 }
@@ -42,8 +47,16 @@ fn same_ratio(row: usize, stage: &Stage) -> Result<(), Stop> {
     for (at, one) in gears.iter().enumerate() {
         for other in gears.iter().skip(at + 1) {
             if (one.factor() / other.factor() - 1.0).abs() < 1e-9 {
-                let says = format!("{} and {} give one and the same ratio", one.name(), other.name());
-                return Err(fault(row, says, "check the teeth of both, and count them again"));
+                let says = format!(
+                    "{} and {} give one and the same ratio",
+                    one.name(),
+                    other.name()
+                );
+                return Err(fault(
+                    row,
+                    says,
+                    "check the teeth of both, and count them again",
+                ));
             }
         }
     }
@@ -81,7 +94,11 @@ pub fn against_gears(stages: &[Stage], gearbox: &Gearbox) -> Result<(), Stop> {
                 letter(row),
                 moves.first().copied().unwrap_or(0)
             );
-            return Err(fault(row, says, "leave the settings apart empty, or check the teeth"));
+            return Err(fault(
+                row,
+                says,
+                "leave the settings apart empty, or check the teeth",
+            ));
         }
     }
     Ok(())
@@ -141,7 +158,11 @@ pub fn against_plate(
             ratio(by(at) - by(beside)),
             ratio(log(at) - log(beside)),
         );
-        return Err(fault(row, says, "count the teeth again, driver first, or check the settings apart"));
+        return Err(fault(
+            row,
+            says,
+            "count the teeth again, driver first, or check the settings apart",
+        ));
     }
     Ok(())
 }
@@ -151,7 +172,11 @@ fn mean_log(stage: usize, at: usize, order: &Order, plate: &Plate) -> f64 {
     let uses = order.gearbox.using(stage, at);
     let (mut sum, mut count) = (0.0, 0.0);
     for (setting, place) in order.places.iter().enumerate() {
-        if let Some(value) = plate.values.get(*place).filter(|_| uses >> setting & 1 == 1) {
+        if let Some(value) = plate
+            .values
+            .get(*place)
+            .filter(|_| uses >> setting & 1 == 1)
+        {
             sum += libm::log(*value);
             count += 1.0;
         }
@@ -168,7 +193,12 @@ fn against_each_other(stages: &[Stage], spacing: &[usize]) -> Result<(), Stop> {
         for two in ways.windows(2) {
             if let [slow, fast] = two {
                 let log = libm::log(fast.factor() / slow.factor());
-                gaps.push((row, log, *apart as f64, format!("{} to {}", slow.name(), fast.name())));
+                gaps.push((
+                    row,
+                    log,
+                    *apart as f64,
+                    format!("{} to {}", slow.name(), fast.name()),
+                ));
             }
         }
     }
@@ -189,5 +219,9 @@ fn against_each_other(stages: &[Stage], spacing: &[usize]) -> Result<(), Stop> {
         libm::exp(*log),
         libm::exp(step * apart)
     );
-    Err(fault(*row, says, "count the teeth again, driver first, or check the settings apart"))
+    Err(fault(
+        *row,
+        says,
+        "count the teeth again, driver first, or check the settings apart",
+    ))
 }

@@ -40,7 +40,10 @@ fn kinds(marks: &[Mark], finding: &Finding) -> Vec<(Mark, Settings)> {
         .into_iter()
         .filter(|mark| mark.is_bad())
         .map(|kind| {
-            let own = marks.iter().enumerate().filter(|&(at, mark)| *mark == kind && inside(at));
+            let own = marks
+                .iter()
+                .enumerate()
+                .filter(|&(at, mark)| *mark == kind && inside(at));
             (kind, own.fold(0, |set, (at, _)| set | 1 << at))
         })
         .filter(|(_, set)| *set != 0)
@@ -55,7 +58,13 @@ fn apart(boxed: &Boxed, marks: &[Mark], kinds: &[(Mark, Settings)]) -> String {
     let lone = |kind: Mark| {
         let own: Vec<Mark> = marks
             .iter()
-            .map(|mark| if mark.is_bad() && *mark != kind { Mark::Untested } else { *mark })
+            .map(|mark| {
+                if mark.is_bad() && *mark != kind {
+                    Mark::Untested
+                } else {
+                    *mark
+                }
+            })
             .collect();
         let found = explain(&boxed.gearbox, &own);
         match (found.verdict, found.exact.as_slice()) {
@@ -73,7 +82,13 @@ fn apart(boxed: &Boxed, marks: &[Mark], kinds: &[(Mark, Settings)]) -> String {
     let said: Vec<String> = kinds
         .iter()
         .zip(&causes)
-        .map(|((kind, _), cause)| format!("\u{201c}{}\u{201d} to {}", kind.words(), say::cause(boxed, *cause)))
+        .map(|((kind, _), cause)| {
+            format!(
+                "\u{201c}{}\u{201d} to {}",
+                kind.words(),
+                say::cause(boxed, *cause)
+            )
+        })
         .collect();
     text.push_str(&format!(" Each by itself: {}.", say::list(&said, "and")));
     text

@@ -16,7 +16,9 @@ pub fn marks(inp: &Inputs, gearbox: &Gearbox) -> Result<Vec<Mark>, Stop> {
         Err(fault.into())
     };
     for (row, cells) in inp.rows("marks").iter().enumerate() {
-        let number = cells.get::<Count>("setting").map_or(0, |n| n.get() as usize);
+        let number = cells
+            .get::<Count>("setting")
+            .map_or(0, |n| n.get() as usize);
         let mark = cells
             .choice("mark")
             .and_then(Mark::by_id)

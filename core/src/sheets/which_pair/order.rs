@@ -74,18 +74,33 @@ fn nested(stages: &[Stage], plate: &Plate) -> Result<Order, Stop> {
         key(a.0).cmp(&key(b.0)).then_with(|| a.1.cmp(&b.1))
     });
     match (ways.len(), refused) {
-        (0, Some(stop)) if stages.iter().any(|stage| stage.gears.is_some()) || uneven(stages, plate) => Err(stop),
-        (0, _) => Err(conflict(format!("no order of {} stages gives this plate", shape(stages)), MEND)),
-        (1, _) => ways.pop().map(|(.., order)| order).ok_or(Stop::Missing("stages")),
+        (0, Some(stop))
+            if stages.iter().any(|stage| stage.gears.is_some()) || uneven(stages, plate) =>
+        {
+            Err(stop)
+        }
+        (0, _) => Err(conflict(
+            format!("no order of {} stages gives this plate", shape(stages)),
+            MEND,
+        )),
+        (1, _) => ways
+            .pop()
+            .map(|(.., order)| order)
+            .ok_or(Stop::Missing("stages")),
         _ => {
-            let cure = "choose one: shift each lever by one position and see how far the plate goes";
+            let cure =
+                "choose one: shift each lever by one position and see how far the plate goes";
             let mut fault = Fault::of(
                 "stages",
                 Reason::Ambiguous,
                 "which lever moves by the fewest settings is not known",
                 cure,
             );
-            fault.ways = ways.iter().take(6).map(|(_, spacing, _)| way(stages, spacing)).collect();
+            fault.ways = ways
+                .iter()
+                .take(6)
+                .map(|(_, spacing, _)| way(stages, spacing))
+                .collect();
             Err(fault.into())
         }
     }

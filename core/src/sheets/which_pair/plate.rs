@@ -113,5 +113,9 @@ fn print(base: f64, unit: &Unit) -> String {
         Kind::FeedPerRev => 5,
         _ => 3,
     };
-    if long { decimal(base, unit, places) } else { text }
+    if long {
+        decimal(base, unit, places)
+    } else {
+        text
+    }
 }

@@ -49,17 +49,24 @@ fn common(boxed: &Boxed, finding: &Finding, bad: Settings) -> (String, String) {
     match finding.doubles.as_slice() {
         [] => (
             "what all settings share".into(),
-            format!("All {tried} settings tried are bad, and no one or two gear pairs explain that: {WHERE}"),
+            format!(
+                "All {tried} settings tried are bad, and no one or two gear pairs explain that: {WHERE}"
+            ),
         ),
         doubles => {
-            let names: Vec<String> = doubles.iter().map(|one| say::explanation(boxed, one)).collect();
+            let names: Vec<String> = doubles
+                .iter()
+                .map(|one| say::explanation(boxed, one))
+                .collect();
             let two = match names.as_slice() {
                 [] | [_, _, _, ..] => "two gear pairs at once".into(),
                 few => few.join(", or "),
             };
             (
                 format!("what all settings share, or {two}"),
-                format!("All {tried} settings tried are bad and no one gear pair is in all of them: {WHERE}"),
+                format!(
+                    "All {tried} settings tried are bad and no one gear pair is in all of them: {WHERE}"
+                ),
             )
         }
     }
@@ -110,12 +117,19 @@ fn why(boxed: &Boxed, one: &Explanation, bad: Settings, good: Settings) -> Strin
             1 => " and not in the one that runs well".into(),
             n => format!(" and in none of the {n} that run well"),
         };
-        format!("{badly}{well}; no other single cause is. The gear pair, its dogs, its bearings, or a shaft that only it drives.")
+        format!(
+            "{badly}{well}; no other single cause is. The gear pair, its dogs, its bearings, or a shaft that only it drives."
+        )
     } else {
-        format!("Each of the {many} settings that run badly has one of them, and none that runs well; no single gear pair explains them all.")
+        format!(
+            "Each of the {many} settings that run badly has one of them, and none that runs well; no single gear pair explains them all."
+        )
     };
     for (stage, at) in one.causes.iter().filter_map(alternative) {
-        let ways = boxed.stages.get(stage).and_then(|own| own.gears.as_ref()?.get(at));
+        let ways = boxed
+            .stages
+            .get(stage)
+            .and_then(|own| own.gears.as_ref()?.get(at));
         if ways.is_some_and(|ways| ways.pairs().len() > 1) {
             text.push_str(" Its pairs are in series at one position of the lever: no setting tells them apart.");
         }
@@ -142,13 +156,17 @@ fn several(boxed: &Boxed, finding: &Finding) -> (String, String) {
     let part = |one: &Explanation| !one.same.is_empty();
     if let Some(one) = finding.exact.iter().find(|one| part(one)) {
         let same: Vec<String> = one.same.iter().map(|&own| say::cause(boxed, own)).collect();
-        says.push_str(&format!(" Two next to each other may be one fault: {}.", say::list(&same, "or")));
+        says.push_str(&format!(
+            " Two next to each other may be one fault: {}.",
+            say::list(&same, "or")
+        ));
     }
     (say::several(boxed, &finding.exact, finding.count), says)
 }
 
 fn contradiction(boxed: &Boxed, finding: &Finding) -> (String, String) {
-    const NONE: &str = "The marks contradict each other: no one gear pair, nor three together, explains them all.";
+    const NONE: &str =
+        "The marks contradict each other: no one gear pair, nor three together, explains them all.";
     match finding.near.first() {
         Some(near) => {
             let (which, are) = (say::settings(near.against), say::are(near.against));

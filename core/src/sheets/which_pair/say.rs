@@ -91,9 +91,18 @@ pub fn several(boxed: &Boxed, all: &[Explanation], count: usize) -> String {
     if !in_all.is_empty() && rest.iter().all(|own| own.len() == 1) && count <= all.len() {
         let names: Vec<String> = in_all.iter().map(|&own| cause(boxed, own)).collect();
         let others: Vec<String> = rest.into_iter().flatten().collect();
-        return format!("{}, with {}{}", names.join(" and "), list(&others, "or"), more(others.len()));
+        return format!(
+            "{}, with {}{}",
+            names.join(" and "),
+            list(&others, "or"),
+            more(others.len())
+        );
     }
-    let names: Vec<String> = all.iter().take(MOST).map(|one| explanation(boxed, one)).collect();
+    let names: Vec<String> = all
+        .iter()
+        .take(MOST)
+        .map(|one| explanation(boxed, one))
+        .collect();
     format!("{}{}", list(&names, "or"), more(names.len()))
 }
 

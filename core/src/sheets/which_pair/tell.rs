@@ -112,7 +112,13 @@ fn causes(a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding) {
         "What explains the marks",
         &["cause", "marks explained", "against it"],
     );
-    for (index, one) in finding.exact.iter().take(8).chain(&finding.near).enumerate() {
+    for (index, one) in finding
+        .exact
+        .iter()
+        .take(8)
+        .chain(&finding.near)
+        .enumerate()
+    {
         let against = one.against.count_ones();
         let cells = vec![
             Value::words(say::capital(&say::explanation(boxed, one))),
