@@ -761,7 +761,14 @@ fn signs_are_told_in_words() {
     };
     assert!(dog("6.260 in").starts_with("Toward larger"));
     assert!(dog("6.240 in").starts_with("Toward smaller"));
-    assert!(dog("6.250 in").starts_with("It stands right"));
+    // stops at 6.248 and 6.252 scatter by 0.0028 in (n - 1): less than that is no reason to move the dog
+    assert!(
+        dog("6.2525 in").contains("leave the dog") && dog("6.2475 in").contains("leave the dog")
+    );
+    assert!(
+        dog("6.253 in").starts_with("Toward larger")
+            && dog("6.247 in").starts_with("Toward smaller")
+    );
     let gear = |thread: &str, id: &str| {
         says(
             &answer(

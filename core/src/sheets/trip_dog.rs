@@ -145,7 +145,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             let by = wanted - found.mean;
             a.line("move-dog", by)
                 .signed()
-                .says(format!("{} From the mean of the trials.", toward(by)));
+                .says(if by.abs() < found.deviation {
+                    "Less than a stop scatters by itself: leave the dog.".to_owned()
+                } else {
+                    format!("{} From the mean of the trials.", toward(by))
+                });
         }
     }
     if let Some((delay, at)) = from_stops {

@@ -56,7 +56,7 @@ pub static SHEET: Sheet = Sheet {
     ],
     results: &[
         Res::words("verdict", "What it says"),
-        Res::of("factor-off", "Every setting is off by", Kind::Share),
+        Res::of("factor-off", "Common difference from the plate", Kind::Share),
         Res::of("factor", "Measured over plate, all settings", Kind::Number),
         Res::of("worst", "Largest single difference from that", Kind::Share),
         Res::of("travel-wanted", "Travel needed to time within 1 %, fastest setting", Kind::Length),
@@ -130,7 +130,7 @@ fn lines(a: &mut Answer, inp: &Inputs, check: &FeedCheck, fine: Fineness) {
     a.line("factor-off", Share::from_fraction(check.common - 1.0))
         .places(1, 1)
         .signed()
-        .says(verdict::way(check.common - 1.0));
+        .says(verdict::way(check));
     a.line("factor", Number::of(check.common)).says(format!(
         "{}, sure to \u{b1}{} (about 95 %).",
         if check.settings.len() > 1 {
@@ -140,6 +140,20 @@ fn lines(a: &mut Answer, inp: &Inputs, check: &FeedCheck, fine: Fineness) {
         },
         share(Share::from_fraction(check.common_expanded))
     ));
+    if check.settings.len() > 1 {
+        worst(a, check);
+    }
+    let fastest = check
+        .settings
+        .iter()
+        .map(|one| one.feed)
+        .fold(FeedRate::ZERO, FeedRate::max);
+    a.line("travel-wanted", travel_for(fastest, fine, 0.01))
+        .says("So that the stopwatch alone is worth 1 %.")
+        .places(2, 0);
+}
+
+fn worst(a: &mut Answer, check: &FeedCheck) {
     let worst = check
         .settings
         .iter()
@@ -154,14 +168,6 @@ fn lines(a: &mut Answer, inp: &Inputs, check: &FeedCheck, fine: Fineness) {
         .says(
             "After the common factor is taken out. 2 to 5 % comes from whole tooth numbers alone.",
         );
-    let fastest = check
-        .settings
-        .iter()
-        .map(|one| one.feed)
-        .fold(FeedRate::ZERO, FeedRate::max);
-    a.line("travel-wanted", travel_for(fastest, fine, 0.01))
-        .says("So that the stopwatch alone is worth 1 %.")
-        .places(2, 0);
 }
 
 fn cautions(a: &mut Answer, inp: &Inputs, check: &FeedCheck) {

@@ -20,11 +20,13 @@ pub fn is_common(check: &FeedCheck) -> bool {
     check.settings.len() > 1 && off > TEETH && off > check.common_expanded
 }
 
-/// Which way a difference from the plate goes.
-pub fn way(off: f64) -> &'static str {
-    match off {
-        off if off.abs() < 0.0005 => "It feeds what the plate says.",
-        off if off > 0.0 => "It feeds faster than the plate says.",
+/// Which way the difference that all share goes.
+pub fn way(check: &FeedCheck) -> &'static str {
+    match (check.common - 1.0, check.settings.len() > 1) {
+        (off, _) if off.abs() < 0.0005 => "It feeds what the plate says.",
+        (off, true) if off > 0.0 => "Median of the settings: it feeds faster than the plate says.",
+        (_, true) => "Median of the settings: it feeds slower than the plate says.",
+        (off, false) if off > 0.0 => "It feeds faster than the plate says.",
         _ => "It feeds slower than the plate says.",
     }
 }

@@ -104,7 +104,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     a.draw(|| chart(best));
     a.note(
         "structure-unsure",
-        "Before you believe a structure",
+        "Before you believe a layout",
         "The plate alone can't tell which lever is which: shift one lever by one position and see how many settings the plate goes. Cones and tumblers give one long stage.",
     );
     a.source(&STRUCTURE).source(&LIMITS).source(&TRADE);

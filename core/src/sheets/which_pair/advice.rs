@@ -185,7 +185,7 @@ pub fn table(a: &mut Answer, boxed: &Boxed, finding: &Finding, next: &Next) {
         ];
         table.row(cells).chosen(index == 0);
     }
-    table.note("The first is the one to try. Left: how many explanations still fit after it runs badly or well.");
+    table.note("The first is the one to try. Left: how many explanations still fit after it runs badly or well; 0, another gear pair would be bad too.");
 }
 
 /// Settings of a set, or "none".

@@ -21,15 +21,29 @@ pub fn look(a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding) {
             format!("What usually makes a setting \u{201c}{}\u{201d}. {}", kind.words(), sound(boxed, finding, *kind)),
         ),
         several => (
-            several
-                .iter()
-                .map(|(kind, set)| format!("{} ({}): {}", kind.words(), say::settings(*set), say::look(*kind)))
-                .collect::<Vec<_>>()
-                .join("; "),
+            by_place(several),
             apart(boxed, marks, several),
         ),
     };
     a.words("look", text).says(says);
+}
+
+/// Where to look for each kind of mark, those of one place together.
+fn by_place(kinds: &[(Mark, Settings)]) -> String {
+    let mut places: Vec<(&str, Vec<String>)> = Vec::new();
+    for (kind, set) in kinds {
+        let name = format!("{} ({})", kind.words(), say::settings(*set));
+        let place = say::look(*kind);
+        match places.iter_mut().find(|(own, _)| *own == place) {
+            Some((_, names)) => names.push(name),
+            None => places.push((place, vec![name])),
+        }
+    }
+    let said: Vec<String> = places
+        .iter()
+        .map(|(place, names)| format!("{}: {place}", say::list(names, "or")))
+        .collect();
+    said.join("; ")
 }
 
 /// The kinds of marks where the first explanation says bad, and in which settings, the commonest first.

@@ -45,7 +45,10 @@ pub fn points(boxed: &Boxed, marks: &[Mark], finding: &Finding) -> (String, Stri
 /// No setting runs well, and no one pair is in all of them.
 fn common(boxed: &Boxed, finding: &Finding, bad: Settings) -> (String, String) {
     const WHERE: &str = "motor, belt, input, shafts that always turn, last gears, screw; or one stage as a whole, by its fork or shaft. Try another axis, which shares only part of it.";
-    let tried = bad.count_ones();
+    let tried = match bad.count_ones() {
+        2 => "Both settings".to_owned(),
+        n => format!("All {n} settings"),
+    };
     match finding.doubles.as_slice() {
         [] => (
             "what all settings share".into(),

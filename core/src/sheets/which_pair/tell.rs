@@ -116,6 +116,7 @@ fn causes(a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding) {
         .exact
         .iter()
         .take(8)
+        .chain(finding.doubles.iter().take(4))
         .chain(&finding.near)
         .enumerate()
     {
@@ -129,8 +130,9 @@ fn causes(a: &mut Answer, boxed: &Boxed, marks: &[Mark], finding: &Finding) {
                 say::settings(one.against)
             }),
         ];
-        // a near miss is no cause
-        table.row(cells).chosen(index == 0 && against == 0);
+        // one of several that fit alike is no cause yet, and a near miss is none
+        let lone = finding.count == 1 && finding.doubles.is_empty();
+        table.row(cells).chosen(index == 0 && against == 0 && lone);
     }
     let more = finding.count.saturating_sub(8);
     table.note(if more > 0 {
@@ -150,15 +152,11 @@ fn working(
 ) {
     let (bad, good) = split(marks);
     a.work(|w| {
-        let spacing: Vec<String> = boxed
-            .stages
-            .iter()
-            .map(|stage| match (&stage.gears, stage.spacing) {
-                (None, Some(steps)) => format!("{}({steps})", stage.places),
-                _ => stage.places.to_string(),
-            })
-            .collect();
-        let mut lines = vec![format!("z = {} = {} settings, slowest 1", spacing.join(" \u{d7} "), boxed.gearbox.len())];
+        let places: Vec<String> = boxed.stages.iter().map(|stage| stage.places.to_string()).collect();
+        let mut lines = vec!["settings = positions of each stage, multiplied; counted from the slowest, 1".to_owned()];
+        if places.len() > 1 {
+            lines.push(format!("{} = {}", places.join(" \u{d7} "), boxed.gearbox.len()));
+        }
         if let Some(off) = boxed.off {
             lines.push(format!("the plate lies off the products by {} at most", inp.show_to(Share::from_fraction(off), 1, 1)));
         }
