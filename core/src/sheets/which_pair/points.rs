@@ -53,7 +53,7 @@ fn common(boxed: &Boxed, finding: &Finding, bad: Settings) -> (String, String) {
         [] => (
             "what all settings share".into(),
             format!(
-                "All {tried} settings tried are bad, and no one or two gear pairs explain that: {WHERE}"
+                "{tried} tried are bad, and no one or two gear pairs explain that: {WHERE}"
             ),
         ),
         doubles => {
@@ -68,7 +68,7 @@ fn common(boxed: &Boxed, finding: &Finding, bad: Settings) -> (String, String) {
             (
                 format!("what all settings share, or {two}"),
                 format!(
-                    "All {tried} settings tried are bad and no one gear pair is in all of them: {WHERE}"
+                    "{tried} tried are bad and no one gear pair is in all of them: {WHERE}"
                 ),
             )
         }
