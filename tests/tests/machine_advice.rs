@@ -98,6 +98,19 @@ fn the_verdict_of_timed_feeds_leads() {
             vec![(1.0, 1.0), (2.0, 4.0), (4.0, 2.0), (8.0, 8.0), (16.0, 16.0)],
             "2 settings are off: 2 and 4 in/min",
         ),
+        // a back gear left in for half of them: the half that holds is the plate
+        (
+            vec![(1.0, 1.0), (2.0, 2.0), (4.0, 1.0), (8.0, 2.0)],
+            "2 settings are off: 4 and 8 in/min, slow by 75.0 %",
+        ),
+        (
+            vec![(1.0, 1.0), (2.0, 1.6), (4.0, 2.4)],
+            "no two settings agree: time them again",
+        ),
+        (
+            vec![(1.0, 1.0), (2.0, 2.0), (50.0, 50.0 / 25.4)],
+            "one setting is off: 50 in/min; inches and mm mixed up?",
+        ),
         (
             vec![(1.0, 1.0), (2.0, 1.5)],
             "the two settings disagree: time a third",
@@ -768,6 +781,14 @@ fn signs_are_told_in_words() {
     assert!(
         dog("6.253 in").starts_with("Toward larger")
             && dog("6.247 in").starts_with("Toward smaller")
+    );
+    let long = |delay: &str| {
+        let a = answer("trip-dog", &[("feed", "60 ipm"), ("delay", delay)]);
+        a.caution("long-overrun").is_some()
+    };
+    assert!(
+        long("1.01 s") && !long("0.99 s"),
+        "60 in/min is 1 in a second"
     );
     let gear = |thread: &str, id: &str| {
         says(

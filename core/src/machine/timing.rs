@@ -81,7 +81,7 @@ impl Setting {
 pub struct FeedCheck {
     /// Settings in the order of the plate.
     pub settings: Vec<Setting>,
-    /// Common factor: the median of measured over plate.
+    /// Common factor: the median of measured over plate, of the settings that agree where more of them agree elsewhere.
     pub common: f64,
     /// Its expanded relative uncertainty, about 95 %: of the measuring, or of what the settings differ among themselves where
     /// that is more.
@@ -106,7 +106,7 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         .filter_map(|plate| setting(*plate, timings, fine))
         .collect();
     let mut ratios: Vec<f64> = settings.iter().map(|setting| 1.0 + setting.off).collect();
-    let common = median(&mut ratios)?;
+    let common = shared(&mut ratios)?;
     for setting in &mut settings {
         setting.off_common = (1.0 + setting.off) / common - 1.0;
     }
@@ -141,6 +141,34 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         common_expanded: share * measured.max(among),
         common_measured: share * measured,
     })
+}
+
+/// The factor that most settings share: the median, unless more settings agree on another; of as many the nearer to the plate.
+fn shared(ratios: &mut [f64]) -> Option<f64> {
+    let middle = median(ratios)?;
+    let near = |centre: f64| -> Vec<f64> {
+        let own = ratios
+            .iter()
+            .filter(|one| (**one / centre - 1.0).abs() <= STRAY);
+        own.copied().collect()
+    };
+    let mut best = near(middle);
+    for centre in ratios.iter() {
+        let own = near(*centre);
+        let off = |some: &[f64]| {
+            some.first()
+                .map_or(f64::INFINITY, |one| libm::fabs(libm::log(*one)))
+        };
+        let better = own.len() > best.len() || (own.len() == best.len() && off(&own) < off(&best));
+        // two settings that disagree are two, whichever is nearer
+        if own.len() > 1 && best.len() * 2 <= ratios.len() && better {
+            best = own;
+        }
+    }
+    if best.len() * 2 > ratios.len() || best.len() < 2 {
+        return Some(middle);
+    }
+    median(&mut best)
 }
 
 fn setting(plate: f64, timings: &[Timing], fine: Fineness) -> Option<Setting> {

@@ -120,7 +120,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.line("furthest", furthest * (factor - 1.0))
         .signed()
-        .says("It grows evenly with the travel, and never comes back.");
+        .says(if (factor - 1.0).abs() > 1e-9 {
+            "It grows evenly with the travel, and never comes back."
+        } else {
+            "Dial and screw agree."
+        });
     let further = match factor - 1.0 {
         same if same.abs() <= 1e-9 => "The table goes what the dial says.",
         more if more > 0.0 => "The table goes further than the dial says.",

@@ -118,6 +118,9 @@ static NEXT: Source = Source::from_memory(
 );
 static TRADE: Source = Source::practice("Setting trip dogs");
 
+/// Past this overrun a dog is off its plunger before the table stands: 1 in, common practice.
+const LONG: Length = Length::from_inches(1.0);
+
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let (feed, coast): (FeedRate, Length) = (inp.get("feed")?, inp.get("coast")?);
     let from_stops = if inp.choice("by") == "stops" {
@@ -186,6 +189,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.draw(|| draw(inp, past, wanted, found));
     a.stop("trust-trip", "Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on farthest: never take a trip dog for a guard.");
+    if past > LONG {
+        a.note(
+            "long-overrun",
+            "So long an overrun",
+            format!("It runs on {} past the trip, longer than most dogs stay on their plunger: leave that much travel clear before anything solid, or feed slower.", inp.show(past)),
+        );
+    }
     a.note("trip-limit", "What limits it", "The spread of the delay, not its mean, limits how well a stop repeats. Work to a dead stop by hand where it matters.");
     a.source(&TRADE);
     Ok(a)

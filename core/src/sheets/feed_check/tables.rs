@@ -1,6 +1,6 @@
 //! Setting by setting, and what gives a factor that all share.
 
-use super::verdict::{is_common, is_single};
+use super::verdict::{is_common, is_mixed, is_single};
 use super::{nearest, plate_name, plate_text, plate_unit, plural};
 use crate::machine::{FeedCheck, look_at_plate};
 use crate::quantity::{FeedRate, Number, Share};
@@ -65,9 +65,8 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
         let alone = one.plate * (1.0 + one.off_common);
         let other =
             nearest(alone, steps).filter(|step| single && (alone / *step - 1.0).abs() <= 0.06);
-        let swapped = |factor: f64| ((1.0 + one.off) / factor - 1.0).abs() <= 0.06;
         let reads = match ratio {
-            _ if swapped(25.4) || swapped(1.0 / 25.4) => "inches and mm mixed up?".into(),
+            _ if is_mixed(one) => "inches and mm mixed up?".into(),
             _ if other.is_some() => other.map_or_else(String::new, |step| {
                 format!("the plate's {}", plate_name(inp, step))
             }),

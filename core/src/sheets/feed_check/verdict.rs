@@ -20,6 +20,12 @@ pub fn is_common(check: &FeedCheck) -> bool {
     check.settings.len() > 1 && off > TEETH && off > check.common_expanded
 }
 
+/// Inches and millimeters taken for each other.
+pub fn is_mixed(one: &Setting) -> bool {
+    let near = |factor: f64| ((1.0 + one.off) / factor - 1.0).abs() <= 0.06;
+    near(25.4) || near(1.0 / 25.4)
+}
+
 /// Which way the difference that all share goes.
 pub fn way(check: &FeedCheck) -> &'static str {
     match (check.common - 1.0, check.settings.len() > 1) {
@@ -59,6 +65,14 @@ pub fn verdict(inp: &Inputs, check: &FeedCheck) -> (String, String) {
             format!("all settings are {all}: look at motor and belt"),
             "Every setting by the same factor, so it lies before the gearbox: motor, belt, pulleys; or in the screw.".into(),
         ),
+        ([one], _) if is_mixed(one) => (
+            format!("one setting is off: {}; inches and mm mixed up?", plate_name(inp, one.plate)),
+            "It is off by 25.4: look at the units of its plate and its travel before any gear.".into(),
+        ),
+        (many, _) if many.len() + 1 >= check.settings.len() && many.len() > 1 => (
+            "no two settings agree: time them again".into(),
+            "Each is off by another factor. Look at the watch, the travel and the plate first; a feed that is not the same each time slips.".into(),
+        ),
         ([one], common) => {
             let name = plate_name(inp, one.plate);
             let how = slow_by(if common { one.off_common } else { one.off });
@@ -70,24 +84,48 @@ pub fn verdict(inp: &Inputs, check: &FeedCheck) -> (String, String) {
             } else {
                 (
                     format!("one setting is off: {name}, {how}"),
-                    "The others hold. Look at the gears that this setting uses: a wrong gear, or a lever one position off. \u{201c}Find the bad gear pair\u{201d} tells which.".into(),
+                    "The others hold. Look at the gears of that setting: a wrong gear, or a lever one position off. \u{201c}Find the bad gear pair\u{201d} tells which.".into(),
                 )
             }
         }
-        (several, common) => {
-            let names: Vec<String> = several.iter().map(|one| plate_text(inp, one.plate)).collect();
-            let unit = plate_unit(inp).symbol;
-            let list = match names.split_last() {
-                Some((last, most)) => format!("{} and {last} {unit}", most.join(", ")),
-                None => String::new(),
-            };
-            let rest = if common { format!("; the others are {all}") } else { String::new() };
-            (
-                format!("{} settings are off: {list}{rest}", several.len()),
-                "Look at what these settings have in common: two that feed each other's value are two levers or labels swapped. \u{201c}Find the bad gear pair\u{201d} tells which gears.".into(),
-            )
-        }
+        (many, common) => several(inp, many, common.then_some(all.as_str())),
     }
+}
+
+/// Several settings off, each by itself; the others by a factor where they share one.
+fn several(inp: &Inputs, many: &[&Setting], all: Option<&str>) -> (String, String) {
+    let names: Vec<String> = many.iter().map(|one| plate_text(inp, one.plate)).collect();
+    let unit = plate_unit(inp).symbol;
+    let list = match names.split_last() {
+        Some((last, most)) => format!("{} and {last} {unit}", most.join(", ")),
+        None => String::new(),
+    };
+    let first = many.first().map_or(0.0, |one| one.off_common);
+    let alike = |one: &&&Setting| ((1.0 + one.off_common) / (1.0 + first) - 1.0).abs() <= TEETH;
+    let together = many.iter().all(|one| alike(&one));
+    let swapped = match many {
+        [one, other] => {
+            ((1.0 + one.off_common) * (1.0 + other.off_common) - 1.0).abs() <= 2.0 * TEETH
+        }
+        _ => false,
+    };
+    let how = if together {
+        format!(", {}", slow_by(first))
+    } else {
+        String::new()
+    };
+    let rest = all.map_or_else(String::new, |all| format!("; the others are {all}"));
+    let says = if together {
+        "They are off alike: look at what only they use, a gear pair of the gearbox or its back gear."
+    } else if swapped {
+        "Each feeds what the other should: two levers or labels are swapped."
+    } else {
+        "Look at what these settings have in common."
+    };
+    (
+        format!("{} settings are off: {list}{how}{rest}", many.len()),
+        format!("{says} \u{201c}Find the bad gear pair\u{201d} tells which gears."),
+    )
 }
 
 fn alone(one: &Setting) -> (String, String) {

@@ -133,7 +133,7 @@ fn end(finding: &Finding) -> &'static str {
         {
             "Every other gear pair is cleared."
         }
-        _ => "What is left can't be told apart from outside.",
+        _ => "Every setting that could tell more is tried.",
     }
 }
 

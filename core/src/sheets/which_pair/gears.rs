@@ -202,16 +202,21 @@ fn against_each_other(stages: &[Stage], spacing: &[usize]) -> Result<(), Stop> {
             }
         }
     }
-    let mut steps: Vec<f64> = gaps.iter().map(|(_, log, apart, _)| log / apart).collect();
-    let Some(step) = median(&mut steps).filter(|_| gaps.len() > 1) else {
-        return Ok(());
+    // one ratio a setting, as all the other gaps have it
+    let step = |without: usize| {
+        let others = gaps.iter().enumerate().filter(|(at, _)| *at != without);
+        let mut steps: Vec<f64> = others.map(|(_, (_, log, apart, _))| log / apart).collect();
+        median(&mut steps)
     };
-    let off = |log: f64, apart: f64| libm::expm1((log - step * apart).abs());
-    let worst = gaps
-        .iter()
-        .max_by(|a, b| off(a.1, a.2).total_cmp(&off(b.1, b.2)))
-        .filter(|(_, log, apart, _)| off(*log, *apart) > 1.5 * MOST_OFF);
-    let Some((row, log, apart, name)) = worst else {
+    let mut worst: Option<(f64, f64, &(usize, f64, f64, String))> = None;
+    for (at, gap) in gaps.iter().enumerate() {
+        let Some(step) = step(at) else { continue };
+        let off = libm::expm1((gap.1 - step * gap.2).abs());
+        if off > 1.5 * MOST_OFF && worst.is_none_or(|(most, ..)| off > most) {
+            worst = Some((off, step, gap));
+        }
+    }
+    let Some((_, step, (row, log, apart, name))) = worst else {
         return Ok(());
     };
     let says = format!(

@@ -52,9 +52,7 @@ fn common(boxed: &Boxed, finding: &Finding, bad: Settings) -> (String, String) {
     match finding.doubles.as_slice() {
         [] => (
             "what all settings share".into(),
-            format!(
-                "{tried} tried are bad, and no one or two gear pairs explain that: {WHERE}"
-            ),
+            format!("{tried} tried are bad, and no one or two gear pairs explain that: {WHERE}"),
         ),
         doubles => {
             let names: Vec<String> = doubles
@@ -67,9 +65,7 @@ fn common(boxed: &Boxed, finding: &Finding, bad: Settings) -> (String, String) {
             };
             (
                 format!("what all settings share, or {two}"),
-                format!(
-                    "{tried} tried are bad and no one gear pair is in all of them: {WHERE}"
-                ),
+                format!("{tried} tried are bad and no one gear pair is in all of them: {WHERE}"),
             )
         }
     }
