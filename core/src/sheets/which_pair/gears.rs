@@ -184,49 +184,64 @@ fn mean_log(stage: usize, at: usize, order: &Order, plate: &Plate) -> f64 {
     if count > 0.0 { sum / count } else { 0.0 }
 }
 
+/// Two neighbouring positions of a lever whose gears are known.
+struct Gap {
+    row: usize,
+    /// How many times as fast, as a logarithm.
+    log: f64,
+    /// Settings apart.
+    apart: f64,
+    name: String,
+}
+
 /// Without a plate: one ratio a setting, from all gaps between positions whose gears are known.
 fn against_each_other(stages: &[Stage], spacing: &[usize]) -> Result<(), Stop> {
-    let mut gaps: Vec<(usize, f64, f64, String)> = Vec::new();
+    let gaps = gaps(stages, spacing);
+    let mut worst: Option<(f64, f64, &Gap)> = None;
+    for (at, gap) in gaps.iter().enumerate() {
+        // one ratio a setting, as all the other gaps have it
+        let others = gaps.iter().enumerate().filter(|(other, _)| *other != at);
+        let mut steps: Vec<f64> = others.map(|(_, gap)| gap.log / gap.apart).collect();
+        let Some(step) = median(&mut steps) else {
+            continue;
+        };
+        let off = libm::expm1((gap.log - step * gap.apart).abs());
+        if off > 1.5 * MOST_OFF && worst.is_none_or(|(most, ..)| off > most - 1e-9) {
+            worst = Some((off, step, gap));
+        }
+    }
+    let Some((_, step, gap)) = worst else {
+        return Ok(());
+    };
+    let says = format!(
+        "{} goes {:.2} times as fast, and the other gears make it {:.2} for {} settings apart",
+        gap.name,
+        libm::exp(gap.log),
+        libm::exp(step * gap.apart),
+        gap.apart
+    );
+    Err(fault(
+        gap.row,
+        says,
+        "count the teeth again, driver first, or check the settings apart",
+    ))
+}
+
+fn gaps(stages: &[Stage], spacing: &[usize]) -> Vec<Gap> {
+    let mut gaps = Vec::new();
     for (row, (stage, apart)) in stages.iter().zip(spacing).enumerate() {
         let mut ways: Vec<&Ways> = stage.gears.iter().flatten().collect();
         crate::order::sort_by(&mut ways, |a, b| a.factor().total_cmp(&b.factor()));
         for two in ways.windows(2) {
             if let [slow, fast] = two {
-                let log = libm::log(fast.factor() / slow.factor());
-                gaps.push((
+                gaps.push(Gap {
                     row,
-                    log,
-                    *apart as f64,
-                    format!("{} to {}", slow.name(), fast.name()),
-                ));
+                    log: libm::log(fast.factor() / slow.factor()),
+                    apart: *apart as f64,
+                    name: format!("{} to {}", slow.name(), fast.name()),
+                });
             }
         }
     }
-    // one ratio a setting, as all the other gaps have it
-    let step = |without: usize| {
-        let others = gaps.iter().enumerate().filter(|(at, _)| *at != without);
-        let mut steps: Vec<f64> = others.map(|(_, (_, log, apart, _))| log / apart).collect();
-        median(&mut steps)
-    };
-    let mut worst: Option<(f64, f64, &(usize, f64, f64, String))> = None;
-    for (at, gap) in gaps.iter().enumerate() {
-        let Some(step) = step(at) else { continue };
-        let off = libm::expm1((gap.1 - step * gap.2).abs());
-        if off > 1.5 * MOST_OFF && worst.is_none_or(|(most, ..)| off > most) {
-            worst = Some((off, step, gap));
-        }
-    }
-    let Some((_, step, (row, log, apart, name))) = worst else {
-        return Ok(());
-    };
-    let says = format!(
-        "{name} goes {:.2} times as fast, and the other gears make it {:.2} for {apart} settings apart",
-        libm::exp(*log),
-        libm::exp(step * apart)
-    );
-    Err(fault(
-        *row,
-        says,
-        "count the teeth again, driver first, or check the settings apart",
-    ))
+    gaps
 }

@@ -108,7 +108,7 @@ pub fn several(boxed: &Boxed, all: &[Explanation], count: usize) -> String {
 
 /// "is" of one setting, "are" of several.
 pub const fn are(set: Settings) -> &'static str {
-    if set.count_ones() == 1 { "is" } else { "are" }
+    if set.is_power_of_two() { "is" } else { "are" }
 }
 
 /// "setting 3", "settings 3, 5 and 9".
