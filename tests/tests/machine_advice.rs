@@ -28,7 +28,8 @@ fn says(answer: &Answer, id: &str) -> String {
 fn fault(id: &str, pairs: &[(&str, &str)]) -> Fault {
     let outcome = evaluate(by_id(id).unwrap(), &Entry::of(pairs));
     let fault = outcome.faults().next().cloned();
-    fault.unwrap_or_else(|| panic!("{id} {pairs:?} gives an answer"))
+    assert!(fault.is_some(), "{id} {pairs:?} gives an answer");
+    fault.unwrap()
 }
 
 fn cautions(answer: &Answer) -> Vec<&'static str> {

@@ -1,10 +1,13 @@
 //! Which change wheels cut this thread, or give this ratio? Trains of two and four wheels from the set, exact and nearest.
 
+mod draw;
+
 use crate::machine::{CLEAR, Found, MOST_WHEELS, Train, find_trains};
 use crate::quantity::units::{INCH, MM, PITCH_MM, TPI};
 use crate::quantity::{Count, Kind, Length, Number, Pitch, Share, System, Unit};
 use crate::record::WHEEL;
 use crate::sheet::*;
+use draw::draw;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "change-gears",
@@ -376,32 +379,4 @@ fn work(inp: &Inputs, w: &mut Work, wanted: f64, best: Found) {
             &QUADRANT,
         );
     }
-}
-
-/// Wheels as pitch circles of one module, in a row.
-fn draw(train: Train) -> Drawing {
-    let mut d = Drawing::new(
-        "The train as pitch circles: drivers and driven gears from the first shaft to the last",
-        true,
-    );
-    let radius = |teeth: u32| f64::from(teeth) / 2.0;
-    let mut wheel = |x: f64, teeth: u32, word: &str, pen: Pen, up: f64| {
-        d.circle(pen, pt(x, 0.0), radius(teeth));
-        d.circle(Pen::Thin, pt(x, 0.0), 2.0);
-        d.text(pt(x, up * (radius(teeth) + 8.0)), format!("{word} {teeth}"));
-    };
-    let x = radius(train.driver) + radius(train.driven);
-    wheel(0.0, train.driver, "driver", Pen::Mark, 1.0);
-    wheel(x, train.driven, "driven", Pen::Object, 1.0);
-    if let Some((c, last)) = train.second {
-        wheel(x, c, "driver", Pen::Mark, -1.0);
-        wheel(
-            x + radius(c) + radius(last),
-            last,
-            "driven",
-            Pen::Object,
-            1.0,
-        );
-    }
-    d
 }
