@@ -37,7 +37,7 @@ pub struct Next {
 /// use benchslate_core::machine::isolate::{Gearbox, Mark, explain, next};
 /// let gearbox = Gearbox::by_steps(&[(3, 2), (2, 1)]).unwrap();
 /// let marks = [Mark::Noisy, Mark::Noisy, Mark::Well]; // the third alternative of the first stage is in none of them
-/// assert_eq!(next(&gearbox, &marks, &explain(&gearbox, &marks)).trials[0].setting, 5); // and the second of the other stage
+/// assert_eq!(next(&gearbox, &marks, &explain(&gearbox, &marks)).trials[0].setting, 4); // it is in this one
 /// ```
 pub fn next(gearbox: &Gearbox, marks: &[Mark], finding: &Finding) -> Next {
     let (bad, good) = split(marks);
