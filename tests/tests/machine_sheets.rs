@@ -102,7 +102,10 @@ fn plates_of_the_series() {
         "gear-stages",
         &[("box", "speeds"), ("spindle-steps", &list(&nine, "rpm"))],
     );
-    assert_eq!(said(&a, "structure"), "3(1) \u{d7} 3(3)");
+    assert_eq!(
+        said(&a, "structure"),
+        "3 \u{d7} 3 positions, moving 1 and 3 settings"
+    );
     for (values, terms) in [
         (
             &[
@@ -427,7 +430,7 @@ fn plates_that_are_not_one_series() {
     let a = steps("100;200;300;400;500;600");
     assert_eq!(
         said(&a, "series"),
-        "equal steps of 100 rpm, not equal ratios"
+        "equal differences of 100 rpm, not equal ratios"
     );
     let (up, down) = (steps("180;236;315;425"), steps("425;315;236;180"));
     assert_eq!(said(&up, "ratio"), said(&down, "ratio"));

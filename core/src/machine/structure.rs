@@ -90,7 +90,7 @@ pub fn steps(groups: &[Group]) -> Vec<usize> {
 }
 
 /// Structures that run through a plate of these values (rising, above 0, at most [`MOST_SETTINGS`]), best first: fit, then
-/// fewest settings that coincide, then small clusters, then the narrowest stage.
+/// fewest settings that coincide, then small clusters, then the narrowest stage. One stage alone, which fits any plate, comes last.
 ///
 /// ```
 /// use benchslate_core::machine::structure::{Group, structures};
@@ -130,9 +130,9 @@ pub fn structures(plate: &[f64]) -> Vec<Structure> {
             .map(|group| group.spacing * (group.pairs - 1))
             .max();
         (
+            one.groups.len() == 1,
             (libm::floor(one.off / 0.005) as i64).max(4),
             one.doubled,
-            one.groups.len() == 1,
             size > Some(4),
             widest,
             one.groups.len(),

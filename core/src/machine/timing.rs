@@ -81,7 +81,7 @@ impl Setting {
 pub struct FeedCheck {
     /// Settings in the order of the plate.
     pub settings: Vec<Setting>,
-    /// Common factor: the median of measured over plate.
+    /// Common factor: the median of measured over plate, of the settings that agree where more of them agree elsewhere.
     pub common: f64,
     /// Its expanded relative uncertainty, about 95 %: of the measuring, or of what the settings differ among themselves where
     /// that is more.
@@ -89,6 +89,9 @@ pub struct FeedCheck {
     /// The part of it that measuring alone explains.
     pub common_measured: f64,
 }
+
+/// Past this and what measuring explains a setting is off by itself: whole tooth numbers move a feed by 2 to 5 %.
+const STRAY: f64 = 0.05;
 
 /// Brings timings together by setting and finds the factor that all settings share. None without a timing.
 pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
@@ -103,7 +106,7 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         .filter_map(|plate| setting(*plate, timings, fine))
         .collect();
     let mut ratios: Vec<f64> = settings.iter().map(|setting| 1.0 + setting.off).collect();
-    let common = median(&mut ratios)?;
+    let common = shared(&mut ratios)?;
     for setting in &mut settings {
         setting.off_common = (1.0 + setting.off) / common - 1.0;
     }
@@ -113,9 +116,19 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         .sum::<f64>()
         / settings.len() as f64;
     // what the settings differ among themselves, of a normal spread 1.4826 times the median distance, expanded like the rest
-    let mut apart: Vec<f64> = settings.iter().map(|one| one.off_common.abs()).collect();
-    let among = 2.0 * 1.4826 * median(&mut apart)?;
     let measured = libm::sqrt(mean_square);
+    // a setting that is off by itself says nothing of how the others scatter
+    let alike =
+        |one: &&Setting| one.off_common.abs() <= STRAY + libm::hypot(one.expanded, measured);
+    let mut apart: Vec<f64> = settings
+        .iter()
+        .filter(alike)
+        .map(|one| one.off_common.abs())
+        .collect();
+    if apart.len() < 2 {
+        apart = settings.iter().map(|one| one.off_common.abs()).collect();
+    }
+    let among = 2.0 * 1.4826 * median(&mut apart)?;
     // the median of n normal values scatters by about 1.25 / √n of one of them
     let share = if ratios.len() < 3 {
         1.0
@@ -128,6 +141,34 @@ pub fn check_feeds(timings: &[Timing], fine: Fineness) -> Option<FeedCheck> {
         common_expanded: share * measured.max(among),
         common_measured: share * measured,
     })
+}
+
+/// The factor that most settings share: the median, unless more settings agree on another; of as many the nearer to the plate.
+fn shared(ratios: &mut [f64]) -> Option<f64> {
+    let middle = median(ratios)?;
+    let near = |centre: f64| -> Vec<f64> {
+        let own = ratios
+            .iter()
+            .filter(|one| (**one / centre - 1.0).abs() <= STRAY);
+        own.copied().collect()
+    };
+    let mut best = near(middle);
+    for centre in ratios.iter() {
+        let own = near(*centre);
+        let off = |some: &[f64]| {
+            some.first()
+                .map_or(f64::INFINITY, |one| libm::fabs(libm::log(*one)))
+        };
+        let better = own.len() > best.len() || (own.len() == best.len() && off(&own) < off(&best));
+        // two settings that disagree are two, whichever is nearer
+        if own.len() > 1 && best.len() * 2 <= ratios.len() && better {
+            best = own;
+        }
+    }
+    if best.len() * 2 > ratios.len() || best.len() < 2 {
+        return Some(middle);
+    }
+    median(&mut best)
 }
 
 fn setting(plate: f64, timings: &[Timing], fine: Fineness) -> Option<Setting> {

@@ -8,6 +8,8 @@ use crate::quantity::{
 
 /// The most characters that a field's text may have; lists may have more.
 pub const MOST_CHARS: usize = 64;
+/// The most characters of a call in a cell of a list, which may be a list of its own: a dozen gear pairs.
+const MOST_CELL_CHARS: usize = 400;
 /// The most characters of a list.
 pub const MOST_LIST_CHARS: usize = 1500;
 
@@ -39,10 +41,10 @@ fn read_as(field: &'static Field, text: &str, system: System, told: bool) -> Res
 }
 
 fn read_kind(field: &'static Field, text: &str, system: System, told: bool) -> Result<Read, Fault> {
-    let most = if matches!(field.kind, FieldKind::Rows { .. }) {
-        MOST_LIST_CHARS
-    } else {
-        MOST_CHARS
+    let most = match field.kind {
+        FieldKind::Rows { .. } => MOST_LIST_CHARS,
+        FieldKind::Call(_) if !told => MOST_CELL_CHARS,
+        _ => MOST_CHARS,
     };
     if text.len() > most {
         let says = format!("this is longer than {most} characters");

@@ -1,7 +1,8 @@
 //! How fast does the spindle turn with these pulleys? Stages in a row, stepped cones both ways, belt length and wrap.
 
 use crate::machine::{Belt, Pulleys, Run, belt, belt_speed, stages_ratio};
-use crate::quantity::{Angle, Length, Number, RotationalSpeed, Share, SurfaceSpeed};
+use crate::quantity::units::{M_PER_MIN, SFM};
+use crate::quantity::{Angle, Length, Number, RotationalSpeed, Share, SurfaceSpeed, Unit};
 use crate::sheet::*;
 
 mod cones;
@@ -14,9 +15,11 @@ pub(super) static SHEET: Sheet = Sheet {
     revision: 1,
     title: "Speed from pulleys",
     question: "How fast does the spindle turn with these pulleys, and how long is the belt?",
-    aside: "motor, pulleys, centres",
+    aside: "motor, pulleys, centers",
     words: &[
         "pulley",
+        "center distance",
+        "centre distance",
         "sheave",
         "v belt",
         "flat belt",
@@ -55,6 +58,12 @@ static RIM: Source = Source::from_memory(
 
 /// Rim speed that a cast iron pulley stands, ft/min.
 const RIM_LIMIT: SurfaceSpeed = SurfaceSpeed::from_sfm(6500.0);
+/// Belts and rims are told in plain feet per minute; surface feet are for cuts.
+static FT_PER_MIN: Unit = Unit {
+    symbol: "ft/min",
+    spoken: "feet per minute",
+    ..SFM
+};
 /// Wrap below which a belt slips early, degrees.
 const LEAST_WRAP: f64 = 120.0;
 
@@ -143,7 +152,7 @@ impl Drive {
             Stop::fault(
                 "centres",
                 Reason::Conflict,
-                "the pulleys would touch at these centres",
+                "the pulleys would touch at these centers",
                 format!(
                     "give more than {}, half the sum of the two diameters",
                     inp.show((pair.driver + pair.driven) * 0.5)
@@ -162,6 +171,7 @@ fn first_pair(
     let speed = belt_speed(pair.driver, drive.motor);
     let found = drive.belt(inp, pair)?;
     a.line("belt-speed", speed)
+        .units(&FT_PER_MIN, &M_PER_MIN)
         .says("At the driver's pitch line, where the first pair is on the motor.");
     if let Some(found) = found {
         a.line("length", found.length)
@@ -180,10 +190,16 @@ fn first_pair(
         }
     }
     if speed > RIM_LIMIT {
-        a.stop("fast-rim", "Before you run this fast", format!("The belt runs at {}, past {} that cast iron pulleys stand: a rim can burst. Smaller pulleys, or pulleys rated for it.", inp.show(speed), inp.show(RIM_LIMIT)));
+        a.stop("fast-rim", "Before you run this fast", format!("The belt runs at {}, past {} that cast iron pulleys stand: a rim can burst. Smaller pulleys, or pulleys rated for it.", belt_speed_text(inp, speed), belt_speed_text(inp, RIM_LIMIT)));
         a.source(&RIM);
     }
     Ok(found)
+}
+
+fn belt_speed_text(inp: &Inputs, speed: SurfaceSpeed) -> String {
+    Value::of(speed)
+        .units(&FT_PER_MIN, &M_PER_MIN)
+        .text_with_unit(inp.system())
 }
 
 fn stages(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), Stop> {
@@ -205,7 +221,7 @@ fn stages(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), Stop> {
             return Err(inp.out_of_range(
                 "wanted",
                 "the pulley for this speed is outside 5 to 5000 mm (0.2 to 197 in)",
-                "want another speed, or change another pulley",
+                "choose another speed, or change another pulley",
             ));
         }
         a.line("driven-for", driven)

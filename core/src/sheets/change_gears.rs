@@ -1,20 +1,24 @@
 //! Which change wheels cut this thread, or give this ratio? Trains of two and four wheels from the set, exact and nearest.
 
+mod draw;
+
 use crate::machine::{CLEAR, Found, MOST_WHEELS, Train, find_trains};
 use crate::quantity::units::{INCH, MM, PITCH_MM, TPI};
 use crate::quantity::{Count, Kind, Length, Number, Pitch, Share, System, Unit};
 use crate::record::WHEEL;
 use crate::sheet::*;
+use draw::draw;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "change-gears",
     revision: 1,
-    title: "Choose change wheels",
-    question: "Which wheels of my set cut this thread or give this ratio?",
-    aside: "leadscrew, thread, wheels",
+    title: "Choose change gears (change wheels)",
+    question: "Which gears of my set cut this thread or give this ratio?",
+    aside: "leadscrew, thread, gears",
     words: &[
         "change gears",
         "change wheels",
+        "quick change",
         "gear train",
         "compound train",
         "thread cutting",
@@ -49,11 +53,11 @@ pub(super) static SHEET: Sheet = Sheet {
             .hint("Lead, where it has more than one start.")
             .when(THREAD)
             .monotonic(),
-        Field::number("fixed", "Leadscrew turns with 1:1 wheels")
+        Field::number("fixed", "Leadscrew turns with 1:1 gears")
             .example("1/2")
             .preset("1")
-            .range(0.001, 1000.0, "what a gear box or stud gear gives")
-            .hint("For one spindle turn: 1 with no gear box and equal stud gears.")
+            .range(0.001, 1000.0, "what a gearbox or stud gear gives")
+            .hint("For one spindle turn: 1 with no gearbox and equal stud gears.")
             .when(THREAD),
         Field::quantity("over", "Length of thread", Kind::Length, &[&INCH, &MM])
             .example("1 in")
@@ -63,7 +67,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .when(THREAD),
         Field::number("ratio", "Ratio wanted")
             .example("2.5")
-            .range(0.0001, 10_000.0, "what wheels give")
+            .range(0.0001, 10_000.0, "what a train of four gears gives")
             .when(RATIO),
         Field::choice(
             "sense",
@@ -74,9 +78,9 @@ pub(super) static SHEET: Sheet = Sheet {
             ],
         )
         .when(RATIO),
-        Field::rows("wheels", "Wheels of the set", WHEEL, 2, MOST_WHEELS)
+        Field::rows("wheels", "Gears of the set", WHEEL, 2, MOST_WHEELS)
             .example("20;24;28;32;36;40;44;48;56;64;72;80;100;127")
-            .hint("Teeth, one a row; a wheel that is there twice is given twice.")
+            .hint("Teeth, one a row; a gear that is there twice is given twice.")
             .filled_from_shop(ShopItem::ChangeWheels),
     ],
     results: &[
@@ -119,11 +123,11 @@ pub(super) static RULE: Source = Source::read(
     "change gears for screw cutting, figs. 1236 to 1240",
 );
 pub(super) static SEARCH: Source = Source::computed(
-    "All trains of two and four wheels tried",
+    "All trains of two and four gears tried",
     "drivers \u{f7} driven against the ratio wanted",
 );
 static QUADRANT: Source = Source::practice(
-    "First pair past the third wheel by 15 teeth, and the second pair past the second wheel",
+    "First pair past the third gear by 15 teeth, and the second pair past the second gear",
 );
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
@@ -136,7 +140,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let found = find_trains(&wheels, wanted).ok_or_else(|| {
         inp.out_of_range(
             "wheels",
-            format!("at most {MOST_WHEELS} wheels are searched"),
+            format!("at most {MOST_WHEELS} gears are searched"),
             "leave out those that can't serve",
         )
     })?;
@@ -144,8 +148,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         return Err(Stop::fault(
             "wheels",
             Reason::Conflict,
-            "no two of these wheels differ: they only give 1 to 1",
-            "add a wheel of another size",
+            "no two of these gears differ: they only give 1 to 1",
+            "add a gear of another size",
         ));
     };
     let is_thread = inp.choice("for") == "thread";
@@ -178,13 +182,21 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.line("over-length", over * best.error)
             .places(5, 4)
             .signed()
-            .says("Plus: the cut thread is longer than it should be.");
+            .says(match best.error {
+                _ if best.is_exact() => "As long as it should be.",
+                more if more > 0.0 => "The cut thread is longer than it should be.",
+                _ => "The cut thread is shorter than it should be.",
+            });
     }
     a.line("error", Share::from_fraction(best.error))
         .places(4, 4)
         .signed()
         .says(if is_thread {
-            "Of the lead wanted. Plus: the thread cut is too coarse."
+            match best.error {
+                _ if best.is_exact() => "Of the lead wanted: none.",
+                more if more > 0.0 => "Of the lead wanted: the thread cut is a little too coarse.",
+                _ => "Of the lead wanted: the thread cut is a little too fine.",
+            }
         } else {
             "Of the ratio wanted."
         });
@@ -193,7 +205,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     table(inp, &mut a, &found)?;
     a.work(|w| work(inp, w, wanted, best));
     a.draw(|| draw(best.train));
-    a.stop("spindle-locked", "Before you change wheels", "Motor locked out. Leave a little play in each mesh, a slip of paper's worth, tighten the quadrant, guard on; then turn it through once by hand.");
+    a.stop("spindle-locked", "Before you change gears", "Motor locked out. Leave a little play in each mesh, a slip of paper's worth, tighten the quadrant, guard on; then turn it through once by hand.");
     if is_thread && !best.is_exact() {
         a.note("none-exact", "None is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
     }
@@ -236,7 +248,7 @@ pub(super) fn train_text(train: Train) -> String {
 
 pub(super) fn fits(train: Train) -> String {
     match (train.second, train.meshes()) {
-        (None, _) => "two wheels: any wheel between as an idler, the ratio stays".to_owned(),
+        (None, _) => "two gears: any gear between as an idler, the ratio stays".to_owned(),
         (Some(_), true) => format!("clears its shafts by {} teeth", train.clearance()),
         (Some(_), false) => format!(
             "may foul a shaft: {} teeth of {CLEAR} wanted",
@@ -309,7 +321,7 @@ fn table(inp: &Inputs, a: &mut Answer, found: &[Found]) -> Result<(), Stop> {
         };
         table.row(cells).chosen(index == 0);
     }
-    table.note("Ratio is drivers over driven. Of equal ones: fewer wheels first, then those that clear, then larger wheels. No more than six of one ratio.");
+    table.note("Ratio is drivers over driven. Of equal ones: fewer gears first, then those that clear, then larger gears. No more than six of one ratio.");
     Ok(())
 }
 
@@ -367,32 +379,4 @@ fn work(inp: &Inputs, w: &mut Work, wanted: f64, best: Found) {
             &QUADRANT,
         );
     }
-}
-
-/// Wheels as pitch circles of one module, in a row.
-fn draw(train: Train) -> Drawing {
-    let mut d = Drawing::new(
-        "The train as pitch circles: drivers and driven wheels from the first shaft to the last",
-        true,
-    );
-    let radius = |teeth: u32| f64::from(teeth) / 2.0;
-    let mut wheel = |x: f64, teeth: u32, word: &str, pen: Pen, up: f64| {
-        d.circle(pen, pt(x, 0.0), radius(teeth));
-        d.circle(Pen::Thin, pt(x, 0.0), 2.0);
-        d.text(pt(x, up * (radius(teeth) + 8.0)), format!("{word} {teeth}"));
-    };
-    let x = radius(train.driver) + radius(train.driven);
-    wheel(0.0, train.driver, "driver", Pen::Mark, 1.0);
-    wheel(x, train.driven, "driven", Pen::Object, 1.0);
-    if let Some((c, last)) = train.second {
-        wheel(x, c, "driver", Pen::Mark, -1.0);
-        wheel(
-            x + radius(c) + radius(last),
-            last,
-            "driven",
-            Pen::Object,
-            1.0,
-        );
-    }
-    d
 }

@@ -11,12 +11,16 @@ use fields::*;
 pub(super) static SHEET: Sheet = Sheet {
     id: "dial-slack",
     revision: 1,
-    title: "Work with a slack screw",
-    question: "What does the table really move, and may I climb mill with this slack?",
-    aside: "dial readings, slack",
+    title: "What backlash does to a move",
+    question: "What does the table really move, and may I climb mill with this backlash?",
+    aside: "dial readings, backlash",
     words: &[
         "backlash",
         "slack",
+        "slack screw",
+        "play",
+        "conventional or climb",
+        "backlash eliminator",
         "lost motion",
         "climb milling",
         "conventional milling",
@@ -36,14 +40,16 @@ pub(super) static SHEET: Sheet = Sheet {
     figure,
 };
 
-/// Past this slack no climb cut on a plain nut: 0.003 in.
+/// Past this backlash two readings are hardly of one turn, or the nut is done: 1/8 in.
+const MUCH: Length = Length::from_inches(0.125);
+/// Past this backlash no climb cut on a plain nut: 0.003 in.
 const CLIMB_LIMIT: Length = Length::from_inches(0.003);
 
 static LOST: Source = Source::computed(
     "Lost motion of a screw and nut",
-    "table = dial \u{2212} slack, once at each reversal",
+    "table = dial \u{2212} backlash, once at each reversal",
 );
-static PLACE: Source = Source::practice("Slack by two readings at one place");
+static PLACE: Source = Source::practice("Backlash by two readings at one place");
 static COLLEGE: Source = Source::read(
     "Fox Valley Technical College, basic milling",
     "Backlash: climb milling to be avoided without backlash compensation",
@@ -74,21 +80,21 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
     };
     let mut a = inp.answer();
     let says = if reversed {
-        "Dial less the slack: this move goes the other way than the last."
+        "Dial less the backlash: this move goes the other way than the last."
     } else {
-        "As the dial: same way as the last move, the slack is taken up."
+        "As the dial: same way as the last move, the backlash is taken up."
     };
     a.line("true-move", found.table).signed().says(says);
     a.line("lost", found.lost).says("Once at each reversal.");
     if found.still > Length::ZERO {
         a.line("still", found.still)
-            .says("The dial move is shorter than the slack: the table has not moved.");
+            .says("The dial move is shorter than the backlash: the table has not moved.");
     }
     a.line("set-to", set_to)
         .says("So that the table moves what the dial was meant to say.");
     a.work(|w| {
         let formula = if reversed {
-            "s = dial \u{2212} slack"
+            "s = dial \u{2212} backlash"
         } else {
             "s = dial"
         };
@@ -106,9 +112,9 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.draw(|| draw(inp, dial, found));
     if found.still > Length::ZERO {
-        a.note("move-shorter", "The move is shorter than the slack", "Turn on past the slack, or come to the place from the other side. Until then the table stays where it is, and nothing but the gibs holds it there.");
+        a.note("move-shorter", "The move is shorter than the backlash", "Turn on past the backlash, or come to the place from the other side. Until then the table stays where it is, and nothing but the gibs holds it there.");
     }
-    a.note("one-side", "At each setting", "Go back past the place by half a turn and come up to it from the same side every time; then the slack does not count.");
+    a.note("one-side", "At each setting", "Go back past the place by half a turn and come up to it from the same side every time; then the backlash does not count.");
     Ok(a)
 }
 
@@ -129,15 +135,15 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
             turned,
             moved,
             turned - moved,
-            "slack = dial \u{2212} indicator",
+            "backlash = dial \u{2212} indicator",
         )
     } else {
         let (one, other): (Length, Length) = (inp.get("one")?, inp.get("other")?);
         let turn: Option<Length> = inp.opt("dial-turn");
         let formula = if turn.is_some() {
-            "slack = shorter way round from one reading to the other"
+            "backlash = shorter way round from one reading to the other"
         } else {
-            "slack = difference of the readings"
+            "backlash = difference of the readings"
         };
         (one, other, slack_of_readings(one, other, turn), formula)
     };
@@ -146,7 +152,7 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
     );
     a.work(|w| {
         w.step(
-            "Slack",
+            "Backlash",
             &[
                 formula.into(),
                 format!(
@@ -171,14 +177,14 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
         )
     });
     if found == Length::ZERO {
-        a.note("none-found", "No slack at all", "A used screw has some. Look whether the gibs let the table follow freely, and read again.");
+        a.note("none-found", "No backlash at all", "A used screw has some. Look whether the gibs let the table follow freely, and read again.");
     }
     if inp.choice("how") == "dial" {
         let turn: Option<Length> = inp.opt("dial-turn");
-        if found > Length::from_inches(0.125) && turn.is_none() {
-            a.note("much-backlash", "That is much slack", "Where zero lies between the two readings, give what the dial shows for a turn. Else the nut is to be renewed.");
+        if found.mm() > MUCH.mm() + 1e-6 && turn.is_none() {
+            a.note("much-backlash", "That is a lot of backlash", "Where zero lies between the two readings, give what the dial shows for a turn. Else the nut is to be renewed.");
         } else if swapped(other, one, turn) {
-            a.note("swapped-readings", "Perhaps the readings are swapped", "Come to from below, the dial should read more than from above. The slack is the same; look which way you turned.");
+            a.note("swapped-readings", "Perhaps the readings are swapped", "Come to from below, the dial should read more than from above. The backlash is the same; look which way you turned.");
         }
     }
     a.note("where-to-read", "Where to read", "In the middle of the travel, where the screw is worn most, and again at an end: set the nut by the tight end or it binds there.");
@@ -205,21 +211,16 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
     if climb && slack > CLIMB_LIMIT {
         let (reason, cure) = if plain {
             (
-                "on a climb cut the cutter pulls the table ahead through the slack, and one tooth takes it all: work torn out, arbor bent, teeth broken",
-                "cut conventional, or take the slack out first and measure again",
+                "on a climb cut the cutter pulls the table ahead through the backlash, and one tooth takes it all: work torn out, arbor bent, teeth broken",
+                "cut conventional, or take the backlash out first and measure again",
             )
         } else {
             (
-                "with this slack left the screw is not taken up, whatever is fitted: the cutter would pull the table through it",
+                "with this backlash left the screw is not taken up, whatever is fitted: the cutter would pull the table through it",
                 "set the double nut or eliminator, and measure again",
             )
         };
-        return Err(Stop::withheld(
-            "slack",
-            format!("{} of slack", inp.show(CLIMB_LIMIT)),
-            reason,
-            cure,
-        ));
+        return Err(Stop::withheld("slack", inp.show(CLIMB_LIMIT), reason, cure));
     }
     let pulled = if climb { slack } else { Length::ZERO };
     let bite = FeedPerTooth::from_base(chip.base() + pulled.mm());
@@ -227,16 +228,16 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
     let verdict = if climb {
         "climb is possible, with light cuts"
     } else {
-        "conventional: the cut holds the slack taken up"
+        "conventional: the cut holds the backlash taken up"
     };
     let says = if climb {
-        format!("Slack is not more than {}.", inp.show(CLIMB_LIMIT))
+        format!("Backlash is not more than {}.", inp.show(CLIMB_LIMIT))
     } else {
-        "The cutter pushes against the feed; slack does no harm within the cut.".to_owned()
+        "The cutter pushes against the feed; backlash does no harm within the cut.".to_owned()
     };
     a.words("verdict", verdict).says(says);
     let bite_says = if climb {
-        "Feed per tooth and all of the slack on one tooth."
+        "Feed per tooth and all of the backlash on one tooth."
     } else {
         "Feed per tooth: a conventional cut does not pull."
     };
@@ -245,7 +246,7 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
         w.step(
             "Largest bite",
             &[
-                "f + slack on a climb cut, f on a conventional one".into(),
+                "f + backlash on a climb cut, f on a conventional one".into(),
                 format!(
                     "{} + {} = {}",
                     inp.num(chip),
@@ -263,13 +264,13 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
     } else {
         a.note("conventional-cut", "On a conventional cut", "It lifts thin work: clamp down well. Run back only with the cutter stopped or the work dropped clear.");
     }
-    a.note("climb-limit", "About the limit", "No standard that we have read gives a limit. This one is common practice; one college text allows no climb cut at all on a screw without a slack eliminator. A heavy cutter or loose gibs want less.");
+    a.note("climb-limit", "About the limit", "No standard that we have read gives a limit. This one is common practice; one college text allows no climb cut at all on a screw without a backlash eliminator. A heavy cutter or loose gibs call for less.");
     Ok(a)
 }
 
 fn draw(inp: &Inputs, dial: Length, found: TrueMove) -> Drawing {
     let mut d = Drawing::new(
-        "Screw in its nut: the slack lies on one side of the thread until the screw turns through it",
+        "Screw in its nut: the backlash lies on one side of the thread until the screw turns through it",
         false,
     );
     for i in 0..5 {

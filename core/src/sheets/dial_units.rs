@@ -8,11 +8,15 @@ use crate::sheet::*;
 pub(super) static SHEET: Sheet = Sheet {
     id: "dial-units",
     revision: 1,
-    title: "Read a dial on the wrong screw",
+    title: "Metric screw, inch dial",
     question: "Where must I set the handwheel when dial and screw are of different units?",
     aside: "dial, screw lead, positions",
     words: &[
         "metric screw",
+        "metric dial",
+        "inch screw",
+        "wrong screw",
+        "dial on the wrong screw",
         "inch dial",
         "handwheel",
         "graduations",
@@ -48,18 +52,18 @@ pub(super) static SHEET: Sheet = Sheet {
             .hint("What the dial shows where the positions are counted from."),
         Field::rows("positions", "True positions wanted", POSITIONS, 1, 40)
             .example("0.5 in;1 in;2 in;5 in")
-            .hint("From the start, all from one side so that slack does not count."),
+            .hint("From the start, all from one side so that backlash does not count."),
     ],
     results: &[
-        Res::of("factor", "True travel for dial travel", Kind::Number),
-        Res::of("share", "Dial is off by", Kind::Share),
+        Res::words("reading", "Handwheel at the farthest position"),
         Res::of(
             "furthest",
-            "Off at the furthest position, read straight",
+            "Error at the farthest position if the dial is believed",
             Kind::Length,
         ),
+        Res::of("share", "Dial is off by", Kind::Share),
         Res::of("line-after", "Off by one line after", Kind::Length),
-        Res::words("reading", "Handwheel at the furthest position"),
+        Res::of("factor", "True travel for dial travel", Kind::Number),
     ],
     examples: &[
         &[
@@ -109,23 +113,33 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let factor = dial_factor(dial, lead);
     let off = Share::from_fraction(factor - 1.0);
     let mut a = inp.answer();
-    a.line("factor", Number::of(factor))
-        .places(6, 6)
-        .says("Lead of the screw over what the dial shows for a turn.");
-    a.line("share", off)
-        .places(3, 3)
-        .signed()
-        .says("Plus: the table goes further than the dial says.");
+    let table = rows(inp, &positions, (dial, line, lead, start))?;
+    if let Some((_, text)) = &table.last {
+        a.words("reading", text.clone())
+            .says("Whole turns past zero of the first turn, then the dial, at the nearest line.");
+    }
     a.line("furthest", furthest * (factor - 1.0))
         .signed()
-        .says("It grows evenly with the travel, and never comes back.");
+        .says(if (factor - 1.0).abs() > 1e-9 {
+            "It grows evenly with the travel, and never comes back."
+        } else {
+            "Dial and screw agree."
+        });
+    let further = match factor - 1.0 {
+        same if same.abs() <= 1e-9 => "The table goes what the dial says.",
+        more if more > 0.0 => "The table goes further than the dial says.",
+        _ => "The table goes less far than the dial says.",
+    };
+    a.line("share", off).places(3, 3).signed().says(further);
     if (factor - 1.0).abs() > 1e-9 {
         a.line("line-after", line / (factor - 1.0).abs())
             .places(3, 2)
             .says("Travel after which the plain dial is wrong by a whole line.");
     }
-    let unit = dial_unit(inp);
-    readings(inp, &mut a, &positions, (dial, line, lead, start), unit)?;
+    a.line("factor", Number::of(factor))
+        .places(6, 6)
+        .says("Lead of the screw over what the dial shows for a turn.");
+    readings(&mut a, table);
     a.work(|w| {
         w.step(
             "True travel for dial travel",
@@ -134,13 +148,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         );
         let turns = Number::of(furthest / lead);
         w.step(
-            "Handwheel at the furthest position",
+            "Handwheel at the farthest position",
             &["turns = position \u{f7} lead, the dial stands at start + turns \u{d7} dial per turn".into(), format!("turns = {} \u{f7} {} = {}", inp.show(furthest), inp.show(lead), inp.num_to(turns, 4, 4))],
             &TURN,
         );
     });
     a.draw(|| draw(inp, dial, lead, factor));
-    a.note("count-turns", "Before you count turns", "Take the slack up first and come to every position from the same side. Mark the handwheel, and count turns aloud.");
+    a.note("count-turns", "Before you count turns", "Take the backlash up first and come to every position from the same side. Mark the handwheel, and count turns aloud.");
     a.note("lead-error", "About the lead", "Prove it with an indicator and a gauge block over an inch or more: a worn or odd screw is not what its number says.");
     a.source(&INCH_IS).source(&TRADE);
     Ok(a)
@@ -154,18 +168,37 @@ fn dial_unit(inp: &Inputs) -> &'static Unit {
     }
 }
 
-fn readings(
+/// The unit in which each position was typed.
+fn position_units(inp: &Inputs) -> Vec<&'static Unit> {
+    let unit = |row: &Vec<Option<Input>>| match row.first() {
+        Some(Some(Input::Quantity { unit, .. })) => Some(*unit),
+        _ => None,
+    };
+    match inp.input("positions") {
+        Some(Input::Rows(rows)) => rows.iter().filter_map(unit).collect(),
+        _ => Vec::new(),
+    }
+}
+
+/// The readings, and that of the farthest position in words.
+struct Readings {
+    cells: Vec<Vec<Value>>,
+    last: Option<(Length, String)>,
+}
+
+fn rows(
     inp: &Inputs,
-    a: &mut Answer,
     positions: &[Length],
     set: (Length, Length, Length, Length),
-    unit: &'static Unit,
-) -> Result<(), Stop> {
+) -> Result<Readings, Stop> {
     let (dial, line, lead, start) = set;
+    let unit = dial_unit(inp);
     let shown = |length: Length| Value::of(length).units(unit, unit);
-    let mut rows = Vec::new();
-    let mut last: Option<(Length, String)> = None;
-    for position in positions {
+    let mut found = Readings {
+        cells: Vec::new(),
+        last: None,
+    };
+    for (position, own) in positions.iter().zip(position_units(inp)) {
         let Some(at) = handwheel(*position, start, dial, line, lead) else {
             return Err(inp.out_of_range(
                 "positions",
@@ -174,32 +207,27 @@ fn readings(
             ));
         };
         let straight = *position * (dial_factor(dial, lead) - 1.0);
-        if last
-            .as_ref()
-            .is_none_or(|(far, _)| position.abs() > far.abs())
-        {
-            last = Some((
-                *position,
-                format!(
-                    "{} turns and {}",
-                    at.turns,
-                    shown(at.dial).text_with_unit(inp.system())
-                ),
-            ));
+        let farther = |(far, _): &(Length, String)| position.abs() > far.abs();
+        if found.last.as_ref().is_none_or(farther) {
+            let text = format!(
+                "{} turns and {}",
+                at.turns,
+                shown(at.dial).text_with_unit(inp.system())
+            );
+            found.last = Some((*position, text));
         }
-        let cells = vec![
-            Value::of(*position),
+        found.cells.push(vec![
+            Value::of(*position).units(own, own),
             Value::words(at.turns.to_string()),
             shown(at.dial),
             Value::of(at.off).places(5, 4).signed(),
             Value::of(straight).signed(),
-        ];
-        rows.push(cells);
+        ]);
     }
-    if let Some((_, text)) = last {
-        a.words("reading", text)
-            .says("Whole turns past zero of the first turn, then the dial, at the nearest line.");
-    }
+    Ok(found)
+}
+
+fn readings(a: &mut Answer, found: Readings) {
     let table = a.table(
         "readings",
         "Handwheel readings",
@@ -208,14 +236,13 @@ fn readings(
             "whole turns",
             "dial",
             "off, at a line",
-            "off, read straight",
+            "error if the dial is believed",
         ],
     );
-    for cells in rows {
+    for cells in found.cells {
         table.row(cells);
     }
     table.note("Off, at a line: what going to a whole line leaves. Minus turns: back past zero, then forward to the reading.");
-    Ok(())
 }
 
 fn draw(inp: &Inputs, dial: Length, lead: Length, factor: f64) -> Drawing {

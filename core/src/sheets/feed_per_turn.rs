@@ -11,18 +11,18 @@ use crate::sheet::*;
 pub(super) static SHEET: Sheet = Sheet {
     id: "feed-per-turn",
     revision: 1,
-    title: "Feed per minute and per turn",
-    question: "What becomes of the chip when I change the spindle step?",
-    aside: "feed, spindle steps, teeth",
+    title: "Feed per minute and per rev",
+    question: "What becomes of the chip when I change the spindle speed?",
+    aside: "feed, spindle speeds, teeth",
     words: &[
-        "ipm to ipr", "in/min", "in/rev", "feed per rev", "feed per turn", "feed follows the spindle", "chip load", "spindle step",
+        "ipm to ipr", "in/min", "in/rev", "ipr", "ipm", "feed per rev", "feed per turn", "feed follows the spindle", "chip load", "spindle step",
         "mm/min", "mm/rev",
     ],
     group: Group::Run,
     fields: &[
-        Field::choice("feed", "Feed is driven", &[choice("own", "on its own: so much a minute"), choice("spindle", "from the spindle: so much a turn")])
+        Field::choice("feed", "Feed is driven", &[choice("own", "on its own: so much per minute"), choice("spindle", "from the spindle: so much per rev")])
             .filled_from_shop(ShopItem::FeedFollows)
-            .hint("Feed by its own motor keeps its rate when the spindle step changes; feed from the spindle does not."),
+            .hint("Feed by its own motor keeps its rate when the spindle speed changes; feed from the spindle does not."),
         Field::table_feed("rate", "Feed set")
             .example("6 ipm")
             .when(&[when("feed", &["own"])])
@@ -30,7 +30,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .monotonic(),
         Field::quantity("per-rev", "Feed set", Kind::FeedPerRev, &[&IN_PER_REV, &MM_PER_REV])
             .example("0.008 ipr")
-            .range(0.00254, 50.0, "what a feed box gives for a turn")
+            .range(0.00254, 50.0, "what a feed gearbox gives per rev")
             .when(&[when("feed", &["spindle"])])
             .measured()
             .monotonic(),
@@ -40,29 +40,29 @@ pub(super) static SHEET: Sheet = Sheet {
             .measured()
             .monotonic(),
         Field::count("teeth", "Teeth of the cutter").seldom().example("4").range(1.0, 200.0, "teeth of a cutter").optional(),
-        Field::rows("steps", "Spindle steps", SPEED_STEP, 1, 48)
+        Field::rows("steps", "Spindle speeds", SPEED_STEP, 1, 48)
             .example("70;110;175;270;425;670")
             .hint("As on the plate, one a row.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE),
-        Field::rows("feed-steps", "Feed steps", FEED_STEP, 1, 48)
+        Field::rows("feed-steps", "Feeds", FEED_STEP, 1, 48)
             .example("1 ipm;2 ipm;4 ipm")
             .hint("As on the plate, one a row.")
             .from_shop(ShopItem::FeedSteps, FEEDS)
             .when(&[when("feed", &["own"])]),
-        Field::rows("feed-steps-turn", "Feed steps, per turn", TURN_FEED_STEP, 1, 48)
+        Field::rows("feed-steps-turn", "Feeds, per rev", TURN_FEED_STEP, 1, 48)
             .example("0.002 ipr;0.004 ipr;0.008 ipr")
             .hint("As on the plate, one a row.")
             .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
             .when(&[when("feed", &["spindle"])]),
     ],
     results: &[
-        Res::of("per-turn", "Feed a turn", Kind::FeedPerRev),
-        Res::of("per-minute", "Feed a minute", Kind::FeedRate),
-        Res::of("per-tooth", "Feed a tooth", Kind::FeedPerTooth),
-        Res::words("on-plate", "Spindle step"),
-        Res::words("feed-on-plate", "Feed step"),
-        Res::stepped("chip-up", "Chip at the next faster step", Kind::Share),
-        Res::stepped("chip-down", "Chip at the next slower step", Kind::Share),
+        Res::of("per-turn", "Feed per rev", Kind::FeedPerRev),
+        Res::of("per-minute", "Feed per minute", Kind::FeedRate),
+        Res::of("per-tooth", "Feed per tooth", Kind::FeedPerTooth),
+        Res::words("on-plate", "Speed on the plate"),
+        Res::words("feed-on-plate", "Feed on the plate"),
+        Res::stepped("chip-up", "Chip at the next faster speed", Kind::Share),
+        Res::stepped("chip-down", "Chip at the next slower speed", Kind::Share),
     ],
     examples: &[
         &[("rate", "6 ipm"), ("speed", "270 rpm"), ("teeth", "4")],
@@ -74,7 +74,7 @@ pub(super) static SHEET: Sheet = Sheet {
 };
 
 static TURNS: Source = Source::computed(
-    "Feed a minute is feed a turn \u{d7} turns a minute",
+    "Feed per minute is feed per rev \u{d7} revs per minute",
     "F = f \u{d7} n; a tooth takes f \u{f7} z",
 );
 static KINDS: Source = Source::practice("Two kinds of feed drive");
@@ -100,14 +100,14 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     steps.dedup();
     let mut a = inp.answer();
     a.line("per-turn", turn).says(if own {
-        "Feed a minute over turns a minute: changes with the spindle step."
+        "Feed per minute over revs per minute: changes with the spindle speed."
     } else {
-        "As set: the same at every spindle step."
+        "As set: the same at every spindle speed."
     });
     a.line("per-minute", rate).says(if own {
-        "As set: the same at every spindle step."
+        "As set: the same at every spindle speed."
     } else {
-        "Feed a turn \u{d7} turns a minute: changes with the spindle step."
+        "Feed per rev \u{d7} revs per minute: changes with the spindle speed."
     });
     if let Some(z) = teeth {
         a.line("per-tooth", tooth(turn, z))
@@ -133,12 +133,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if !inp.quiet() {
         let columns = &[
             "spindle",
-            "feed a minute",
-            "feed a turn",
-            "feed a tooth",
+            "feed per minute",
+            "feed per rev",
+            "feed per tooth",
             "chip against now",
         ];
-        let table = a.table("steps", "At each spindle step", columns);
+        let table = a.table("steps", "At each spindle speed", columns);
         for step in &steps {
             let rate = rate_at(*step)?;
             let there = FeedPerRev::from_mm_per_rev(rate.mm_per_min() / step.rpm());
@@ -184,14 +184,18 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             ]
         };
         w.step(
-            if own { "Feed a turn" } else { "Feed a minute" },
+            if own {
+                "Feed per rev"
+            } else {
+                "Feed per minute"
+            },
             &lines,
             &TURNS,
         );
         if let Some(z) = teeth {
             let chip = tooth(turn, z);
             w.step(
-                "Feed a tooth",
+                "Feed per tooth",
                 &[
                     "fz = f \u{f7} z".into(),
                     format!(
@@ -237,9 +241,9 @@ fn on_plate(
         (false, None) => "not on the plate".to_owned(),
     };
     a.words("on-plate", text)
-        .says("Against the spindle steps of the shop.");
+        .says("Against the spindle speeds given.");
     if !on {
-        a.note("not-on-machine", "The speed is not a step of this machine", "The figures hold for the speed as given. Set a step of the plate, or mend the list of steps in My shop.");
+        a.note("not-on-machine", "The speed is not one of this machine", "The figures hold for the speed as given. Choose a speed of the plate, or correct the spindle speeds.");
     }
     let change = |step: &RotationalSpeed| {
         Share::from_fraction(if own {
@@ -279,12 +283,12 @@ fn feed_steps<Q: Quantity>(
         None => "not on the plate".to_owned(),
     };
     a.words("feed-on-plate", text)
-        .says("Against the feed steps of the shop.");
+        .says("Against the feeds given.");
     if inp.quiet() {
         return;
     }
-    let columns = &["feed a minute", "feed a turn", "feed a tooth"];
-    let table = a.table("feeds", "Each feed step at this spindle speed", columns);
+    let columns = &["feed per minute", "feed per rev", "feed per tooth"];
+    let table = a.table("feeds", "Each feed at this spindle speed", columns);
     for step in steps {
         table.row(cells(step)).chosen(near(step));
     }
@@ -293,9 +297,9 @@ fn feed_steps<Q: Quantity>(
 /// Chip over spindle speed, both on scales of equal ratios, so that the drawing is the same for each system of units.
 fn draw(steps: &[RotationalSpeed], speed: RotationalSpeed, own: bool) -> Drawing {
     let title = if own {
-        "Chip against spindle step: it falls as the spindle turns faster"
+        "Chip against spindle speed: it falls as the spindle turns faster"
     } else {
-        "Chip against spindle step: the same at every step"
+        "Chip against spindle speed: the same at every speed"
     };
     let mut d = Drawing::new(title, false);
     let x = |n: RotationalSpeed| 100.0 * libm::log10(n.rpm());

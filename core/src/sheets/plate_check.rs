@@ -1,18 +1,25 @@
 //! Does the plate make sense? The series behind a machine's steps, and the step that is worn, misread or missing.
 
+mod draw;
+
 use crate::machine::{OFF, Plate, equal_steps, look_at_plate, two_ranges};
-use crate::quantity::{FeedPerRev, FeedRate, Kind, Number, Quantity, RotationalSpeed, Share};
+use crate::quantity::{
+    FeedPerRev, FeedRate, Kind, Number, Quantity, RotationalSpeed, Share, Unit, plain,
+};
 use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
+use draw::draw;
 
 pub(super) static SHEET: Sheet = Sheet {
     id: "plate-check",
-    revision: 2,
+    revision: 3,
     title: "Read a worn plate",
-    question: "Do the steps on the plate make one series?",
-    aside: "steps, ratio",
+    question: "Do the speeds or feeds on the plate make one series?",
+    aside: "speeds or feeds, ratio",
     words: &[
         "plate",
+        "worn plate",
+        "ratio of speeds",
         "speed plate",
         "feed plate",
         "geometric series",
@@ -25,10 +32,10 @@ pub(super) static SHEET: Sheet = Sheet {
     fields: &[
         Field::choice(
             "of",
-            "Steps of",
-            &[choice("spindle", "the spindle"), choice("feed", "the feed")],
+            "Plate shows",
+            &[choice("spindle", "spindle speeds"), choice("feed", "feeds")],
         ),
-        Field::rows("spindle-steps", "Spindle steps", SPEED_STEP, 3, 48)
+        Field::rows("spindle-steps", "Spindle speeds", SPEED_STEP, 3, 48)
             .example("70 rpm;110 rpm;175 rpm")
             .hint("As on the plate, slowest first or fastest first.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE)
@@ -36,25 +43,19 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::choice("feed-follows", "Feed follows the spindle", FOLLOWS)
             .from_shop(ShopItem::FeedFollows, "own")
             .when(&[when("of", &["feed"])]),
-        Field::rows("feed-steps", "Feed steps", FEED_STEP, 3, 48)
+        Field::rows("feed-steps", "Feeds", FEED_STEP, 3, 48)
             .example("1 ipm;2 ipm;4 ipm")
             .hint("As on the plate, slowest first.")
             .from_shop(ShopItem::FeedSteps, FEEDS)
             .when(&[when("of", &["feed"]), when("feed-follows", &["own"])]),
-        Field::rows(
-            "feed-steps-turn",
-            "Feed steps, per turn",
-            TURN_FEED_STEP,
-            3,
-            48,
-        )
-        .example("0.002 ipr;0.004 ipr;0.008 ipr")
-        .hint("As on the plate, slowest first.")
-        .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
-        .when(&[when("of", &["feed"]), when("feed-follows", &["spindle"])]),
+        Field::rows("feed-steps-turn", "Feeds, per rev", TURN_FEED_STEP, 3, 48)
+            .example("0.002 ipr;0.004 ipr;0.008 ipr")
+            .hint("As on the plate, slowest first.")
+            .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
+            .when(&[when("of", &["feed"]), when("feed-follows", &["spindle"])]),
     ],
     results: &[
-        Res::of("ratio", "Ratio from step to step", Kind::Number),
+        Res::of("ratio", "Ratio from one to the next", Kind::Number),
         Res::of("ratio-ends", "Ratio from the ends", Kind::Number),
         Res::words("series", "What it is"),
         Res::words("suspect", "Look at"),
@@ -91,7 +92,7 @@ static SPEEDS: Source = Source::read(
     "table; connected with ISO 229",
 );
 static BOXES: Source =
-    Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
+    Source::practice("Whole tooth numbers move a speed or feed of a gearbox by 2 to 5 %");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     match (inp.choice("of"), inp.choice("feed-follows")) {
@@ -101,9 +102,36 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
 }
 
-/// Steps in the unit in use: a preferred number belongs to the unit that the plate is cut in.
+/// The unit in which the plate was typed, as it is cut, and the decimals that its values need.
+fn typed<Q: Quantity>(inp: &Inputs, field: &'static str) -> (&'static Unit, u8) {
+    let own = match inp.input(field) {
+        Some(Input::Rows(rows)) => rows.first().and_then(|row| match row.first() {
+            Some(Some(Input::Quantity { unit, .. })) => Some(*unit),
+            _ => None,
+        }),
+        _ => None,
+    };
+    let unit = own.unwrap_or_else(|| inp.unit_of::<Q>());
+    let needs = |value: &Q| {
+        let text = plain(value.base(), unit);
+        let after = text.split_once('.').map_or(0, |(_, after)| after.len());
+        u8::try_from(after).unwrap_or(0)
+    };
+    let most = inp.list::<Q>(field).iter().map(needs).max().unwrap_or(0);
+    // a plate in another unit than the first row's has no end of decimals
+    (
+        unit,
+        if most > 5 {
+            unit.places
+        } else {
+            most.max(unit.places)
+        },
+    )
+}
+
+/// Values in the unit in which they were typed: a preferred number belongs to the unit that the plate is cut in.
 fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> {
-    let unit = inp.unit_of::<Q>();
+    let (unit, places) = typed::<Q>(inp, field);
     let steps: Vec<Q> = inp.list(field);
     let mut values: Vec<f64> = steps
         .iter()
@@ -124,7 +152,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
         let mut fault = Fault::of(
             field,
             Reason::Conflict,
-            "the steps do not rise from row to row",
+            "the values do not rise from row to row",
             "look at this row and the one before: list them slowest first, each once, all in one unit",
         );
         fault.at = Some((row.saturating_add(1), 1));
@@ -134,42 +162,42 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
         Stop::fault(
             field,
             Reason::OutOfRange,
-            "three steps or more are needed",
-            "add steps from the plate",
+            "three values or more are needed",
+            "add values from the plate",
         )
     })?;
-    // a feed per turn is small: a place more than it is set by
+    // a feed per rev is small: a place more than it is set by
+    let places = match unit.kind {
+        Kind::FeedPerRev => places.max(if unit.id == "in/rev" { 5 } else { 4 }),
+        _ => places,
+    };
     let show = |value: f64| {
         let shown = Value::of(Q::from_base(unit.to_base(value)));
-        if unit.kind == Kind::FeedPerRev {
-            shown.places(5, 4)
-        } else {
-            shown
-        }
+        shown.units(unit, unit).places(places, places)
     };
     let text = |value: f64| show(value).text_with_unit(inp.system());
     let mut a = inp.answer();
     a.line("ratio", Number::of(plate.ratio))
-        .says("Median of all pairs of steps, so that one bad step does not move it.");
+        .says("Median of all pairs of values, so that one bad value does not move it.");
     a.line("ratio-ends", Number::of(plate.plain_ratio))
         .says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
     let other = other_series(&plate, &values, &text);
     let series = other.clone().unwrap_or_else(|| series_words(&plate));
     a.words("series", series)
-        .says("A step counts as off past 6 % of the series.");
+        .says("A value counts as off past 6 % of the series.");
     if other.is_some() {
         a.words(
             "suspect",
-            "no single step: one ratio does not fit this plate",
+            "no single value: one ratio does not fit this plate",
         )
         .says("The table below holds it against one series all the same.");
     } else {
         a.words("suspect", suspect_words(&plate, &text))
-            .says("Against the series of the other steps.");
+            .says("Against the series of the other values.");
     }
     let table = a.table(
         "steps",
-        "Step by step",
+        "Value by value",
         &["plate", "series", "off", "preferred number"],
     );
     for step in &plate.steps {
@@ -223,7 +251,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
     a.note(
         "trust-series",
         "Before you trust a series",
-        "Old plates were not always laid out on preferred numbers, and a box with a back gear may hold two series. Time a step before you call it wrong.",
+        "Old plates were not always laid out on preferred numbers, and a box with a back gear may hold two series. Time it before you call it wrong.",
     );
     a.source(&BOXES);
     if unit.kind == Kind::RotationalSpeed {
@@ -256,7 +284,8 @@ fn series_words(plate: &Plate) -> String {
         .filter(|step| step.off.abs() > OFF)
         .count();
     if bad.saturating_mul(3) > plate.steps.len() {
-        return "not one geometric series: perhaps two ranges, or a cone with its own steps".into();
+        return "not one geometric series: perhaps two ranges, or a cone with its own ratios"
+            .into();
     }
     "one geometric series but for what is marked".into()
 }
@@ -267,7 +296,10 @@ fn other_series(plate: &Plate, values: &[f64], text: &impl Fn(f64) -> String) ->
         return None;
     }
     if let Some(step) = equal_steps(values) {
-        return Some(format!("equal steps of {}, not equal ratios", text(step)));
+        return Some(format!(
+            "equal differences of {}, not equal ratios",
+            text(step)
+        ));
     }
     let off = plate
         .steps
@@ -313,9 +345,9 @@ fn suspect_words(plate: &Plate, text: &impl Fn(f64) -> String) -> String {
         ) {
             let missing = libm::round(*ratios) as i32 - 1;
             let steps = if missing == 1 {
-                "a step seems"
+                "a value seems"
             } else {
-                "steps seem"
+                "values seem"
             };
             words.push(format!(
                 "{steps} missing between {} and {}",
@@ -325,50 +357,8 @@ fn suspect_words(plate: &Plate, text: &impl Fn(f64) -> String) -> String {
         }
     }
     if words.is_empty() {
-        "nothing: every step is within 6 % of the series".into()
+        "nothing: every value is within 6 % of the series".into()
     } else {
         words.join("; ")
     }
-}
-
-fn draw(plate: &Plate, text: &impl Fn(f64) -> String) -> Drawing {
-    let mut d = Drawing::new(
-        "Steps of the plate on a scale of equal ratios, the series under them",
-        false,
-    );
-    let place = |value: f64| {
-        40.0 * libm::log(value / plate.steps.first().map_or(1.0, |step| step.fitted))
-            / libm::log(plate.ratio)
-    };
-    for step in &plate.steps {
-        let pen = if step.off.abs() > OFF {
-            Pen::Mark
-        } else {
-            Pen::Object
-        };
-        let (x, fitted) = (place(step.value), place(step.fitted));
-        d.path(pen, false, &[pt(x, 0.0), pt(x, 30.0)]);
-        d.path(Pen::Thin, false, &[pt(fitted, 0.0), pt(fitted, -15.0)]);
-    }
-    if let (Some(first), Some(last)) = (plate.steps.first(), plate.steps.last()) {
-        d.path(
-            Pen::Centre,
-            false,
-            &[
-                pt(place(first.value) - 10.0, 0.0),
-                pt(place(last.value) + 10.0, 0.0),
-            ],
-        );
-        d.text(pt(place(first.value), 42.0), text(first.value));
-        d.text(pt(place(last.value), 42.0), text(last.value));
-        for step in plate
-            .steps
-            .iter()
-            .filter(|step| step.off.abs() > OFF)
-            .take(2)
-        {
-            d.text(pt(place(step.value), 42.0), text(step.value));
-        }
-    }
-    d
 }

@@ -14,6 +14,8 @@ pub(super) static SHEET: Sheet = Sheet {
     words: &[
         "trip",
         "trip dog",
+        "trip rod",
+        "table stop",
         "overrun",
         "stop",
         "feed trip",
@@ -33,7 +35,7 @@ pub(super) static SHEET: Sheet = Sheet {
                 choice("stops", "found from stops at two feeds"),
             ],
         ),
-        Field::quantity("delay", "From trip to stop", Kind::Time, &[&SECOND])
+        Field::quantity("delay", "Time from trip to stop", Kind::Time, &[&SECOND])
             .example("0.2 s")
             .preset("0.2 s")
             .range(0.0, 10.0, "what a clutch takes to let go")
@@ -66,12 +68,12 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::of("overrun", "Runs on past the trip", Kind::Length),
         Res::of("trip-at", "Trip must act at", Kind::Length),
         Res::of("mean", "Trial stops, mean", Kind::Length),
-        Res::of("spread", "Trial stops, furthest apart", Kind::Length),
+        Res::of("spread", "Trial stops, farthest apart", Kind::Length),
         Res::of("deviation", "Standard deviation of a stop", Kind::Length),
         Res::of("next-low", "Next stop, from", Kind::Length),
         Res::of("next-high", "Next stop, to", Kind::Length),
         Res::of("move-dog", "Move the dog by", Kind::Length),
-        Res::of("delay-found", "From trip to stop", Kind::Time),
+        Res::of("delay-found", "Time from trip to stop", Kind::Time),
         Res::of("trip-found", "The dog trips at", Kind::Length),
     ],
     examples: &[
@@ -116,6 +118,9 @@ static NEXT: Source = Source::from_memory(
 );
 static TRADE: Source = Source::practice("Setting trip dogs");
 
+/// Past this overrun a dog is off its plunger before the table stands: 1 in, common practice.
+const LONG: Length = Length::from_inches(1.0);
+
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let (feed, coast): (FeedRate, Length) = (inp.get("feed")?, inp.get("coast")?);
     let from_stops = if inp.choice("by") == "stops" {
@@ -140,9 +145,14 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if let Some(found) = found {
         tell(&mut a, found);
         if let Some(wanted) = wanted {
-            a.line("move-dog", wanted - found.mean)
+            let by = wanted - found.mean;
+            a.line("move-dog", by)
                 .signed()
-                .says("Plus: toward larger figures. From the mean of the trials.");
+                .says(if by.abs() < found.deviation {
+                    "Less than a stop scatters by itself: leave the dog.".to_owned()
+                } else {
+                    format!("{} From the mean of the trials.", toward(by))
+                });
         }
     }
     if let Some((delay, at)) = from_stops {
@@ -153,9 +163,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .says("Where that line has no feed, less what it coasts.");
     }
     if let (Some(wanted), Some((_, at)), None) = (wanted, from_stops, found) {
-        a.line("move-dog", wanted - past - (at - coast))
-            .signed()
-            .says("Plus: toward larger figures. From where it trips now to where it must.");
+        let by = wanted - past - (at - coast);
+        a.line("move-dog", by).signed().says(format!(
+            "{} From where it trips now to where it must.",
+            toward(by)
+        ));
     }
     a.work(|w| {
         if from_stops.is_some() {
@@ -176,10 +188,26 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         work(inp, w, (feed, delay, coast), past, found);
     });
     a.draw(|| draw(inp, past, wanted, found));
-    a.stop("trust-trip", "Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on furthest: never take a trip dog for a guard.");
+    a.stop("trust-trip", "Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on farthest: never take a trip dog for a guard.");
+    if past > LONG {
+        a.note(
+            "long-overrun",
+            "So long an overrun",
+            format!("It runs on {} past the trip, longer than most dogs stay on their plunger: leave that much travel clear before anything solid, or feed slower.", inp.show(past)),
+        );
+    }
     a.note("trip-limit", "What limits it", "The spread of the delay, not its mean, limits how well a stop repeats. Work to a dead stop by hand where it matters.");
     a.source(&TRADE);
     Ok(a)
+}
+
+/// Which way the dog is to go.
+fn toward(by: Length) -> &'static str {
+    match by {
+        by if by > Length::ZERO => "Toward larger figures.",
+        by if by < Length::ZERO => "Toward smaller figures.",
+        _ => "It stands right.",
+    }
 }
 
 fn stops(inp: &Inputs) -> Vec<(FeedRate, Length)> {

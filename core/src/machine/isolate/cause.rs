@@ -48,40 +48,29 @@ impl Cause {
             Self::Alone(_) => 0,
         }
     }
-    /// How likely it is beside the others before anything is tried: a share used only to rank what to try next.
-    pub(super) const fn weight(self) -> f64 {
-        match self {
-            Self::Alternative { .. } => 1.0,
-            Self::Common | Self::Neighbours { .. } => 0.25,
-            Self::Both { .. } | Self::Alone(_) => 0.05,
-        }
-    }
 }
 
-/// Single causes and what each touches, one for each distinct set; others that touch the same are listed with it.
-pub(super) fn singles(gearbox: &Gearbox) -> Vec<(Cause, Settings, Vec<Cause>)> {
-    let neighbours = gearbox
-        .stages()
-        .iter()
-        .enumerate()
-        .flat_map(|(stage, &count)| {
-            (1..count).map(move |high| Cause::Neighbours {
-                stage,
-                low: high - 1,
-            })
-        });
-    let alternatives = gearbox
+/// The parts that may be bad each by itself: alternatives of stages with a choice. A stage without a choice belongs to what all
+/// settings share.
+pub(super) fn parts(gearbox: &Gearbox) -> Vec<(Cause, Settings)> {
+    gearbox
         .alternatives()
-        .map(|(stage, at)| Cause::Alternative { stage, at });
-    let mut found: Vec<(Cause, Settings, Vec<Cause>)> = Vec::new();
-    for cause in core::iter::once(Cause::Common)
-        .chain(alternatives)
-        .chain(neighbours)
-    {
-        let touches = cause.touches(gearbox);
-        match found.iter_mut().find(|(_, own, _)| *own == touches) {
-            Some((_, _, same)) => same.push(cause),
-            None => found.push((cause, touches, Vec::new())),
+        .filter(|&(stage, _)| gearbox.stages().get(stage).is_some_and(|&count| count > 1))
+        .map(|(stage, at)| {
+            let cause = Cause::Alternative { stage, at };
+            (cause, cause.touches(gearbox))
+        })
+        .collect()
+}
+
+/// What two neighbouring alternatives of a stage share, where a set of causes has both: it touches the same settings.
+pub(super) fn shared(causes: &[Cause]) -> Vec<Cause> {
+    let mut found = Vec::new();
+    for cause in causes {
+        if let Cause::Alternative { stage, at } = *cause
+            && causes.contains(&Cause::Alternative { stage, at: at + 1 })
+        {
+            found.push(Cause::Neighbours { stage, low: at });
         }
     }
     found

@@ -1,19 +1,20 @@
 //! Which causes explain all marks? The smallest sets that fit exactly, then those with a mark against them.
 
-use super::cause::{boths, singles};
+use super::cause::{boths, parts, shared};
+use super::known::Known;
 use super::{Cause, Gearbox, Mark, Settings, split};
 
 /// The most causes together that are searched.
 pub const MOST_CAUSES: usize = 3;
 /// The most explanations that are kept.
-pub const MOST_EXPLANATIONS: usize = 12;
+pub const MOST_EXPLANATIONS: usize = 24;
 
 /// A set of causes, and how it fits.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Explanation {
     /// The causes together.
     pub causes: Vec<Cause>,
-    /// Other causes that touch the same settings as the only one: no setting tells them apart.
+    /// Other parts that touch the same settings: no setting tells them apart.
     pub same: Vec<Cause>,
     /// The settings that would run badly.
     pub bad: Settings,
@@ -28,7 +29,7 @@ pub enum Verdict {
     Nothing,
     /// All that was tried runs well.
     AllWell,
-    /// Every setting is tried and bad, or bad settings share no alternative and none runs well: the common train.
+    /// No setting runs well and no alternative is in all of them: what all settings share, or several alternatives at once.
     Common,
     /// One cause, or one smallest set, explains all marks.
     One,
@@ -51,14 +52,27 @@ pub struct Finding {
     pub exact: Vec<Explanation>,
     /// How many fit exactly with that number of causes.
     pub count: usize,
+    /// Beside what all settings share: two alternatives at once that explain all marks.
+    pub doubles: Vec<Explanation>,
     /// Single causes that fit but for a few marks, best first.
     pub near: Vec<Explanation>,
     /// Alternatives with a setting that runs well.
     pub cleared: Vec<(usize, usize)>,
+    /// Alternatives that are bad whatever else is: all beside it in some bad setting is cleared.
+    pub proven: Vec<(usize, usize)>,
     /// Alternatives that were tried, never well.
     pub suspects: Vec<(usize, usize)>,
     /// Alternatives in no setting that was tried.
     pub untried: Vec<(usize, usize)>,
+    /// Settings that run badly though all in them runs well elsewhere.
+    pub odd: Settings,
+}
+
+impl Finding {
+    /// True where every alternative is cleared or proven bad.
+    pub fn is_whole(&self) -> bool {
+        self.untried.is_empty() && self.suspects.len() == self.proven.len()
+    }
 }
 
 /// Explains the marks, a mark a setting; missing ones are untested.
@@ -69,35 +83,36 @@ pub struct Finding {
 /// let marks: Vec<Mark> = (0..18).map(|n| if n % 9 < 3 { Mark::Noisy } else { Mark::Well }).collect();
 /// let found = explain(&gearbox, &marks);
 /// assert_eq!(found.exact[0].causes, [Cause::Alternative { stage: 0, at: 0 }]); // blocks of three: the first of the stage with spacing 3
+/// assert!(found.is_whole() && found.proven == [(0, 0)]);
 /// ```
 pub fn explain(gearbox: &Gearbox, marks: &[Mark]) -> Finding {
     let (bad, good) = split(marks);
     let (bad, good) = (bad & gearbox.all(), good & gearbox.all());
-    let tried = bad | good;
-    let sort = |wanted: &dyn Fn(Settings) -> bool| -> Vec<(usize, usize)> {
-        gearbox
-            .alternatives()
-            .filter(|&(stage, at)| wanted(gearbox.using(stage, at)))
-            .collect()
-    };
-    let mut finding = Finding {
-        verdict: Verdict::Nothing,
-        exact: Vec::new(),
-        count: 0,
-        near: Vec::new(),
-        cleared: sort(&|uses| uses & good != 0),
-        suspects: sort(&|uses| uses & good == 0 && uses & bad != 0),
-        untried: sort(&|uses| uses & tried == 0),
-    };
+    let known = Known::new(gearbox, bad, good);
+    let mut finding = sorted(gearbox, &known, bad, good);
     if bad == 0 {
         if good != 0 {
             finding.verdict = Verdict::AllWell;
         }
         return finding;
     }
-    let pool = singles(gearbox);
-    finding.exact = smallest(&pool, bad, good);
+    let pool = parts(gearbox);
+    let mut found = smallest(&pool, bad, good);
+    let alone = found.first().is_some_and(|one| one.causes.len() == 1);
+    if good == 0 {
+        // nothing runs well: what all settings share explains it too, and by itself
+        let common = explanation(vec![Cause::Common], gearbox.all());
+        if !alone {
+            finding.doubles = core::mem::take(&mut found);
+            finding
+                .doubles
+                .retain(|one| one.causes.len() == 2 && one.bad != gearbox.all());
+        }
+        found.push(common);
+    }
+    finding.exact = found;
     finding.verdict = match finding.exact.as_slice() {
+        [] if known.odd == 0 => Verdict::Contradiction,
         [] => unpaired(gearbox, bad, good, &mut finding.exact),
         [only] if only.causes == [Cause::Common] => Verdict::Common,
         [_] => Verdict::One,
@@ -105,14 +120,48 @@ pub fn explain(gearbox: &Gearbox, marks: &[Mark]) -> Finding {
     };
     finding.count = finding.exact.len();
     finding.exact.truncate(MOST_EXPLANATIONS);
-    finding.near = near(&pool, bad, good);
+    finding.near = near(&pool, gearbox.all(), bad, good);
     if !finding.exact.is_empty() {
-        // where a pair fits, a shift that nearly does is no news
-        finding
-            .near
-            .retain(|one| matches!(one.causes.as_slice(), [Cause::Alternative { .. }]));
+        // where something fits, a train that all share nearly fits is no news
+        let pair = |one: &Explanation| matches!(one.causes.as_slice(), [Cause::Alternative { .. }]);
+        finding.near.retain(pair);
     }
     finding
+}
+
+/// The alternatives by what is known of each.
+fn sorted(gearbox: &Gearbox, known: &Known, bad: Settings, good: Settings) -> Finding {
+    let sort = |wanted: &dyn Fn(Settings) -> bool| -> Vec<(usize, usize)> {
+        gearbox
+            .alternatives()
+            .filter(|&(stage, at)| wanted(gearbox.using(stage, at)))
+            .collect()
+    };
+    let proven = known.proven().filter_map(|cause| match cause {
+        Cause::Alternative { stage, at } => Some((stage, at)),
+        _ => None,
+    });
+    Finding {
+        verdict: Verdict::Nothing,
+        exact: Vec::new(),
+        count: 0,
+        doubles: Vec::new(),
+        near: Vec::new(),
+        cleared: sort(&|uses| uses & good != 0),
+        proven: proven.collect(),
+        suspects: sort(&|uses| uses & good == 0 && uses & bad != 0),
+        untried: sort(&|uses| uses & (bad | good) == 0),
+        odd: known.odd,
+    }
+}
+
+fn explanation(causes: Vec<Cause>, bad: Settings) -> Explanation {
+    Explanation {
+        same: shared(&causes),
+        causes,
+        bad,
+        against: 0,
+    }
 }
 
 /// Fits: bad wherever badly marked, nowhere where well marked.
@@ -120,80 +169,46 @@ const fn fits(touches: Settings, bad: Settings, good: Settings) -> bool {
     bad & !touches == 0 && touches & good == 0
 }
 
-type Pool = [(Cause, Settings, Vec<Cause>)];
+type Pool = [(Cause, Settings)];
 
-/// The exact sets of the fewest causes.
+/// The exact sets of the fewest alternatives, those that one shared part explains as well first.
 fn smallest(pool: &Pool, bad: Settings, good: Settings) -> Vec<Explanation> {
-    let open: Vec<&(Cause, Settings, Vec<Cause>)> = pool
+    let open: Vec<(Cause, Settings)> = pool
         .iter()
-        .filter(|(_, touches, _)| touches & good == 0 && touches & bad != 0)
+        .filter(|(_, touches)| touches & good == 0 && touches & bad != 0)
+        .copied()
         .collect();
     let mut found: Vec<Explanation> = Vec::new();
     for size in 1..=MOST_CAUSES {
-        let mut chosen = Vec::new();
-        sets(&open, 0, size, 0, bad, &mut chosen, &mut found);
+        sets(&open, size, 0, bad, &mut Vec::new(), &mut found);
         if !found.is_empty() {
             break;
         }
     }
-    // what a pair alone explains needs no shift beside it
-    let all = found.clone();
-    found.retain(|one| !all.iter().any(|other| simpler(other, one)));
-    crate::order::sort_by(&mut found, |a, b| cost(a).total_cmp(&cost(b)));
+    crate::order::sort_by_key(&mut found, |one| one.same.is_empty());
     found
 }
 
 fn sets(
-    open: &[&(Cause, Settings, Vec<Cause>)],
-    from: usize,
+    open: &Pool,
     size: usize,
     have: Settings,
     bad: Settings,
-    chosen: &mut Vec<usize>,
+    chosen: &mut Vec<Cause>,
     found: &mut Vec<Explanation>,
 ) {
-    for (index, (_, touches, _)) in open.iter().enumerate().skip(from) {
+    let mut rest = open;
+    while let Some(((cause, touches), after)) = rest.split_first() {
+        rest = after;
         let now = have | touches;
-        chosen.push(index);
+        chosen.push(*cause);
         if size > 1 {
-            sets(open, index + 1, size - 1, now, bad, chosen, found);
+            sets(after, size - 1, now, bad, chosen, found);
         } else if bad & !now == 0 {
-            let picked: Vec<_> = chosen.iter().filter_map(|&at| open.get(at)).collect();
-            let same = match picked.as_slice() {
-                [(_, _, same)] => same.clone(),
-                _ => Vec::new(),
-            };
-            found.push(Explanation {
-                causes: picked.iter().map(|(cause, ..)| *cause).collect(),
-                same,
-                bad: now,
-                against: 0,
-            });
+            found.push(explanation(chosen.clone(), now));
         }
         chosen.pop();
     }
-}
-
-/// True where `other` is `one` with a shift, or the common train, put down to a single alternative of it.
-fn simpler(other: &Explanation, one: &Explanation) -> bool {
-    other.bad != one.bad
-        && other.bad & !one.bad == 0
-        && cost(other) < cost(one)
-        && other.causes.len() == one.causes.len()
-        && one.causes.iter().all(|cause| {
-            !matches!(cause, Cause::Alternative { .. }) || other.causes.contains(cause)
-        })
-        && one
-            .causes
-            .iter()
-            .any(|cause| matches!(cause, Cause::Neighbours { .. }))
-}
-
-fn cost(one: &Explanation) -> f64 {
-    one.causes
-        .iter()
-        .map(|cause| 1.0 - libm::log2(cause.weight()))
-        .sum()
 }
 
 /// No set of pairs explains it: one setting alone, or two pairs where both are in.
@@ -203,21 +218,15 @@ fn unpaired(
     good: Settings,
     exact: &mut Vec<Explanation>,
 ) -> Verdict {
-    let explanation = |cause: Cause, touches: Settings| Explanation {
-        causes: vec![cause],
-        same: Vec::new(),
-        bad: touches,
-        against: 0,
-    };
     if bad.is_power_of_two() {
         let cause = Cause::Alone(bad.trailing_zeros() as usize);
-        exact.push(explanation(cause, bad));
+        exact.push(explanation(vec![cause], bad));
     }
     exact.extend(
         boths(gearbox)
             .into_iter()
             .filter(|&(_, touches)| fits(touches, bad, good))
-            .map(|(cause, touches)| explanation(cause, touches)),
+            .map(|(cause, touches)| explanation(vec![cause], touches)),
     );
     match (bad.count_ones(), exact.len()) {
         (_, 0) => Verdict::Contradiction,
@@ -227,24 +236,22 @@ fn unpaired(
 }
 
 /// Single causes with up to a third of the marks against them, that explain at least two bad marks.
-fn near(pool: &Pool, bad: Settings, good: Settings) -> Vec<Explanation> {
+fn near(pool: &Pool, all: Settings, bad: Settings, good: Settings) -> Vec<Explanation> {
     let marks = (bad | good).count_ones();
     let mut found: Vec<Explanation> = pool
         .iter()
-        .map(|(cause, touches, same)| Explanation {
-            causes: vec![*cause],
-            same: same.clone(),
-            bad: *touches,
+        .chain([&(Cause::Common, all)])
+        .map(|(cause, touches)| Explanation {
             against: (bad & !touches) | (touches & good),
+            ..explanation(vec![*cause], *touches)
         })
         .filter(|one| {
             let against = one.against.count_ones();
             against > 0 && against * 3 <= marks && (one.bad & bad).count_ones() >= 2
         })
         .collect();
-    crate::order::sort_by(&mut found, |a, b| {
-        let key = |one: &Explanation| one.against.count_ones();
-        key(a).cmp(&key(b)).then(cost(a).total_cmp(&cost(b)))
+    crate::order::sort_by_key(&mut found, |one| {
+        (one.against.count_ones(), one.causes == [Cause::Common])
     });
     found.truncate(4);
     found

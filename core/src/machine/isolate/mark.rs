@@ -8,17 +8,17 @@ pub enum Mark {
     /// Not tried yet.
     #[default]
     Untested,
-    /// Meshes well and runs well.
+    /// Goes into gear well and runs well.
     Well,
-    /// Slow to mesh.
+    /// Slow to go into gear.
     Slow,
-    /// Will not mesh.
+    /// Won't go into gear.
     NoMesh,
     /// Jumps out.
     JumpsOut,
     /// Noisy.
     Noisy,
-    /// Runs at a wrong rate.
+    /// Gives a wrong feed or speed.
     WrongRate,
 }
 
@@ -49,12 +49,12 @@ impl Mark {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Untested => "not tried",
-            Self::Well => "meshes well",
-            Self::Slow => "slow to mesh",
-            Self::NoMesh => "will not mesh",
+            Self::Well => "goes in well",
+            Self::Slow => "slow to go in",
+            Self::NoMesh => "won't go into gear",
             Self::JumpsOut => "jumps out",
             Self::Noisy => "noisy",
-            Self::WrongRate => "wrong rate",
+            Self::WrongRate => "wrong feed or speed",
         }
     }
     /// By its id.

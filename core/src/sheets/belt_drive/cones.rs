@@ -54,7 +54,7 @@ pub(super) fn cones(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), S
                 "driver",
                 "driven",
                 "spindle",
-                "spindle, cones changed about",
+                "spindle, cones swapped",
                 "belt length",
             ],
         );
@@ -123,7 +123,7 @@ fn new_step(
     else {
         return Err(inp.out_of_range(
             "wanted",
-            "no pair of pulleys gives this speed with this belt at these centres",
+            "no pair of pulleys gives this speed with this belt at these centers",
             "want a speed nearer to those of the cones, or change a fixed stage",
         ));
     };

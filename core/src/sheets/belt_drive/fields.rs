@@ -59,7 +59,7 @@ pub(super) static FIELDS: &[Field] = &[
         .optional(),
     Field::quantity(
         "centres",
-        "Between shafts, first pair",
+        "Center distance, first belt",
         Kind::Length,
         &[&INCH, &MM],
     )
@@ -90,7 +90,7 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("spindle", "Spindle", Kind::RotationalSpeed),
     Res::of("slowest", "Slowest", Kind::RotationalSpeed),
     Res::of("fastest", "Fastest", Kind::RotationalSpeed),
-    Res::of("ratio", "Turns out for a turn in", Kind::Number),
+    Res::of("ratio", "Ratio, output to input", Kind::Number),
     Res::of("belt-speed", "Belt speed, first pair", Kind::SurfaceSpeed),
     Res::of("length", "Belt length, first pair", Kind::Length),
     Res::of("wrap", "Wrap on the smaller pulley", Kind::Angle),

@@ -10,7 +10,7 @@ pub(super) static FIELDS: &[Field] = &[
         "Wanted",
         &[
             choice("move", "true move from the dial"),
-            choice("slack", "slack from two readings"),
+            choice("slack", "backlash from two readings"),
             choice("cut", "climb or conventional"),
         ],
     ),
@@ -43,7 +43,7 @@ pub(super) static FIELDS: &[Field] = &[
     .when(SLACK),
     length("one", "Dial, come to from below")
         .example("0.004 in")
-        .hint("Turning toward larger figures; it reads more than the other by the slack.")
+        .hint("Turning toward larger figures; it reads more than the other by the backlash.")
         .when(TWICE),
     length("other", "Dial, come to from above")
         .example("0.192 in")
@@ -63,9 +63,9 @@ pub(super) static FIELDS: &[Field] = &[
         .example("0.038 in")
         .when(SEEN)
         .monotonic(),
-    Field::quantity("slack", "Slack", Kind::Length, &[&INCH, &MM, &THOU])
+    Field::quantity("slack", "Backlash", Kind::Length, &[&INCH, &MM, &THOU])
         .example("0.012 in")
-        .range_in(0.0, 0.125, "past this it is a nut to renew")
+        .range_in(0.0, 0.125, "past this the nut is to be renewed")
         .hint("On the dial, from both directions at one place.")
         .when(&[when("ask", &["move", "cut"])])
         .measured(),
@@ -83,7 +83,10 @@ pub(super) static FIELDS: &[Field] = &[
         "Screw",
         &[
             choice("plain", "plain nut"),
-            choice("taken-up", "slack taken out: double nut or eliminator set"),
+            choice(
+                "taken-up",
+                "backlash taken out: double nut or eliminator set",
+            ),
         ],
     )
     .when(CLIMB),
@@ -102,14 +105,14 @@ pub(super) static FIELDS: &[Field] = &[
 
 pub(super) static RESULTS: &[Res] = &[
     Res::of("true-move", "Table moves", Kind::Length),
-    Res::of("lost", "Lost in the slack", Kind::Length),
+    Res::of("lost", "Lost in the backlash", Kind::Length),
     Res::of(
         "still",
         "Still to turn before the table moves",
         Kind::Length,
     ),
     Res::of("set-to", "Dial for the full move", Kind::Length),
-    Res::of("slack-found", "Slack", Kind::Length),
+    Res::of("slack-found", "Backlash", Kind::Length),
     Res::words("verdict", "Direction of feed"),
     Res::of(
         "bite",

@@ -69,7 +69,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.note(
         "order-gears",
         "Before you order gears",
-        "Measure the centre distance of the box first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
+        "Measure the center distance of the box first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
     );
     a.source(&SUM).source(&LIMITS).source(&TRADE);
     Ok(a)
@@ -150,7 +150,7 @@ fn sums(a: &mut Answer, found: &[SumSet], centre: &dyn Fn(u32) -> Option<Length>
     let table = a.table(
         "sums",
         "Tooth sums, nearest first",
-        &["sum", "gears", "farthest off", "centre distance"],
+        &["sum", "gears", "farthest off", "center distance"],
     );
     for (index, set) in found.iter().enumerate() {
         let cells = vec![
@@ -203,7 +203,7 @@ fn working(
         );
         if let Some(centre) = centre {
             w.step(
-                "Centre distance",
+                "Center distance",
                 &[
                     "a = m s \u{f7} 2".into(),
                     format!(

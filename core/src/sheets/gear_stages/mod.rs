@@ -10,12 +10,15 @@ use crate::sheet::*;
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "gear-stages",
-    revision: 2,
-    title: "Find the stages of a box",
-    question: "Which stages give this plate, and which gears give these ratios?",
+    revision: 3,
+    title: "Work out how a gearbox is laid out",
+    question: "Which levers and gear stages give this plate, and which gears give these ratios?",
     aside: "plate, or ratios",
     words: &[
         "gearbox",
+        "gear box",
+        "stages of a box",
+        "layout of a gearbox",
         "structure",
         "structural formula",
         "speed chart",
@@ -34,13 +37,13 @@ pub static SHEET: Sheet = Sheet {
     results: &[
         Res::words("structure", "Stages"),
         Res::stepped("plate-off", "Farthest off the plate", Kind::Share),
-        Res::stepped("found", "Structures found", Kind::Count),
-        Res::of("ratio", "Ratio from step to step", Kind::Number),
+        Res::stepped("found", "Layouts found", Kind::Count),
+        Res::of("ratio", "Ratio from setting to setting", Kind::Number),
         Res::stepped("range", "Widest stage, end to end", Kind::Number),
         Res::words("gears", "Gears, driver/driven"),
         Res::stepped("worst", "Farthest off a ratio", Kind::Share),
         Res::stepped("sum", "Tooth sum", Kind::Count),
-        Res::stepped("centre", "Centre distance", Kind::Length),
+        Res::stepped("centre", "Center distance", Kind::Length),
     ],
     examples: &[
         &[],
@@ -77,4 +80,4 @@ static SUM: Source = Source::from_memory(
     "Machine tool design texts",
     "tooth sum constant on fixed shafts of one module",
 );
-static TRADE: Source = Source::practice("Whole tooth numbers move a step by 2 to 5 %");
+static TRADE: Source = Source::practice("Whole tooth numbers move a speed or feed by 2 to 5 %");

@@ -9,6 +9,9 @@ use crate::sheet::*;
 /// Past this a structure does not give the plate, as a share.
 const MOST_OFF: f64 = 0.08;
 
+/// A range so near the customary one counts as within it: 1.26 nine times is 8.004.
+const ALIKE: f64 = 1.01;
+
 pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     match (inp.choice("box"), inp.choice("feed-follows")) {
         ("speeds", _) => tell::<RotationalSpeed>(inp, "spindle-steps", 8.0),
@@ -36,35 +39,14 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
             "enter one range of the box alone",
         ));
     }
-    if plate.windows(2).any(|two| matches!(two, [a, b] if a >= b)) {
-        return Err(Stop::fault(
-            field,
-            Reason::Conflict,
-            "a value is on the plate twice",
-            "enter each value once",
-        ));
+    // a value twice: two settings that round to it
+    let mut last = 0.0;
+    for value in &mut plate {
+        if *value <= last {
+            *value = last * (1.0 + 1e-6);
+        }
+        last = *value;
     }
-    let found = structures(&plate);
-    let fitting = found.iter().filter(|one| one.off <= MOST_OFF).count();
-    let Some(best) = found.first().filter(|one| one.off <= MOST_OFF) else {
-        let miss = found
-            .iter()
-            .map(|one| one.off)
-            .fold(f64::INFINITY, f64::min);
-        let says = if miss.is_finite() {
-            format!(
-                "no stages in series give these values: the nearest miss one by {} %",
-                libm::round(miss * 100.0)
-            )
-        } else {
-            format!(
-                "no stages of up to 12 places and {MOST_SETTINGS} settings give {} values",
-                plate.len()
-            )
-        };
-        let cure = "look for a misread, missing or doubled value; a worn plate is read with \u{201c}Read a worn plate\u{201d}";
-        return Err(Stop::fault(field, Reason::Conflict, says, cure));
-    };
     let ratio = common_ratio(&plate).unwrap_or(1.0);
     let widest = |one: &Structure| {
         one.groups
@@ -72,8 +54,32 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
             .map(|&group| group_range(group, ratio))
             .fold(1.0, f64::max)
     };
+    let all = structures(&plate);
+    let mut found: Vec<&Structure> = all.iter().filter(|one| one.off <= MOST_OFF).collect();
+    // a stage beyond what is customary comes after those that keep to it
+    crate::order::sort_by_key(&mut found, |one| widest(one) > most_range * ALIKE);
+    let fitting = found.len();
+    let Some(best) = found.first().copied() else {
+        let miss = all.iter().map(|one| one.off).fold(f64::INFINITY, f64::min);
+        let says = if miss.is_finite() {
+            format!(
+                "no stages in series give these values: the nearest miss one by {} %",
+                libm::round(miss * 100.0)
+            )
+        } else {
+            format!(
+                "no stages of up to 12 positions and {MOST_SETTINGS} settings give {} values",
+                plate.len()
+            )
+        };
+        let cure = "look for a misread, missing or doubled value; a worn plate is read with \u{201c}Read a worn plate\u{201d}";
+        return Err(Stop::fault(field, Reason::Conflict, says, cure));
+    };
     let mut a = inp.answer();
-    a.words("structure", name(&best.groups)).says("Places of each stage, in brackets how many steps of the plate one place moves. They may stand in any order on the shafts.");
+    a.words("structure", in_words(&best.groups)).says(format!(
+        "Written {}: positions of each stage, in brackets how many settings of the plate one position moves. The stages may stand in any order on the shafts.",
+        name(&best.groups)
+    ));
     a.line("plate-off", Share::from_fraction(best.off))
         .places(1, 1)
         .says("Of a plate value from the best products. Whole teeth explain 2 to 5 %.");
@@ -81,7 +87,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
         .says("Within 8 % of each plate value, a dozen at most.");
     a.line("ratio", Number::of(ratio))
         .says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
-    let inside = if widest(best) <= most_range + 1e-9 {
+    let inside = if widest(best) <= most_range * ALIKE {
         "within"
     } else {
         "over"
@@ -89,7 +95,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     a.line("range", Number::of(widest(best)))
         .places(1, 1)
         .says(format!(
-            "Fastest over slowest place: {inside} the customary {most_range}."
+            "Fastest over slowest position: {inside} the customary {most_range}."
         ));
     if !inp.quiet() {
         table(inp, &mut a, field, &found, &widest);
@@ -98,11 +104,33 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     a.draw(|| chart(best));
     a.note(
         "structure-unsure",
-        "Before you believe a structure",
-        "The plate alone can't tell which lever is which: shift one lever by one place and see how many steps the plate goes. Cones and tumblers give one long stage.",
+        "Before you believe a layout",
+        "The plate alone can't tell which lever is which: shift one lever by one position and see how many settings the plate goes. Cones and tumblers give one long stage.",
     );
     a.source(&STRUCTURE).source(&LIMITS).source(&TRADE);
     Ok(a)
+}
+
+/// As "3 × 2 positions, moving 1 and 3 settings".
+fn in_words(groups: &[Group]) -> String {
+    if let [one] = groups {
+        return format!("one lever or cone of {} positions", one.pairs);
+    }
+    let list = |number: &dyn Fn(&Group) -> usize| -> Vec<String> {
+        groups
+            .iter()
+            .map(|group| number(group).to_string())
+            .collect()
+    };
+    let moves = list(&|group| group.spacing);
+    let said = match moves.split_last() {
+        Some((last, most)) => format!("{} and {last}", most.join(", ")),
+        None => String::new(),
+    };
+    format!(
+        "{} positions, moving {said} settings",
+        list(&|group| group.pairs).join(" \u{d7} ")
+    )
 }
 
 /// As `2(1) × 3(2)`.
@@ -129,7 +157,7 @@ fn table(
     inp: &Inputs,
     a: &mut Answer,
     field: &'static str,
-    found: &[Structure],
+    found: &[&Structure],
     widest: &dyn Fn(&Structure) -> f64,
 ) {
     let table = a.table(
@@ -143,7 +171,7 @@ fn table(
             "widest stage",
         ],
     );
-    for (index, one) in found.iter().filter(|one| one.off <= MOST_OFF).enumerate() {
+    for (index, one) in found.iter().copied().enumerate() {
         let cells = vec![
             Value::words(name(&one.groups)),
             Value::of(Count::of(one.settings as f64)),
@@ -161,7 +189,7 @@ fn table(
             ],
         );
     }
-    table.note("Best fit first; within 2.5 % all count alike, then fewest repeats. Tap one to mark how its settings run.");
+    table.note("Best fit first; within 2.5 % all count alike, then fewest repeats. Past the customary range, and one stage alone, last. Tap one to mark how its settings run.");
 }
 
 fn working(inp: &Inputs, a: &mut Answer, best: &Structure, ratio: f64, count: usize) {
@@ -193,13 +221,13 @@ fn working(inp: &Inputs, a: &mut Answer, best: &Structure, ratio: f64, count: us
         }
         w.step(
             "Fit",
-            &["each place's factor is the mean over the settings that use it; off = plate \u{f7} product \u{2212} 1".into()],
+            &["each position's factor is the mean over the settings that use it; off = plate \u{f7} product \u{2212} 1".into()],
             &TRADE,
         );
     });
 }
 
-/// The speed chart: a line a shaft, a ray a place of a lever, steps of the plate upward.
+/// The speed chart: a line a shaft, a ray a position of a lever, settings of the plate upward.
 fn chart(best: &Structure) -> Drawing {
     let mut d = Drawing::new(
         format!(

@@ -5,7 +5,7 @@ use crate::machine::teeth::{MOST_ALTERNATIVES, TeethFault, Ways, read_stage};
 use crate::record::{FEED_STEP, FEEDS, FEEDS_TURN, FOLLOWS, SPEED_STEP, SPINDLE, TURN_FEED_STEP};
 use crate::sheet::*;
 
-/// Gear pairs of a stage: driver/driven, a space between places of the lever, x between pairs in series.
+/// Gear pairs of a stage: driver/driven, a space between positions of the lever, x between pairs in series.
 pub static GEARS: Call = Call {
     name: "list of gear pairs",
     read: said,
@@ -19,13 +19,13 @@ fn said(text: &str) -> Result<Said, CallFault> {
             let shown: String = part.chars().filter(char::is_ascii_graphic).collect();
             CallFault::Unknown {
                 says: format!("\u{201c}{shown}\u{201d} is no gear pair"),
-                cure: "write driver/driven, as 18/36, with a space between places of the lever"
+                cure: "write driver/driven, as 18/36, with a space between positions of the lever"
                     .into(),
             }
         }
         TeethFault::Many => CallFault::Unknown {
             says: format!(
-                "more than {MOST_ALTERNATIVES} places, or more than four pairs in series"
+                "more than {MOST_ALTERNATIVES} positions, or more than four pairs in series"
             ),
             cure: "enter fewer".into(),
         },
@@ -36,7 +36,7 @@ fn said(text: &str) -> Result<Said, CallFault> {
         call: parts.join(" "),
         reading: format!(
             "{count} {}, driver over driven",
-            if count == 1 { "place" } else { "places" }
+            if count == 1 { "position" } else { "positions" }
         ),
     })
 }
@@ -52,22 +52,22 @@ pub static FIELDS: &[Field] = &[
         .when(&[when("plate", &["feeds"])]),
     Field::rows("feed-steps", "Feeds on the plate", FEED_STEP, 2, 48)
         .example("0.5 ipm;1 ipm;2 ipm;4 ipm")
-        .hint("All of them, in any order.")
+        .hint("All of them, in any order; twice where two settings show one value.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
         .when(&[when("plate", &["feeds"]), when("feed-follows", &["own"])]),
-    Field::rows("feed-steps-turn", "Feeds on the plate, per turn", TURN_FEED_STEP, 2, 48)
+    Field::rows("feed-steps-turn", "Feeds on the plate, per rev", TURN_FEED_STEP, 2, 48)
         .example("0.002 ipr;0.004 ipr;0.008 ipr")
-        .hint("All of them, in any order.")
+        .hint("All of them, in any order; twice where two settings show one value.")
         .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
         .when(&[when("plate", &["feeds"]), when("feed-follows", &["spindle"])]),
     Field::rows("spindle-steps", "Speeds on the plate", SPEED_STEP, 2, 48)
         .example("70 rpm;110 rpm;175 rpm;270 rpm")
-        .hint("All of them, in any order.")
+        .hint("All of them, in any order; twice where two settings show one value.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE)
         .when(&[when("plate", &["speeds"])]),
     Field::rows("stages", "Stages of the box", STAGES, 1, 5)
         .example("5~2;2~1")
-        .hint("A row a lever or cluster, A first: how many places it has, and how many steps on the plate one place moves, or its gears."),
+        .hint("A row a lever or cluster, A first: how many positions it has, position 1 the slowest, and how many settings of the plate one position moves, or its gears."),
     Field::rows("marks", "How each setting runs", MARKS, 0, 72)
         .example("1~slow;2~well")
         .hint("Setting 1 is the slowest. Or tap the grid below.")
@@ -75,36 +75,34 @@ pub static FIELDS: &[Field] = &[
 ];
 
 static STAGES: &[Field] = &[
-    Field::count("places", "Places").example("3").range(
+    Field::count("places", "Positions").example("3").range(
         1.0,
         12.0,
-        "places of a lever, or gears of a cone",
+        "positions of a lever, or gears of a cone",
     ),
-    Field::count("spacing", "Steps apart")
+    Field::count("spacing", "Settings apart")
         .example("1")
-        .range(1.0, 36.0, "steps of a plate of 36")
+        .range(1.0, 36.0, "a plate of up to 36 settings")
         .optional(),
     Field::call("gears", "Gears, driver/driven", &GEARS)
         .example("18/36 27/27 36/18")
         .optional(),
 ];
 static MARKS: &[Field] = &[
-    Field::count("setting", "Setting").example("1").range(
-        1.0,
-        36.0,
-        "settings of a box that is searched",
-    ),
+    Field::count("setting", "Setting")
+        .example("1")
+        .range(1.0, 36.0, "a box of up to 36 settings"),
     Field::choice(
         "mark",
         "Runs",
         &[
             choice("untested", "not tried"),
-            choice("well", "meshes well"),
-            choice("slow", "slow to mesh"),
-            choice("no-mesh", "will not mesh"),
+            choice("well", "goes in well"),
+            choice("slow", "slow to go in"),
+            choice("no-mesh", "won't go into gear"),
             choice("jumps", "jumps out"),
             choice("noisy", "noisy"),
-            choice("rate", "wrong rate"),
+            choice("rate", "wrong feed or speed"),
         ],
     ),
 ];

@@ -5,14 +5,14 @@ use super::say;
 use crate::machine::isolate::Mark;
 use crate::sheet::*;
 
-/// Adds the grid: the columns are the places of one stage, the rows those of the others.
+/// Adds the grid: the columns are the positions of one stage, the rows those of the others.
 pub fn grid(a: &mut Answer, boxed: &Boxed, marks: &[Mark]) {
     let stages = boxed.gearbox.stages();
     let across = across(stages);
     let stage = |at: usize| stages.get(at).copied().unwrap_or(1);
     let others: Vec<usize> = (0..stages.len()).filter(|&at| Some(at) != across).collect();
     let mut rows: Vec<Vec<usize>> = vec![vec![0; stages.len()]];
-    // the last stage changes slowest, so that its places make blocks
+    // the last stage changes slowest, so that its positions make blocks
     for &other in others.iter().rev() {
         rows = rows
             .into_iter()
@@ -75,10 +75,10 @@ pub fn grid(a: &mut Answer, boxed: &Boxed, marks: &[Mark]) {
         }
         table.row(cells).taps(taps);
     }
-    table.note("Setting 1 is the slowest. A tap goes on: not tried, well, slow to mesh, will not mesh, jumps out, noisy, wrong rate.");
+    table.note("Setting 1 is the slowest. A tap goes on: not tried, goes in well, slow to go in, won't go into gear, jumps out, noisy, wrong feed or speed.");
 }
 
-/// The stage whose places are the columns: the widest of up to four places beside another stage.
+/// The stage whose positions are the columns: the widest of up to four beside another stage.
 fn across(stages: &[usize]) -> Option<usize> {
     if stages.iter().filter(|&&places| places > 1).count() < 2 {
         return None;

@@ -1,9 +1,16 @@
 //! Which part of a feed or speed box is bad? From how each setting runs, without opening it.
 
+mod advice;
 mod boxed;
 mod draw;
 mod fields;
+mod gears;
 mod grid;
+mod look;
+mod marks;
+mod order;
+mod plate;
+mod points;
 mod say;
 mod tell;
 
@@ -13,12 +20,22 @@ use crate::sheet::*;
 /// The sheet.
 pub static SHEET: Sheet = Sheet {
     id: "which-pair",
-    revision: 2,
-    title: "Find the bad pair in a box",
-    question: "Which pair is it?",
+    revision: 3,
+    title: "Find the bad gear pair",
+    question: "Which gears are at fault?",
     aside: "stages, how each setting runs",
     words: &[
         "gearbox",
+        "gear box",
+        "gears grinding",
+        "gear noise",
+        "growl",
+        "won't go into gear",
+        "does not mesh",
+        "feeds don't mesh",
+        "feed gearbox",
+        "bad pair",
+        "gear pair",
         "feed box",
         "speed box",
         "quick change",

@@ -1,11 +1,11 @@
-//! How are settings, places and causes called? In letters and numbers that stand on the grid.
+//! How are settings, positions and causes called? In letters and numbers that stand on the grid.
 
-use super::boxed::{Boxed, letter};
+use super::boxed::{Boxed, position};
 use crate::machine::isolate::{Cause, Explanation, Mark, Settings};
 
-/// "A2", a place of a lever.
+/// "A2", a position of a lever.
 pub fn place(stage: usize, at: usize) -> String {
-    format!("{}{}", letter(stage), at + 1)
+    position(stage, at)
 }
 
 /// "A2 (27/27)", with its gears where known.
@@ -17,7 +17,7 @@ pub fn gear(boxed: &Boxed, stage: usize, at: usize) -> String {
     }
 }
 
-/// The gears of a place, where known.
+/// The gears of a position, where known.
 pub fn ways(boxed: &Boxed, stage: usize, at: usize) -> Option<String> {
     Some(boxed.stages.get(stage)?.gears.as_ref()?.get(at)?.name())
 }
@@ -69,6 +69,48 @@ pub fn explanation(boxed: &Boxed, one: &Explanation) -> String {
     join(&names, " and ")
 }
 
+/// Explanations that fit alike: "A1, B1 or C1"; what all of them have is named once: "C1, with A2 or B3".
+pub fn several(boxed: &Boxed, all: &[Explanation], count: usize) -> String {
+    const MOST: usize = 6;
+    let more = |shown: usize| match count.saturating_sub(shown) {
+        0 => String::new(),
+        1 => ", or one more".to_owned(),
+        more => format!(", or one of {more} more"),
+    };
+    let first = all.first().map_or(&[][..], |one| one.causes.as_slice());
+    let held = |cause: &Cause| all.iter().all(|one| one.causes.contains(cause));
+    let in_all: Vec<Cause> = first.iter().copied().filter(held).collect();
+    let rest: Vec<Vec<String>> = all
+        .iter()
+        .take(MOST)
+        .map(|one| {
+            let own = one.causes.iter().filter(|cause| !in_all.contains(cause));
+            own.map(|&own| cause(boxed, own)).collect()
+        })
+        .collect();
+    if !in_all.is_empty() && rest.iter().all(|own| own.len() == 1) && count <= all.len() {
+        let names: Vec<String> = in_all.iter().map(|&own| cause(boxed, own)).collect();
+        let others: Vec<String> = rest.into_iter().flatten().collect();
+        return format!(
+            "{}, with {}{}",
+            names.join(" and "),
+            list(&others, "or"),
+            more(others.len())
+        );
+    }
+    let names: Vec<String> = all
+        .iter()
+        .take(MOST)
+        .map(|one| explanation(boxed, one))
+        .collect();
+    format!("{}{}", list(&names, "or"), more(names.len()))
+}
+
+/// "is" of one setting, "are" of several.
+pub const fn are(set: Settings) -> &'static str {
+    if set.is_power_of_two() { "is" } else { "are" }
+}
+
 /// "setting 3", "settings 3, 5 and 9".
 pub fn settings(set: Settings) -> String {
     let numbers: Vec<String> = (0..64)
@@ -112,10 +154,10 @@ pub const fn short(mark: Mark) -> &'static str {
         Mark::Untested => "not tried",
         Mark::Well => "well",
         Mark::Slow => "SLOW",
-        Mark::NoMesh => "NO MESH",
-        Mark::JumpsOut => "JUMPS",
+        Mark::NoMesh => "WON'T GO IN",
+        Mark::JumpsOut => "JUMPS OUT",
         Mark::Noisy => "NOISY",
-        Mark::WrongRate => "WRONG RATE",
+        Mark::WrongRate => "WRONG FEED",
     }
 }
 
@@ -123,14 +165,14 @@ pub const fn short(mark: Mark) -> &'static str {
 pub const fn look(mark: Mark) -> &'static str {
     match mark {
         Mark::Slow | Mark::NoMesh => {
-            "tooth ends or dogs burred, the fork or shift rod short of its place, a gear tight on its shaft"
+            "tooth ends or dogs burred, the fork or shift rod short of its position, a gear tight on its shaft"
         }
         Mark::JumpsOut => {
             "detent and its spring, dogs or tooth ends worn to a slope, end play of the shaft or the fork"
         }
-        Mark::Noisy => "tooth flanks, a chip between teeth, the bearing beside that gear",
+        Mark::Noisy => "tooth flanks, a chip between teeth, the bearings of that shaft",
         Mark::WrongRate => {
-            "a gear of another tooth count, a sheared key or pin, a lever that stands one place off"
+            "a gear of another tooth count, a sheared key or pin, a lever that stands one position off"
         }
         Mark::Untested | Mark::Well => "",
     }

@@ -1,20 +1,27 @@
 //! Does it feed what the plate says? Timed travel against the plate, with what the measuring itself can explain.
 
-use crate::machine::{
-    FeedCheck, Fineness, Setting, Timing, check_feeds, look_at_plate, travel_for,
-};
+mod tables;
+mod verdict;
+
+use crate::machine::{FeedCheck, Fineness, Setting, Timing, check_feeds, travel_for};
 use crate::quantity::units::{INCH, MINUTE, MM, SECOND};
-use crate::quantity::{Count, FeedRate, Kind, Length, Number, Share, Time};
+use crate::quantity::{
+    Count, FeedRate, Kind, Length, Number, Quantity, Share, Time, Unit, decimal, join, plain,
+};
 use crate::record::FEED_STEP;
 use crate::sheet::*;
 
-pub(super) static SHEET: Sheet = Sheet {
+/// The sheet.
+pub static SHEET: Sheet = Sheet {
     id: "feed-check",
-    revision: 2,
+    revision: 3,
     title: "Time the feeds",
     question: "Does the machine feed what its plate says?",
     aside: "plate, travel, seconds",
-    words: &["feed test", "true feed", "timed feed", "stopwatch", "belt slip", "feed rate check", "feed plate"],
+    words: &[
+        "feed test", "true feed", "timed feed", "stopwatch", "stop watch", "watch", "seconds", "belt slip", "feed rate check",
+        "feed plate", "feed slow", "slow feed", "fast feed", "does my feed match the plate", "backlash", "slack", "60 hz on 50 hz",
+    ],
     group: Group::Run,
     fields: &[
         Field::rows(
@@ -27,32 +34,32 @@ pub(super) static SHEET: Sheet = Sheet {
         .example("1 ipm~1 in~60.6 s;2 ipm~1 in~30.4 s")
         .hint("Plate setting, travel, seconds, and turns of the dial where the travel is one turn's."),
         Field::choice("read-on", "Travel read on", &[choice("table", "the table: rule or indicator"), choice("dial", "the dial")]),
-        Field::quantity("slack", "Slack of the screw", Kind::Length, &[&INCH, &MM])
+        Field::quantity("slack", "Backlash of the screw", Kind::Length, &[&INCH, &MM])
             .example("0.012 in")
             .preset("0 in")
-            .range(0.0, 25.0, "past this it is a nut to renew")
+            .range(0.0, 25.0, "past this the nut is to be renewed")
             .hint("0 where it was taken up before the watch was started.")
             .when(&[when("read-on", &["dial"])]),
-        Field::quantity("fine", "Travel read to", Kind::Length, &[&INCH, &MM]).seldom()
+        Field::quantity("fine", "Smallest reading", Kind::Length, &[&INCH, &MM]).seldom()
             .example("0.002 in")
             .preset("0.002 in")
             .range(0.0001, 2.0, "how finely a dial or rule reads"),
-        Field::quantity("watch", "Watch and thumb", Kind::Time, &[&SECOND]).seldom()
+        Field::quantity("watch", "Stopwatch error", Kind::Time, &[&SECOND]).seldom()
             .example("0.1 s")
             .preset("0.1 s")
             .range(0.001, 2.0, "0.1 s is usual for start and stop by one hand"),
-        Field::rows("feed-steps", "All steps of the plate", FEED_STEP, 2, 48).seldom()
+        Field::rows("feed-steps", "All feeds of the plate", FEED_STEP, 2, 48).seldom()
             .example("0.5 ipm;1 ipm;2 ipm;4 ipm;8 ipm")
-            .hint("To catch a setting that the plate does not have, and to name the step that a wrong one feeds.")
+            .hint("To catch a setting that the plate does not have, and to name the feed that a wrong one gives.")
             .filled_from_shop(ShopItem::FeedSteps)
             .optional(),
     ],
     results: &[
-        Res::of("factor", "Measured over plate, all settings", Kind::Number),
-        Res::of("factor-off", "All settings off the plate by", Kind::Share),
         Res::words("verdict", "What it says"),
+        Res::of("factor-off", "Common difference from the plate", Kind::Share),
+        Res::of("factor", "Measured over plate, all settings", Kind::Number),
         Res::of("worst", "Largest single difference from that", Kind::Share),
-        Res::of("travel-wanted", "Travel for 1 % at the fastest setting", Kind::Length),
+        Res::of("travel-wanted", "Travel needed to time within 1 %, fastest setting", Kind::Length),
     ],
     examples: &[
         &[("timings", "0.5 ipm~0.5 in~61.5 s;1 ipm~1 in~61.3 s;2 ipm~2 in~61.8 s;4 ipm~2 in~30.9 s;8 ipm~4 in~31 s")],
@@ -74,11 +81,15 @@ static TIMING: &[Field] = &[
     .range(0.1, 5000.0, "what a dial or rule shows")
     .example("1 in"),
     Field::quantity("time", "Seconds", Kind::Time, &[&SECOND, &MINUTE])
-        .range(1.0, 36_000.0, "under a second the thumb decides")
+        .range(
+            1.0,
+            36_000.0,
+            "under a second the thumb decides, past ten hours nobody waits",
+        )
         .example("30 s"),
     Field::count("turns", "Turns")
         .range(1.0, 1000.0, "whole turns of the dial past one line")
-        .example("5")
+        .example("1")
         .preset("1"),
 ];
 
@@ -90,34 +101,7 @@ static WATCH: Source = Source::read(
     "Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110",
     "abstract",
 );
-static TEETH: Source =
-    Source::practice("Whole tooth numbers move a step of a gear box by 2 to 5 %");
-
-/// What gives a common factor, and what it would be.
-static CAUSES: &[(f64, &str)] = &[
-    (50.0 / 60.0, "a motor for 60 Hz on 50 Hz"),
-    (60.0 / 50.0, "a motor for 50 Hz on 60 Hz"),
-    (
-        1.0435,
-        "a motor with no load: near 1800 rpm instead of 1725",
-    ),
-    (0.97, "a belt that slips, or a motor under load"),
-    (
-        0.5,
-        "a two-speed motor on its low speed, or half the pulley",
-    ),
-    (2.0, "a two-speed motor on its high speed"),
-    (1.016, "a metric screw read as inches (25.4 to 25)"),
-    (
-        1.0 / 1.016,
-        "an inch screw read as millimetres (25 to 25.4)",
-    ),
-    (25.4, "inches taken for millimetres: look at the units"),
-    (
-        1.0 / 25.4,
-        "millimetres taken for inches: look at the units",
-    ),
-];
+static TEETH: Source = Source::practice("Whole tooth numbers move a feed of a gearbox by 2 to 5 %");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
@@ -129,9 +113,24 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let steps: Vec<FeedRate> = inp.list("feed-steps");
     on_plate(inp, &timings, &steps)?;
     let check = check_feeds(&timings, fine).ok_or(Stop::Missing("timings"))?;
-    let off = Share::from_fraction(check.common - 1.0);
     let mut a = inp.answer();
-    let sure = Share::from_fraction(check.common_expanded);
+    lines(&mut a, inp, &check, fine);
+    tables::settings(&mut a, inp, &check, &steps);
+    tables::causes(&mut a, &check);
+    a.work(|w| work(inp, w, &timings, &check, fine));
+    a.draw(|| draw(inp, &check));
+    cautions(&mut a, inp, &check);
+    a.source(&GUM).source(&WATCH).source(&TEETH);
+    Ok(a)
+}
+
+fn lines(a: &mut Answer, inp: &Inputs, check: &FeedCheck, fine: Fineness) {
+    let (verdict, says) = verdict::verdict(inp, check);
+    a.words("verdict", verdict).says(says);
+    a.line("factor-off", Share::from_fraction(check.common - 1.0))
+        .places(1, 1)
+        .signed()
+        .says(verdict::way(check));
     a.line("factor", Number::of(check.common)).says(format!(
         "{}, sure to \u{b1}{} (about 95 %).",
         if check.settings.len() > 1 {
@@ -139,14 +138,22 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         } else {
             "Of one setting"
         },
-        share(sure)
+        share(Share::from_fraction(check.common_expanded))
     ));
-    a.line("factor-off", off)
-        .places(1, 1)
-        .signed()
-        .says("Plus: it feeds faster than the plate says.");
-    a.words("verdict", verdict(&check))
-        .says("Against twice the standard uncertainty of the measuring.");
+    if check.settings.len() > 1 {
+        worst(a, check);
+    }
+    let fastest = check
+        .settings
+        .iter()
+        .map(|one| one.feed)
+        .fold(FeedRate::ZERO, FeedRate::max);
+    a.line("travel-wanted", travel_for(fastest, fine, 0.01))
+        .says("So that the stopwatch alone is worth 1 %.")
+        .places(2, 0);
+}
+
+fn worst(a: &mut Answer, check: &FeedCheck) {
     let worst = check
         .settings
         .iter()
@@ -161,25 +168,16 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .says(
             "After the common factor is taken out. 2 to 5 % comes from whole tooth numbers alone.",
         );
-    let fastest = check
-        .settings
-        .iter()
-        .map(|one| one.feed)
-        .fold(FeedRate::ZERO, FeedRate::max);
-    a.line("travel-wanted", travel_for(fastest, fine, 0.01))
-        .says("So that the watch alone is worth 1 %.")
-        .places(2, 0);
-    table(&mut a, inp, &check, &steps);
-    causes(&mut a, &check);
-    a.work(|w| work(inp, w, &timings, &check, fine));
-    a.draw(|| draw(inp, &check));
+}
+
+fn cautions(a: &mut Answer, inp: &Inputs, check: &FeedCheck) {
     let once: Vec<&Setting> = check.settings.iter().filter(|one| one.count == 1).collect();
     match once.as_slice() {
         [] => {}
         [one] if check.settings.len() > 1 => {
             let says = format!(
                 "{} was timed once, which tells nothing of its own scatter. Time it three times where it matters.",
-                inp.show(one.plate)
+                plate_name(inp, one.plate)
             );
             a.note("single-timing", "A single timing", says);
         }
@@ -188,8 +186,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
     }
     a.stop("engage-feed", "Before you engage a feed", "Clear the table's way both ends, set the trip dogs well inside the stops, take the handles out of gear, and keep a hand at the stop.");
-    a.source(&GUM).source(&WATCH).source(&TEETH);
-    Ok(a)
 }
 
 fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
@@ -209,8 +205,8 @@ fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
             let mut fault = Fault::of(
                 "timings",
                 Reason::Conflict,
-                "the travel is shorter than the slack",
-                "time a longer run, or take the slack up first",
+                "the travel is shorter than the backlash",
+                "time a longer run, or take the backlash up first",
             );
             fault.at = Some((row.saturating_add(1), 2));
             return Err(fault.into());
@@ -224,7 +220,7 @@ fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
     Ok(timings)
 }
 
-/// Each timed setting must be a step of the plate, where the plate is given.
+/// Each timed setting must be a feed of the plate, where the plate is given.
 fn on_plate(inp: &Inputs, timings: &[Timing], steps: &[FeedRate]) -> Result<(), Stop> {
     let stray = timings
         .iter()
@@ -239,23 +235,51 @@ fn on_plate(inp: &Inputs, timings: &[Timing], steps: &[FeedRate]) -> Result<(), 
     let mut fault = Fault::of(
         "timings",
         Reason::Conflict,
-        format!("{} is not a step of the plate", inp.show(plate)),
+        format!("{} is not a feed of the plate", plate_name(inp, plate)),
         format!(
-            "give {}, the nearest step, or mend the steps of the plate",
-            inp.show(near)
+            "give {}, the nearest feed, or correct the feeds of the plate",
+            plate_name(inp, near)
         ),
     );
     fault.at = Some((row.saturating_add(1), 1));
     Err(fault.into())
 }
 
-/// The step nearest to a feed, by ratio.
+/// The feed of the plate nearest to this one, by ratio.
 fn nearest(feed: FeedRate, steps: &[FeedRate]) -> Option<FeedRate> {
     let far = |step: &FeedRate| libm::log(*step / feed).abs();
     steps
         .iter()
         .copied()
         .min_by(|a, b| far(a).total_cmp(&far(b)))
+}
+
+/// The unit in which the plate's settings were typed.
+fn plate_unit(inp: &Inputs) -> &'static Unit {
+    let first = match inp.input("timings") {
+        Some(Input::Rows(rows)) => rows.first().and_then(|row| row.first()),
+        _ => None,
+    };
+    match first {
+        Some(Some(Input::Quantity { unit, .. })) => unit,
+        _ => inp.unit_of::<FeedRate>(),
+    }
+}
+
+/// A setting of the plate as it stands there, without its unit.
+fn plate_text(inp: &Inputs, feed: FeedRate) -> String {
+    let unit = plate_unit(inp);
+    let text = plain(feed.base(), unit);
+    if text.len() > 6 {
+        decimal(feed.base(), unit, 2)
+    } else {
+        text
+    }
+}
+
+/// A setting of the plate as it stands there: "37.5 mm/min".
+fn plate_name(inp: &Inputs, feed: FeedRate) -> String {
+    join(&plate_text(inp, feed), plate_unit(inp))
 }
 
 fn plural(count: usize) -> &'static str {
@@ -266,149 +290,6 @@ fn share(share: Share) -> String {
     Value::of(share)
         .places(1, 1)
         .text_with_unit(crate::quantity::System::Inch)
-}
-
-fn verdict(check: &FeedCheck) -> String {
-    let all_off = (check.common - 1.0).abs() > check.common_expanded;
-    let singles: Vec<&Setting> = check
-        .settings
-        .iter()
-        .filter(|one| is_single(one, check))
-        .collect();
-    let many = check.settings.len() > 1;
-    let off = check.settings.iter().any(Setting::is_off);
-    let words = match (all_off && many, singles.is_empty()) {
-        (_, false) if check.settings.len() == 2 => {
-            "the two settings disagree: time a third to tell which is off"
-        }
-        (true, true) => {
-            "every setting is off by the same factor: look before the box, at motor and belt"
-        }
-        (true, false) => {
-            "all are off by a factor, and single settings beside it: motor or belt first, then those settings"
-        }
-        (false, false) => "single settings are off: look at the gears of those settings",
-        (false, true) if !off && many => {
-            "it feeds what the plate says, as far as this measuring can tell"
-        }
-        (false, true) if !off => "no difference that measuring would not explain",
-        (false, true)
-            if many
-                || check
-                    .settings
-                    .iter()
-                    .all(|one| one.off.abs() <= 0.05 + one.expanded) =>
-        {
-            "off by more than measuring explains, but no more than whole tooth numbers do"
-        }
-        (false, true) => {
-            "this setting is off by more than measuring and whole tooth numbers explain"
-        }
-    };
-    words.into()
-}
-
-/// Off by more than measuring and whole tooth numbers explain.
-fn is_single(one: &Setting, check: &FeedCheck) -> bool {
-    check.settings.len() > 1
-        && one.off_common.abs() > 0.05 + libm::hypot(one.expanded, check.common_measured)
-}
-
-fn table(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRate]) {
-    let plates: Vec<f64> = check
-        .settings
-        .iter()
-        .map(|one| one.plate.in_per_min())
-        .collect();
-    let ratio = look_at_plate(&plates).map(|plate| plate.ratio);
-    let columns = &[
-        "plate",
-        "true feed",
-        "off",
-        "explained",
-        "left over",
-        "reads as",
-    ];
-    let table = a.table("settings", "Setting by setting", columns);
-    for one in &check.settings {
-        let single = is_single(one, check);
-        // what the setting would feed with the common factor taken out, against the whole plate
-        let alone = one.plate * (1.0 + one.off_common);
-        let other =
-            nearest(alone, steps).filter(|step| single && (alone / *step - 1.0).abs() <= 0.06);
-        let swapped = |factor: f64| ((1.0 + one.off) / factor - 1.0).abs() <= 0.06;
-        let reads = match ratio {
-            _ if swapped(25.4) || swapped(1.0 / 25.4) => "inches and mm mixed up?".into(),
-            _ if other.is_some() => {
-                other.map_or_else(String::new, |step| format!("the step {}", inp.show(step)))
-            }
-            Some(ratio) if single => {
-                let steps = libm::round(libm::log(1.0 + one.off_common) / libm::log(ratio)) as i32;
-                match steps {
-                    0 => "off".to_owned(),
-                    n => format!(
-                        "{} step{} {}",
-                        n.unsigned_abs(),
-                        plural(n.unsigned_abs() as usize),
-                        if n > 0 { "up" } else { "down" }
-                    ),
-                }
-            }
-            _ if single => "off".into(),
-            _ if one.off_common.abs() > libm::hypot(one.expanded, check.common_measured) => {
-                "tooth numbers".into()
-            }
-            _ => "as the rest".into(),
-        };
-        let pct = |off: f64| Value::of(Share::from_fraction(off)).places(1, 1);
-        let cells = vec![
-            Value::of(one.plate),
-            Value::of(one.feed).places(3, 1),
-            pct(one.off).signed(),
-            pct(one.expanded),
-            pct(one.off_common).signed(),
-            Value::words(reads),
-        ];
-        table.row(cells).chosen(single);
-    }
-    table.note("Off: against the plate. Explained: by measuring, twice the standard uncertainty, about 95 %. Left over: when the common factor is taken out.");
-}
-
-fn causes(a: &mut Answer, check: &FeedCheck) {
-    if (check.common - 1.0).abs() <= check.common_expanded || check.settings.len() < 2 {
-        return;
-    }
-    let reach = 0.03 + check.common_expanded;
-    let mut near: Vec<(f64, f64, &str)> = CAUSES
-        .iter()
-        .map(|(factor, words)| ((check.common / factor - 1.0).abs(), *factor, *words))
-        .filter(|(off, ..)| *off <= reach)
-        .collect();
-    crate::order::sort_by(&mut near, |a, b| a.0.total_cmp(&b.0));
-    let table = a.table(
-        "causes",
-        "What gives such a factor",
-        &["cause", "factor", "off the one found"],
-    );
-    for (_, factor, words) in near {
-        let off = Value::of(Share::from_fraction(check.common / factor - 1.0))
-            .places(1, 1)
-            .signed();
-        table.row(vec![
-            Value::words(words),
-            Value::of(Number::of(factor)),
-            off,
-        ]);
-    }
-    let pulley = vec![
-        Value::words("a pulley of another size than was meant, on motor or box"),
-        Value::of(Number::of(check.common)),
-        Value::of(Share::from_fraction(0.0)).places(1, 1).signed(),
-    ];
-    table.row(pulley);
-    table.note(
-        "Within 3 %, nearest first; a pulley gives any factor. A place to look, not a proof.",
-    );
 }
 
 fn work(inp: &Inputs, w: &mut Work, timings: &[Timing], check: &FeedCheck, fine: Fineness) {
@@ -488,7 +369,7 @@ fn draw(inp: &Inputs, check: &FeedCheck) -> Drawing {
     d.path(Pen::Centre, false, &[pt(low, low), pt(high, high)]);
     let size = (high - low) / 60.0;
     for one in &check.settings {
-        let pen = if is_single(one, check) {
+        let pen = if verdict::is_single(one, check) {
             Pen::Mark
         } else {
             Pen::Object
