@@ -60,7 +60,7 @@ pub static SHEET: Sheet = Sheet {
         &[&INCH, &MM, &THOU, &TENTH, &MICRON],
     )
     .example("7/16 in")
-    .hint("7/16, 1-21/64, 0.1878, 4.77 mm, 14 thou 5 tenths")
+    .hint("7/16, 1-21/64, 0.1878, 4.77 mm, 14 thou 5 tenths.")
     .range_mm(0.0, 100_000.0, "from nothing to 100 m")
     .measured()
     .monotonic()],
