@@ -102,7 +102,11 @@ fn every_spelling_with_every_tolerance_opens_for_ever() {
             .iter()
             .flat_map(|unit| unit.spellings.iter().copied())
             .collect();
-        let most = if *kind == Kind::Length { SIZES.len() } else { 9 };
+        let most = if *kind == Kind::Length {
+            SIZES.len()
+        } else {
+            9
+        };
         for size in SIZES.iter().take(most) {
             for tolerance in TOLERANCES {
                 // bare, and with each spelling of each unit; the tolerance in the size's unit and in the kind's first
