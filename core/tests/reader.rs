@@ -266,7 +266,7 @@ fn wrong_entries_are_named_in_plain_words() {
         (
             "O.25",
             "a letter stands where a digit belongs",
-            "is 0.25 meant?",
+            "write 0.25",
         ),
     ] {
         let fault = said("length", "length", text);
@@ -672,4 +672,12 @@ fn links_of_fields_with_tolerances_open_for_ever() {
         }
     }
     assert!(taken > 200, "{taken}");
+}
+
+#[test]
+fn steps_typed_as_on_a_plate_reach_the_proving_record() {
+    use benchslate_core::record::{Shop, ShopAction, proving::Plate};
+    let items = vec![("feed-steps".to_owned(), "1/2, 3/4, 1 3/8".to_owned())];
+    let shop = Shop::default().after(&ShopAction::Fill(System::Inch, items));
+    assert_eq!(Plate::of(&shop).feeds, ["1/2 ipm", "3/4 ipm", "1-3/8 ipm"]);
 }

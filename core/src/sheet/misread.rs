@@ -86,7 +86,7 @@ pub(super) fn read_fault(field: &'static Field, text: &str, fault: ReadFault) ->
             )
         }
         ReadFault::Meant { why, choice } => {
-            let cure = format!("is {} meant?", choice.text);
+            let cure = format!("write {}", choice.text);
             let mut fault = Fault::of(field.id, Reason::Unreadable, why, cure);
             fault.ways = vec![Way {
                 text: choice.text,

@@ -136,16 +136,13 @@ fn joined(
             (Some(gap), Some(last)) if free => joins(last, *gap, value),
             _ => None,
         };
-        match (mark, out.last_mut()) {
-            (Some(mark), Some(last)) => {
-                last.push_str(mark);
-                last.push_str(value);
-                free = false;
-            }
-            _ => {
-                out.push((*value).to_owned());
-                free = true;
-            }
+        if let (Some(mark), Some(last)) = (mark, out.last_mut()) {
+            last.push_str(mark);
+            last.push_str(value);
+            free = false;
+        } else {
+            out.push((*value).to_owned());
+            free = true;
         }
     }
     out

@@ -63,7 +63,7 @@ fn letter_for_digit(call: &str) -> Option<CallFault> {
     let thread = found?.ok()?;
     Some(CallFault::Near {
         says: "a letter stands where a digit belongs".into(),
-        cure: format!("is {thread} meant?"),
+        cure: format!("write {thread}"),
         ways: vec![(thread.to_string(), thread.series.label().to_owned())],
     })
 }

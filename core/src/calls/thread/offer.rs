@@ -4,7 +4,7 @@
 use super::INCH;
 use crate::calls::CallFault;
 use crate::quantity::Length;
-use crate::standards::look_alike_threads::{LOOK_ALIKES, LookAlikeSeries};
+use crate::standards::look_alike_threads::{LOOK_ALIKES, LookAlike, LookAlikeSeries};
 use crate::standards::unified::UnifiedSize;
 use crate::thread::ThreadCall;
 
@@ -22,8 +22,13 @@ pub fn outside_series(
             "as a special thread, outside the series".into(),
         ));
     }
+    // 1-14 is no number 1, so the threads of that are of no use
+    let same = |size: &&&UnifiedSize| {
+        special.is_none_or(|uns| (uns.major - size.major()).abs() < Length::from_inches(0.0001))
+    };
     let of_size = sizes
         .iter()
+        .filter(same)
         .flat_map(|size| ThreadCall::all_of_unified(size));
     ways.extend(of_size.map(|thread| (thread.to_string(), thread.series.label().to_owned())));
     let mut cure = String::from(match (special, ways.len()) {
@@ -53,7 +58,7 @@ fn british(sizes: &[&'static UnifiedSize], tpi: f64) -> Option<String> {
         .find(|one| {
             whitworth(one.series) && same(one.major) && (one.pitch.tpi() - tpi).abs() < 0.01
         })
-        .map(|one| one.name())
+        .map(LookAlike::name)
 }
 
 /// The number of a call by number, whether it is marked as one, and whether a count follows: `#14-20` gives `14`.
