@@ -1,7 +1,7 @@
 //! What is offered where a well-formed inch call is none of the standard series: the special of that count, the threads of
 //! that size, and which old or British thread it may be?
 
-use super::INCH;
+use super::{INCH, calls_of};
 use crate::calls::CallFault;
 use crate::quantity::Length;
 use crate::standards::look_alike_threads::{LOOK_ALIKES, LookAlike, LookAlikeSeries};
@@ -26,16 +26,24 @@ pub fn outside_series(
     let same = |size: &&&UnifiedSize| {
         special.is_none_or(|uns| (uns.major - size.major()).abs() < Length::from_inches(0.0001))
     };
-    let of_size = sizes
+    let of_size: Vec<ThreadCall> = sizes
         .iter()
         .filter(same)
-        .flat_map(|size| ThreadCall::all_of_unified(size));
-    ways.extend(of_size.map(|thread| (thread.to_string(), thread.series.label().to_owned())));
-    let mut cure = String::from(match (special, ways.len()) {
-        (_, 0) => "look at the size and the count",
-        (Some(_), _) => "take it as a special, or one of that size",
-        (None, _) => "take one of that size",
-    });
+        .flat_map(|size| ThreadCall::all_of_unified(size))
+        .collect();
+    let mut cure = if of_size.is_empty() {
+        String::from("look at the size and the count")
+    } else {
+        format!("they have {}", calls_of(&of_size).join(", "))
+    };
+    if let Some(uns) = special {
+        cure.push_str(&format!("; a special is called {uns}"));
+    }
+    ways.extend(
+        of_size
+            .iter()
+            .map(|thread| (thread.to_string(), thread.series.label().to_owned())),
+    );
     if let Some(british) = british(sizes, tpi) {
         cure.push_str("; ");
         cure.push_str(&british);

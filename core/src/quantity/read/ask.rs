@@ -78,9 +78,9 @@ pub fn clear_in_metric(
         if tenth { size / 10.0 } else { size },
         &units::MM,
         if tenth {
-            "tenths of a millimetre"
+            "tenths of a millimeter"
         } else {
-            "millimetres"
+            "millimeters"
         },
     );
     Err(ReadFault::Ambiguous(vec![inch, metric]))
