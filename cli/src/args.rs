@@ -2,6 +2,7 @@
 
 use benchslate_core::link::system_of;
 use benchslate_core::quantity::System;
+use std::ffi::OsString;
 
 pub const HELP: &str = "\
 Benchslate in a terminal
@@ -10,7 +11,8 @@ Benchslate in a terminal
       --json          the answer as JSON; faults as JSON on standard error
       --units in|mm   system of units for results and bare numbers
       --shop FILE     a my-shop file, for a calculation that is started here by its id
-  benchslate --lines                         one link a line from standard input, one JSON object a line out
+  benchslate --lines                         one link a line from standard input, one JSON object a line out, each
+                                             as soon as the input waits; a blank or unreadable line gives its fault
   benchslate sheets [--json]                 every calculation with its fields and results
 
 Examples
@@ -37,6 +39,23 @@ pub enum Command {
     Sheets { json: bool },
     Lines(Options),
     One(Wanted, Options),
+}
+
+/// The arguments as text.
+///
+/// # Errors
+/// Names the argument that is no UTF-8.
+pub fn texts(args: impl Iterator<Item = OsString>) -> Result<Vec<String>, String> {
+    let text = |(at, arg): (usize, OsString)| {
+        arg.into_string().map_err(|arg| {
+            let shown: String = arg.to_string_lossy().chars().take(60).collect();
+            format!(
+                "argument {}, \u{201c}{shown}\u{201d}, is not UTF-8 text; type it in UTF-8",
+                at.saturating_add(1)
+            )
+        })
+    };
+    args.enumerate().map(text).collect()
 }
 
 pub fn parse(mut args: impl Iterator<Item = String>) -> Result<Command, String> {

@@ -45,12 +45,20 @@ fn state(state: &State) -> &'static str {
     }
 }
 
-/// The unrounded number in a unit: the plain decimal where it says the same, else all bits.
+/// The number in a unit, not rounded to what is shown but to what is kept: lengths to 0.1 nm, the rest to 12 figures. Put
+/// back into a field it reads to the same.
 fn number(base: f64, unit: &'static Unit) -> Value {
     let exact = unit.from_base(base);
-    let plain = plain(base, unit).parse::<f64>().unwrap_or(exact);
-    let same = (plain - exact).abs() <= 4.0 * f64::EPSILON * exact.abs();
-    json!(if same { plain } else { exact })
+    json!(plain(base, unit).parse::<f64>().unwrap_or(exact))
+}
+
+/// Both ends, the smaller number first: threads per inch run against the pitch.
+fn ends(one: f64, other: f64, unit: &'static Unit) -> (Value, Value) {
+    if unit.from_base(one) > unit.from_base(other) {
+        (number(other, unit), number(one, unit))
+    } else {
+        (number(one, unit), number(other, unit))
+    }
 }
 
 fn line(ran: &Ran, line: &Line, system: System) -> Value {
@@ -61,8 +69,9 @@ fn line(ran: &Ran, line: &Line, system: System) -> Value {
         object.insert("value".into(), number(base, unit));
         object.insert("unit".into(), json!(unit.symbol));
         if let Some((low, high)) = line.band {
-            object.insert("low".into(), number(low, unit));
-            object.insert("high".into(), number(high, unit));
+            let (low, high) = ends(low, high, unit);
+            object.insert("low".into(), low);
+            object.insert("high".into(), high);
             object.insert("band".into(), json!(line.band_says));
         }
         let spread = ran
@@ -70,8 +79,9 @@ fn line(ran: &Ran, line: &Line, system: System) -> Value {
             .as_ref()
             .and_then(|spread| spread.lines.iter().find(|one| one.id == line.id));
         if let Some(spread) = spread.filter(|spread| spread.low < spread.high) {
-            object.insert("spread_low".into(), number(spread.low, unit));
-            object.insert("spread_high".into(), number(spread.high, unit));
+            let (low, high) = ends(spread.low, spread.high, unit);
+            object.insert("spread_low".into(), low);
+            object.insert("spread_high".into(), high);
             object.insert("driver".into(), json!(spread.driver));
         }
         object.insert("exact".into(), json!(line.exact));
@@ -185,7 +195,9 @@ fn powers(ran: &Ran, object: &mut Map<String, Value>) {
                     "x": number(jump.x, x), "from": number(jump.from, y), "to": number(jump.to, y) })).collect::<Vec<_>>(),
                 "below": turned.below.map(|side| json!({ "x": number(side.x, x), "gives": number(side.gives, y) })),
                 "above": turned.above.map(|side| json!({ "x": number(side.x, x), "gives": number(side.gives, y) })),
-                "reach": turned.reach.map(|(low, high)| [number(low, y), number(high, y)]),
+                "reach": turned.reach.map(|(low, high)| {
+                    y.map_or_else(|| [json!(low), json!(high)], |unit| ends(low, high, unit).into())
+                }),
             }),
         };
         object.insert("turned".into(), value);

@@ -88,7 +88,15 @@ fn write_line(ran: &Ran, line: &Line, system: System, out: &mut String) -> std::
     }
     writeln!(out)?;
     let show = |base: f64| line.value.with_base(base).text_with_unit(system);
-    if let Some((low, high)) = line.band {
+    // threads per inch run against the pitch: the smaller number stands first
+    let ends = |low: f64, high: f64| {
+        let turned = line
+            .value
+            .unit(system)
+            .is_some_and(|unit| unit.from_base(low) > unit.from_base(high));
+        if turned { (high, low) } else { (low, high) }
+    };
+    if let Some((low, high)) = line.band.map(|(low, high)| ends(low, high)) {
         writeln!(
             out,
             "  sources: {} to {}  {}",
@@ -102,11 +110,12 @@ fn write_line(ran: &Ran, line: &Line, system: System, out: &mut String) -> std::
         .as_ref()
         .and_then(|spread| spread.lines.iter().find(|one| one.id == line.id));
     if let Some(spread) = spread.filter(|spread| spread.low < spread.high) {
+        let (low, high) = ends(spread.low, spread.high);
         writeln!(
             out,
             "  with the \u{b1}: {} to {}, driven most by {}",
-            show(spread.low),
-            show(spread.high),
+            show(low),
+            show(high),
             spread.driver
         )?;
     }

@@ -86,7 +86,11 @@ fn many_lines_run_in_one_process_with_faults_in_place() {
         .iter()
         .map(|line| line["state"].as_str().unwrap())
         .collect();
-    assert_eq!(states, ["complete", "faulty", "faulty", "complete"]);
+    assert_eq!(
+        states,
+        ["complete", "faulty", "faulty", "faulty", "complete"]
+    );
+    assert_eq!(lines[2]["faults"][0]["text"], "this line is blank");
 }
 
 #[test]

@@ -109,9 +109,9 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
                     .iter()
                     .filter(|f| f.fault.is_some())
                     .filter_map(|f| form.sheet.field(f.id))
-                    .map(|f| f.label.to_ascii_lowercase())
+                    .map(|f| format!("the {} entry", f.label.to_ascii_lowercase()))
                     .collect();
-                html! { <p class="need">{ format!("No answer yet: look at {}.", names.join(", ")) }</p> }
+                html! { <p class="need">{ format!("No answer yet: check {}.", names.join(", ")) }</p> }
             }
         }
         State::Complete => Html::default(),

@@ -185,7 +185,9 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
         if fault.reason == Reason::Unfinished {
             return html! { <p class="read" {id}>{ sentence(&fault.says, place_of(field, fault)) }</p> };
         }
-        let example = fault.ways.is_empty() && !field.example.is_empty();
+        // the example of a list would take the place of all that was typed
+        let is_list = matches!(field.kind, FieldKind::Rows { .. });
+        let example = fault.ways.is_empty() && !is_list && !field.example.is_empty();
         return html! {
             <div class="fault" {id}>
                 { fault_words(field, fault) }

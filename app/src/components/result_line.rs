@@ -55,6 +55,10 @@ pub fn result_line(props: &ResultRow<'_>) -> Html {
         (unit, Some(alt)) => format!("{unit} \u{b7} {alt}"),
     };
     let span = |low: f64, high: f64| {
+        // threads per inch run against the pitch: the smaller number stands first
+        let unit = line.value.unit(props.system);
+        let turned = unit.is_some_and(|unit| unit.from_base(low) > unit.from_base(high));
+        let (low, high) = if turned { (high, low) } else { (low, high) };
         format!(
             "{} to {}",
             line.value.with_base(low).text(props.system),

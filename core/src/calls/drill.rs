@@ -4,7 +4,7 @@
 //! match, both are named and the reader chooses.
 
 use super::CallFault;
-use super::notation::{decimal, mixed, tidy, unknown as unknown_call, whole};
+use super::notation::{decimal, digits_meant, mixed, tidy, unknown as unknown_call, whole};
 use crate::quantity::{Length, units, with_unit};
 use crate::sheet::{Call, Said};
 use crate::standards::drills::{self, Drill, DrillSeries};
@@ -27,52 +27,68 @@ pub const EXPECTED: &str = "a drill, as #7, F, 13/64, 5.1 mm or .201";
 pub fn read(text: &str) -> Result<Drill, CallFault> {
     let unknown = || unknown_call(text, EXPECTED);
     let call = tidy(text).ok_or_else(unknown)?;
+    read_tidy(&call, text).map_err(|fault| match (&fault, digits_meant(&call)) {
+        (CallFault::Unknown { .. }, Some(digits)) => match read_tidy(&digits, text) {
+            Ok(drill) => CallFault::Near {
+                says: "a letter stands where a digit belongs".into(),
+                cure: format!("write {}", typed(drill)),
+                ways: vec![(typed(drill), drill.name())],
+            },
+            Err(_) => fault,
+        },
+        _ => fault,
+    })
+}
+
+fn read_tidy(call: &str, text: &str) -> Result<Drill, CallFault> {
+    let unknown = || unknown_call(text, EXPECTED);
     if call.is_empty() {
         return Err(CallFault::Empty);
     }
-    if matches!(call.as_str(), "#" | "NO" | "NO." | "LETTER" | "DRILL" | ".") || call.ends_with('/')
-    {
+    if matches!(call, "#" | "NO" | "NO." | "LETTER" | "DRILL" | ".") || call.ends_with('/') {
         return Err(CallFault::Unfinished);
     }
-    if let Some(rest) = after(&call, &["#", "NO.", "NUMBER ", "NO "]) {
+    if let Some(rest) = after(call, &["#", "NO.", "NUMBER ", "NO "]) {
         let wanted = whole(rest).ok_or_else(unknown)?;
         return drills::number(wanted).ok_or_else(|| CallFault::NotDefined {
             says: format!("there is no number {wanted} drill"),
             cure: "numbers run from #1 to #80 (ASME B94.11M)".to_owned(),
         });
     }
-    let letter = after(&call, &["LETTER "]).unwrap_or(&call);
+    let letter = after(call, &["LETTER "]).unwrap_or(call);
     if let (1, Some(first)) = (letter.len(), letter.chars().next())
         && first.is_ascii_alphabetic()
     {
         return drills::letter(first).ok_or_else(unknown);
     }
-    if let Some(front) = before(&call, &["MM"]) {
+    if let Some(front) = before(call, &["MM"]) {
         let size = Length::from_mm(decimal(front).ok_or_else(unknown)?);
-        return one_of(&call, by_mm(size).as_slice(), size);
+        return one_of(call, by_mm(size).as_slice(), size);
     }
-    let inch = before(&call, &["INCH", "IN.", "IN"]);
-    let front = inch.unwrap_or(&call).trim();
+    let inch = before(call, &["INCH", "IN.", "IN"]);
+    let front = inch.unwrap_or(call).trim();
     if front.contains('/') {
         let (over, under) = mixed(front).ok_or_else(unknown)?;
         let size = Length::from_inches(f64::from(over) / f64::from(under));
-        return one_of(&call, by_inch(size).as_slice(), size);
+        return one_of(call, by_inch(size).as_slice(), size);
     }
     let number = decimal(front).ok_or_else(unknown)?;
     let inches = Length::from_inches(number);
     if inch.is_some() {
-        return one_of(&call, by_inch(inches).as_slice(), inches);
+        return one_of(call, by_inch(inches).as_slice(), inches);
     }
-    let mut found = by_inch(inches)
-        .into_iter()
-        .chain(by_mm(Length::from_mm(number)))
-        .collect::<Vec<_>>();
+    let of_inches = by_inch(inches);
+    let of_mm = by_mm(Length::from_mm(number));
+    if let (None, Some(metric), true) = (of_inches, of_mm, number < LARGEST_BARE_INCH) {
+        return Err(inch_or_mm(number, metric));
+    }
+    let mut found = of_inches.into_iter().chain(of_mm).collect::<Vec<_>>();
     if let Some(numbered) = whole(front).and_then(drills::number) {
         found.push(numbered);
     }
     // No drill: a small bare number was most likely meant as inches.
     one_of(
-        &call,
+        call,
         &found,
         if number < 0.6 {
             inches
@@ -80,6 +96,26 @@ pub fn read(text: &str) -> Result<Drill, CallFault> {
             Length::from_mm(number)
         },
     )
+}
+
+/// Up to here a bare decimal may be meant in inches though no inch drill has it; above, as in 5.1, it is millimetres.
+const LARGEST_BARE_INCH: f64 = 1.5;
+
+/// `.3`: a drill of 0.3 mm, or one near 0.3 in?
+fn inch_or_mm(number: f64, metric: Drill) -> CallFault {
+    let mut ways = vec![(typed(metric), metric.name())];
+    let near = drills::nearest(Length::from_inches(number), 12).into_iter();
+    let inch = near
+        .filter(|drill| drill.series != DrillSeries::Metric)
+        .take(2);
+    ways.extend(inch.map(|drill| {
+        let size = with_unit(drill.diameter.mm(), &units::INCH, 4);
+        (
+            typed(drill),
+            format!("{size}, the nearest if inches are meant"),
+        )
+    }));
+    CallFault::Ambiguous(ways)
 }
 
 /// A field that takes a drill.

@@ -2,6 +2,7 @@
 
 pub mod drill;
 pub mod fit;
+pub(crate) mod named;
 pub(crate) mod notation;
 pub mod pin;
 pub mod thread;
@@ -28,6 +29,15 @@ pub enum CallFault {
         says: String,
         /// The nearest that is.
         cure: String,
+    },
+    /// As [`CallFault::NotDefined`], with what stands near to choose from.
+    Near {
+        /// What is not defined, and by which standard.
+        says: String,
+        /// What to do.
+        cure: String,
+        /// What to type, and what it is.
+        ways: Vec<(String, String)>,
     },
     /// Well formed, and the standard may define it, but our tables do not reach it.
     NoSource {

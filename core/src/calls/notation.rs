@@ -65,6 +65,33 @@ fn fraction(out: &mut String, text: &str) {
     out.push_str(text);
 }
 
+/// A tidied call with digits in place of the letters O, I and L that stand beside a digit, a dash or a bar; none where there
+/// is no such letter.
+pub(crate) fn digits_meant(call: &str) -> Option<String> {
+    let all: Vec<char> = call.chars().collect();
+    let beside = |at: Option<usize>| at.and_then(|at| all.get(at)).copied().unwrap_or(' ');
+    let out: String = all
+        .iter()
+        .enumerate()
+        .map(|(at, letter)| {
+            let digit = match letter {
+                'O' => '0',
+                'I' | 'L' => '1',
+                other => return *other,
+            };
+            let (before, after) = (beside(at.checked_sub(1)), beside(at.checked_add(1)));
+            let figure = |c: char| c.is_ascii_digit() || matches!(c, '.' | '/' | '-' | '#');
+            let alone = !before.is_ascii_alphabetic() && !after.is_ascii_alphabetic();
+            if alone && (figure(before) || figure(after)) {
+                digit
+            } else {
+                *letter
+            }
+        })
+        .collect();
+    (out != call).then_some(out)
+}
+
 /// A plain decimal, point or comma, without sign or exponent. A comma before three digits is refused:
 /// it might part thousands.
 pub(crate) fn decimal(text: &str) -> Option<f64> {

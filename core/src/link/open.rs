@@ -44,6 +44,8 @@ pub enum Note {
     BadEncoding(String),
     /// The link was made with another revision of the sheet.
     OtherRevision(u16),
+    /// The link names no revision, and the sheet has had several: it was typed by hand, or made with the first.
+    NoRevision,
 }
 
 impl Note {
@@ -51,16 +53,35 @@ impl Note {
     pub fn text(&self) -> String {
         match self {
             Self::UnknownKey(key, text) => {
-                format!("the link also says {key} = {text}, which this version does not know")
+                let cure = match (key.as_str(), system_meant(text)) {
+                    ("unit" | "units" | "system" | "u", Some(id)) => format!("; write u={id}"),
+                    ("u", None) => "; write u=in or u=mm".into(),
+                    _ => String::new(),
+                };
+                format!("the link also says {key} = {text}, which this version does not know{cure}")
             }
             Self::Twice(key) => format!("the link gives {key} twice; the first is taken"),
             Self::BadEncoding(piece) => format!("part of the link is damaged: {piece}"),
+            Self::NoRevision => {
+                "the link names no revision of this calculation; if it was kept from an older version, compare its figures before you rely on them".into()
+            }
             Self::OtherRevision(revision) => {
                 format!(
                     "figures or defaults have changed since this link was made (revision {revision}); compare before you rely on it"
                 )
             }
         }
+    }
+}
+
+/// The id of the system of units that a text most likely means.
+fn system_meant(text: &str) -> Option<&'static str> {
+    match text.trim().to_ascii_lowercase().as_str() {
+        "mm" | "metric" | "millimeter" | "millimetre" | "millimeters" | "millimetres" | "si" => {
+            Some("mm")
+        }
+        "in" | "inch" | "inches" | "imperial" | "us" => Some("in"),
+        _ => None,
     }
 }
 
@@ -123,7 +144,7 @@ fn read_query(sheet: &'static Sheet, query: &str) -> Opened {
         notes: Vec::new(),
     };
     let mut seen: Vec<&str> = Vec::new();
-    let mut revision = 1;
+    let mut revision: Option<u16> = None;
     for pair in query.split('&').filter(|pair| !pair.is_empty()) {
         let (key, raw) = pair.split_once('=').unwrap_or((pair, ""));
         if seen.contains(&key) {
@@ -143,7 +164,7 @@ fn read_query(sheet: &'static Sheet, query: &str) -> Opened {
             "u" => system_of(&text)
                 .map(|system| opened.entry.system = system)
                 .is_some(),
-            "rev" => text.parse().map(|number| revision = number).is_ok(),
+            "rev" => text.parse().map(|number| revision = Some(number)).is_ok(),
             "turn" => opened.asked.turn.replace(text.clone()).is_none(),
             "want" => opened.asked.want.replace(text.clone()).is_none(),
             "sweep" => opened.asked.sweep.replace(text.clone()).is_none(),
@@ -153,8 +174,12 @@ fn read_query(sheet: &'static Sheet, query: &str) -> Opened {
             opened.notes.push(Note::UnknownKey(key.to_owned(), text));
         }
     }
-    if revision != sheet.revision {
-        opened.notes.push(Note::OtherRevision(revision));
+    match revision {
+        None if sheet.revision != 1 => opened.notes.push(Note::NoRevision),
+        Some(revision) if revision != sheet.revision => {
+            opened.notes.push(Note::OtherRevision(revision));
+        }
+        _ => {}
     }
     opened
 }

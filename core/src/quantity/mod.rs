@@ -1,9 +1,11 @@
 //! Units as types, shop notation in, plain figures out. Uses nothing else of the core.
 
+mod about;
 mod digits;
 mod exact;
 mod fraction;
 mod kind;
+mod noun;
 mod print;
 mod read;
 mod spoken;
@@ -12,6 +14,8 @@ mod typed;
 mod unit;
 mod usual;
 
+pub use about::about;
+pub(crate) use about::about_digits;
 pub(crate) use digits::number;
 pub use exact::Exact;
 pub use fraction::{Fraction, nearest_fraction};

@@ -62,7 +62,7 @@ pub fn paper(digits: String) -> String {
 pub fn to_figures(base: f64, unit: &Unit, places: u8, figures: u8) -> (f64, u8) {
     let value = unit.from_base(base);
     let size = value.abs();
-    if figures == 0 || !size.is_finite() || size < 1e-12 || size > 1e15 {
+    if figures == 0 || !(1e-12..=1e15).contains(&size) {
         return (base, places);
     }
     // digits before the point

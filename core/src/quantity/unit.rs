@@ -194,6 +194,7 @@ pub mod units {
             LBF_IN: "in-lb", "in-lb", "inch-pounds", I, Linear(N_PER_LBF * 0.0254), 0,
                 ["inlb", "inlbs", "inlbf", "lbin", "lbsin", "lbfin", "inchpound", "inchpounds"];
             NEWTON_METRE: "Nm", "N·m", "newton meters", M, Linear(1.0), 1, ["nm", "newtonmetre", "newtonmetres", "newtonmeter", "newtonmeters"];
+            KGF_METRE: "kgf-m", "kgf·m", "kilogram meters", M, Linear(9.80665), 2, ["kgfm", "kgm", "kgfmetre", "kgfmeter"];
         }
         Stress {
             PSI: "psi", "psi", "p s i", I, Linear(MPA_PER_PSI), 0, ["psi", "lb/in2", "lbf/in2"];

@@ -59,11 +59,15 @@ mod fault;
 mod field;
 mod inputs;
 mod line;
+mod misread;
+mod range;
 mod read;
+mod rows;
 #[allow(clippy::module_inception)] // the room is named after what it holds
 mod sheet;
 mod show;
 mod source;
+mod split;
 mod table;
 mod value;
 

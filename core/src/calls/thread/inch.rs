@@ -1,6 +1,6 @@
 //! An inch thread: size, threads per inch, series and class in any of their orders.
 
-use super::{INCH, calls_of};
+use super::{INCH, calls_of, offer};
 use crate::calls::CallFault;
 use crate::calls::notation::{decimal, mixed, not_defined, whole};
 use crate::quantity::{Length, Pitch};
@@ -34,11 +34,7 @@ fn class_of(call: &str) -> (&str, Option<ThreadClass>) {
 pub fn inch(call: &str) -> Option<Result<ThreadCall, CallFault>> {
     let (body, class) = class_of(call);
     let (body, series) = series_of(body);
-    // The last dash parts the count, unless a fraction follows it (1-1/8) or there is none yet.
-    let (size_text, count) = match body.rsplit_once('-') {
-        Some((front, tail)) if !tail.contains('/') => (front.trim(), Some(tail.trim())),
-        _ => (body, None),
-    };
+    let (size_text, count) = parts_of(body);
     let size_text = size_text
         .trim_end_matches("INCH")
         .trim_end_matches("IN.")
@@ -65,14 +61,9 @@ pub fn inch(call: &str) -> Option<Result<ThreadCall, CallFault>> {
         )),
         ([], Some(ThreadSeries::Uns)) => special(&sizes, size_text, tpi, class)?,
         ([], _) => {
-            let near = sizes
-                .first()
-                .map_or_else(Vec::new, |size| calls_of(&ThreadCall::all_of_unified(size)));
-            Err(not_defined(
-                &body_name(size_text, count, series),
-                INCH,
-                &near,
-            ))
+            let uns = special(&sizes, size_text, tpi, class).and_then(Result::ok);
+            let what = body_name(size_text, count, series);
+            Err(offer::outside_series(&what, &sizes, tpi, uns))
         }
         (several, _) => Err(CallFault::Ambiguous(
             several
@@ -83,23 +74,64 @@ pub fn inch(call: &str) -> Option<Result<ThreadCall, CallFault>> {
     })
 }
 
+/// Size and threads per inch: the last dash parts them, unless a fraction follows it (1-1/8) or there is none yet; a cross
+/// or a space does it too (`1/4 x 20`, `1/4 20`).
+fn parts_of(body: &str) -> (&str, Option<&str>) {
+    let count = |text: &str| decimal(text.trim_end_matches("TPI")).is_some();
+    if let Some((front, tail)) = body.rsplit_once('-')
+        && !tail.contains('/')
+        && !tail.trim().contains(' ')
+    {
+        return (front.trim(), Some(tail.trim()));
+    }
+    match body.rsplit_once(['X', ' ']) {
+        Some((front, tail)) if count(tail) => {
+            let front = front.trim_end_matches([' ', 'X']);
+            if sizes_of(front).is_some() {
+                (front, Some(tail.trim()))
+            } else {
+                (body, None)
+            }
+        }
+        _ => (body, None),
+    }
+}
+
 fn body_name(size: &str, count: &str, series: Option<ThreadSeries>) -> String {
     let mark = series.map_or(String::new(), |series| format!(" {}", series.mark()));
     format!("{size}-{count}{mark}")
 }
 
+/// The series, behind the size or before it. UNR is the same thread with a rounded root; N, NC, NF, NEF and NS are the
+/// American National names of the same series.
 fn series_of(body: &str) -> (&str, Option<ThreadSeries>) {
     for (mark, series) in [
+        ("UNREF", ThreadSeries::Unef),
+        ("UNRC", ThreadSeries::Unc),
+        ("UNRF", ThreadSeries::Unf),
+        ("UNRS", ThreadSeries::Uns),
+        ("UNR", ThreadSeries::Un),
         ("UNEF", ThreadSeries::Unef),
         ("UNC", ThreadSeries::Unc),
         ("UNF", ThreadSeries::Unf),
         ("UNS", ThreadSeries::Uns),
         ("UN", ThreadSeries::Un),
+        ("NEF", ThreadSeries::Unef),
         ("NC", ThreadSeries::Unc),
         ("NF", ThreadSeries::Unf),
+        ("NS", ThreadSeries::Uns),
+        ("N", ThreadSeries::Un),
     ] {
-        if let Some(front) = body.strip_suffix(mark) {
+        let ends =
+            |front: &&str| mark != "N" || front.ends_with(|c: char| !c.is_ascii_alphabetic());
+        if let Some(front) = body.strip_suffix(mark).filter(ends) {
             return (front.trim().trim_end_matches('-').trim(), Some(series));
+        }
+        let before = body.strip_prefix(mark).map(str::trim_start);
+        if let Some(rest) = before.filter(|rest| {
+            rest.starts_with(['#', '.']) || rest.starts_with(|c: char| c.is_ascii_digit())
+        }) {
+            return (rest, Some(series));
         }
     }
     (body, None)

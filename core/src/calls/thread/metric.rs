@@ -23,7 +23,11 @@ pub fn metric(rest: &str, typed: &str) -> Option<Result<ThreadCall, CallFault>> 
             size.trim(),
             Some(pitch.trim().trim_end_matches("MM").trim()),
         ),
-        None => (body, None),
+        // the dash or the space of an old drawing: M10-1.5, M10 1.5
+        None => match body.split_once(['-', ' ']) {
+            Some((size, pitch)) if decimal(pitch).is_some() => (size.trim(), Some(pitch.trim())),
+            _ => (body, None),
+        },
     };
     let major = Length::from_mm(decimal(size)?);
     if major > Length::from_mm(68.0) {

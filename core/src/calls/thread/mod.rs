@@ -2,11 +2,12 @@
 
 mod inch;
 mod metric;
+mod offer;
 #[cfg(test)]
 mod tests;
 
 use super::CallFault;
-use super::notation::{plain, tidy, unknown as unknown_call};
+use super::notation::{digits_meant, plain, tidy, unknown as unknown_call};
 use crate::quantity::{Length, units, with_unit};
 use crate::sheet::{Call, Said};
 use crate::thread::ThreadCall;
@@ -41,10 +42,30 @@ pub fn read(text: &str) -> Result<ThreadCall, CallFault> {
     {
         return Err(CallFault::Unfinished);
     }
-    match call.strip_prefix('M') {
-        Some(rest) => metric(rest.trim(), text).unwrap_or_else(|| Err(unknown())),
-        None => inch(&call).unwrap_or_else(|| Err(unknown())),
+    let other = offer::below_zero(&call).or_else(|| offer::old_number(&call));
+    if let Some(fault) = other.or_else(|| offer::no_size(&call)) {
+        return Err(fault);
     }
+    let found = match call.strip_prefix('M') {
+        Some(rest) => metric(rest.trim(), text),
+        None => inch(&call),
+    };
+    found.unwrap_or_else(|| Err(letter_for_digit(&call).unwrap_or_else(unknown)))
+}
+
+/// `1/4-2O`: with a digit in place of the letter it reads.
+fn letter_for_digit(call: &str) -> Option<CallFault> {
+    let digits = digits_meant(call)?;
+    let found = match digits.strip_prefix('M') {
+        Some(rest) => metric(rest.trim(), &digits),
+        None => inch(&digits),
+    };
+    let thread = found?.ok()?;
+    Some(CallFault::Near {
+        says: "a letter stands where a digit belongs".into(),
+        cure: format!("write {thread}"),
+        ways: vec![(thread.to_string(), thread.series.label().to_owned())],
+    })
 }
 
 /// A field that takes a thread.
@@ -132,6 +153,12 @@ pub fn size(text: &str) -> Result<ScrewSize, CallFault> {
         Err(fault) => fault,
     };
     let call = tidy(text).unwrap_or_default();
+    if offer::below_zero(&call)
+        .or_else(|| offer::old_number(&call))
+        .is_some()
+    {
+        return Err(fault);
+    }
     let front = ["INCH", "IN.", "IN"]
         .iter()
         .find_map(|mark| call.strip_suffix(mark));

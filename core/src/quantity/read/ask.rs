@@ -78,10 +78,62 @@ pub fn clear_in_metric(
         if tenth { size / 10.0 } else { size },
         &units::MM,
         if tenth {
-            "tenths of a millimetre"
+            "tenths of a millimeter"
         } else {
-            "millimetres"
+            "millimeters"
         },
     );
     Err(ReadFault::Ambiguous(vec![inch, metric]))
+}
+
+/// The entry with a unit written after its size, before the tolerance that starts at `tail`.
+pub fn with_unit_at(b: &[u8], tail: usize, unit: &Unit) -> String {
+    let mut text = words(b.get(..tail).unwrap_or_default());
+    text.truncate(text.trim_end().len());
+    text.push(' ');
+    text.push_str(unit.id);
+    if tail < b.len() {
+        text.push(' ');
+        text.push_str(&words(b.get(tail..).unwrap_or_default()));
+    }
+    text
+}
+
+/// Asks where a number without a unit is more likely meant in another one: a fraction where millimetres are the habit, a
+/// pitch that is no count of threads (or a count that is no pitch), a part of one where percent are the habit.
+pub fn clear_without_unit(
+    b: &[u8],
+    tail: usize,
+    n: Number,
+    usual: &'static Unit,
+    has_tolerance: bool,
+) -> Result<(), ReadFault> {
+    let other = if *usual == units::MM && n.fraction {
+        &units::INCH
+    } else if *usual == units::TPI && !n.is_whole() && n.n < n.d.saturating_mul(6) {
+        &units::PITCH_MM
+    } else if *usual == units::PITCH_MM && n.is_whole() && n.n >= n.d.saturating_mul(8) {
+        &units::TPI
+    } else if *usual == units::PERCENT && n.n > 0 && n.n < n.d && !has_tolerance {
+        let mut text = printed(n.value(), usual);
+        text.push(' ');
+        text.push_str(usual.id);
+        return Err(ReadFault::Ambiguous(vec![
+            Choice {
+                text,
+                label: "as a part of one".into(),
+            },
+            Choice {
+                text: with_unit_at(b, tail, usual),
+                label: "in percent, as it stands".into(),
+            },
+        ]));
+    } else {
+        return Ok(());
+    };
+    let choice = |unit: &Unit| Choice {
+        text: with_unit_at(b, tail, unit),
+        label: unit.spoken.into(),
+    };
+    Err(ReadFault::Ambiguous(vec![choice(other), choice(usual)]))
 }

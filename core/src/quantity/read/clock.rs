@@ -6,8 +6,8 @@ use crate::quantity::units::SECOND;
 /// A time as `2:05`, `2:05.4` or `1:02:05`, also with the unit as it is printed (`2:05 min`, `1:02:05 h`); None where no
 /// colon parts the figures.
 pub fn clock(b: &[u8]) -> Option<Result<Reading, ReadFault>> {
-    let unit: &[u8] = match b.iter().filter(|c| **c == b':').count() {
-        1 => b"min",
+    let unit: &[u8] = match b.split(|c| *c == b':').count() {
+        2 => b"min",
         _ => b"h",
     };
     let b = b.strip_suffix(unit).map_or(b, <[u8]>::trim_ascii_end);

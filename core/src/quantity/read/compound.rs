@@ -98,6 +98,31 @@ impl Parts {
     }
 }
 
+/// Where the inches stand after a hyphen behind feet; none where a tolerance starts there, as in `5' -.002/+.005`.
+fn joint(b: &[u8], hyphen: usize, kind: Kind) -> Result<Option<usize>, ReadFault> {
+    let second = skip(b, hyphen + 1);
+    if second >= b.len() {
+        return Err(ReadFault::Unfinished);
+    }
+    let size = number(b, second)?;
+    let end = skip(b, size.end);
+    if matches!(at(b, end), b'/' | b'+') {
+        return Ok(None);
+    }
+    if let Some(typed) = unit_at(b, end, kind)
+        && at(b, skip(b, typed.end)) == b'/'
+    {
+        return Ok(None);
+    }
+    let apart = at(b, hyphen.saturating_sub(1)) == b' ';
+    if at(b, second) == b'.' || (apart && size.n < size.d && !size.fraction) {
+        return Err(ReadFault::Unreadable {
+            why: "the hyphen before a decimal may be a minus: write the whole size in inches, as 60.002 in",
+        });
+    }
+    Ok(Some(second))
+}
+
 const MIXED: ReadFault = ReadFault::Unreadable {
     why: "these numbers do not belong together: write one number with one unit",
 };
@@ -115,11 +140,11 @@ pub fn compound(b: &[u8], first: Number, typed: Typed, kind: Kind) -> Result<Par
         } else if matches!(rest, b"a" | b"an" | b"and") {
             return Err(ReadFault::Unfinished);
         }
-        // 10'-6 1/2", as on a drawing; with a plus after it, it is a tolerance.
-        if *unit_before == FOOT && at(b, i) == b'-' && !rest.contains(&b'+') {
-            i = skip(b, i + 1);
-            if i >= b.len() {
-                return Err(ReadFault::Unfinished);
+        // 10'-6 1/2", as on a drawing; a tolerance may start with that sign too.
+        if *unit_before == FOOT && at(b, i) == b'-' {
+            match joint(b, i, kind)? {
+                Some(second) => i = second,
+                None => return Ok(out),
             }
         }
         if !(at(b, i).is_ascii_digit() || at(b, i) == b'.' || joined) {

@@ -1,5 +1,7 @@
 //! Why was an entry not read, and what could be typed instead?
 
+use crate::quantity::{Kind, Unit, units_of};
+
 /// One way to read an ambiguous entry.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Choice {
@@ -25,8 +27,17 @@ pub enum ReadFault {
     Ambiguous(Vec<Choice>),
     /// It carries a unit of another kind.
     WrongKind {
-        /// The symbol of the unit that was typed.
+        /// The unit that was typed, as it is typed.
         unit: String,
+        /// The kind that is asked for.
+        kind: Kind,
+    },
+    /// Not shop notation as it stands, but a slip of the keys away from it.
+    Meant {
+        /// What is wrong, in one line.
+        why: &'static str,
+        /// What was most likely meant.
+        choice: Choice,
     },
     /// A fraction or a ratio over nothing.
     ZeroDenominator,
@@ -53,9 +64,19 @@ impl ReadFault {
                 }
                 text
             }
-            Self::WrongKind { unit } => {
-                let mut text = unit.clone();
-                text.push_str(" does not measure this");
+            Self::WrongKind { unit, kind } => {
+                let mut text = Self::wrong_kind(unit, *kind);
+                let units = Self::use_units(units_of(*kind));
+                if !units.is_empty() {
+                    text.push_str(": ");
+                    text.push_str(&units);
+                }
+                text
+            }
+            Self::Meant { why, choice } => {
+                let mut text = String::from(*why);
+                text.push_str(": write ");
+                text.push_str(&choice.text);
                 text
             }
             Self::ZeroDenominator => "divides by zero".into(),
@@ -63,5 +84,30 @@ impl ReadFault {
             Self::TooLong => "is too long: at most 64 characters and 15 digits".into(),
             Self::TooLarge => "is too large for any machine".into(),
         }
+    }
+
+    /// What a unit of another kind is not: "\u{201c}kg\u{201d} is not a length".
+    pub(crate) fn wrong_kind(unit: &str, kind: Kind) -> String {
+        let mut text = String::from("\u{201c}");
+        text.push_str(unit);
+        text.push_str("\u{201d} is not ");
+        text.push_str(kind.noun());
+        text
+    }
+
+    /// Which units to type: "use in, mm or thou"; empty where the kind has none.
+    pub(crate) fn use_units(units: &[&'static Unit]) -> String {
+        let mut text = String::new();
+        let named = units.iter().filter(|unit| !unit.id.is_empty()).take(3);
+        let ids: Vec<&str> = named.map(|unit| unit.id).collect();
+        for (i, id) in ids.iter().enumerate() {
+            text.push_str(match i {
+                0 => "use ",
+                _ if i + 1 == ids.len() => " or ",
+                _ => ", ",
+            });
+            text.push_str(id);
+        }
+        text
     }
 }

@@ -5,6 +5,7 @@ mod clock;
 mod compound;
 mod fault;
 mod glyphs;
+mod letters;
 mod link;
 mod number;
 mod taper;
@@ -15,11 +16,11 @@ pub use fault::{Choice, ReadFault};
 pub use link::link_text;
 
 use super::{Exact, Kind, Scale, System, Unit, units, units_of};
-use ask::{clear_in_metric, metric_doubt, thousands, words};
+use ask::{clear_in_metric, clear_without_unit, metric_doubt, thousands, with_unit_at};
 use compound::{Parts, compound};
 use glyphs::{PLUS_MINUS, plain};
 use number::{Number, at, number, skip};
-use tolerance::{Tolerance, tolerance};
+use tolerance::{SAME_UNIT, Tolerance, tolerance};
 
 /// What was understood from an entry.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -60,6 +61,10 @@ const MOST: f64 = 1e12;
 pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading, ReadFault> {
     let text = plain(text)?;
     let b = text.bytes();
+    read_plain(b, kind, offered).map_err(|fault| letters::meant(b, kind, offered, fault))
+}
+
+fn read_plain(b: &[u8], kind: Kind, offered: &[&'static Unit]) -> Result<Reading, ReadFault> {
     if b.is_empty() {
         return Err(ReadFault::Empty);
     }
@@ -100,9 +105,7 @@ pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading
     {
         return Ok(reading);
     }
-    let signed_part = matches!(at(b, i), PLUS_MINUS | b'+')
-        || (at(b, i) == b'-' && !at(b, i + 1).is_ascii_alphabetic());
-    let bare = i >= b.len() || signed_part;
+    let bare = i >= b.len() || is_signed(b, i);
     let parts = if bare {
         Parts::one(first, usual, i)
     } else {
@@ -130,14 +133,20 @@ pub fn read(text: &str, kind: Kind, offered: &[&'static Unit]) -> Result<Reading
     if kind == Kind::Count && !first.is_whole() {
         return Err(ReadFault::NotWhole);
     }
-    if kind == Kind::Taper
-        && bare
-        && first.n < first.d
-        && matches!(parts.unit.scale, Scale::Inverse(_))
-    {
-        return Err(taper::small_ratio(b));
+    if bare {
+        if kind == Kind::Taper && first.n < first.d && matches!(parts.unit.scale, Scale::Inverse(_))
+        {
+            return Err(taper::small_ratio(b));
+        }
+        clear_without_unit(b, i, first, usual, tolerance.is_some())?;
     }
     finish(&parts, negative, tolerance.as_ref(), usual, bare)
+}
+
+/// Whether a tolerance's sign stands there, and no hyphen before a unit.
+fn is_signed(b: &[u8], i: usize) -> bool {
+    matches!(at(b, i), PLUS_MINUS | b'+')
+        || (at(b, i) == b'-' && !at(b, i + 1).is_ascii_alphabetic())
 }
 
 const NO_SIZE: ReadFault = ReadFault::Unreadable {
@@ -243,7 +252,11 @@ fn shared_unit(
     tolerance: Option<&Tolerance>,
     usual: &'static Unit,
 ) -> Result<(Parts, bool), ReadFault> {
+    let half_told = tolerance.is_some_and(|t| t.half_told);
     let Some(typed) = tolerance.and_then(|t| t.typed).filter(|_| bare) else {
+        if half_told && tolerance.and_then(|t| t.unit) != Some(parts.unit) {
+            return Err(SAME_UNIT);
+        }
         if let Some(typed) = tolerance.and_then(|t| t.typed)
             && metric_doubt(typed.unit, typed.spelling, usual)
             && parts.unit.system == Some(System::Metric)
@@ -262,13 +275,11 @@ fn shared_unit(
     ]
     .contains(&typed.unit);
     if small && typed.unit != usual {
+        if half_told {
+            return Err(SAME_UNIT);
+        }
         let choice = |unit: &'static Unit| {
-            let mut text = words(b.get(..tail).unwrap_or_default());
-            text.truncate(text.trim_end().len());
-            text.push(' ');
-            text.push_str(unit.id);
-            text.push(' ');
-            text.push_str(&words(b.get(tail..).unwrap_or_default()));
+            let text = with_unit_at(b, tail, unit);
             let mut label = String::from("the size in ");
             label.push_str(unit.spoken);
             Choice { text, label }

@@ -44,6 +44,8 @@ pub fn skip(b: &[u8], mut i: usize) -> usize {
 /// Most significant digits of a number: each is then a whole number that a float holds.
 const DIGITS: u64 = 1_000_000_000_000_000;
 const MOST: u64 = 1 << 53;
+/// Largest power of ten under a decimal.
+const WIDEST: u64 = 1_000_000_000_000_000_000;
 
 /// A run of digits: its value and its end.
 fn run(b: &[u8], start: usize) -> Result<(u64, usize), ReadFault> {
@@ -76,6 +78,16 @@ pub fn number(b: &[u8], start: usize) -> Result<Number, ReadFault> {
         }
         b'/' if at(b, i + 1).is_ascii_digit() => return fraction(b, i + 1, 0, whole),
         b'/' if i + 1 >= b.len() => return Err(ReadFault::Unfinished),
+        b'e' if has_power(b, i) => {
+            let whole = Number {
+                n: whole,
+                d: 1,
+                end: i,
+                thousands: None,
+                fraction: false,
+            };
+            return power(b, whole);
+        }
         b' ' | b'-' => {
             if let Some(mixed) = mixed(b, i, whole)? {
                 return Ok(mixed);
@@ -94,13 +106,24 @@ pub fn number(b: &[u8], start: usize) -> Result<Number, ReadFault> {
 
 fn decimal(b: &[u8], start: usize, mark: usize, whole: u64) -> Result<Number, ReadFault> {
     let comma = at(b, mark) == b',';
+    if matches!(at(b, mark + 1), b'.' | b',') {
+        return Err(no("two points or commas in a row: write one, as 1.25"));
+    }
     let (mut n, mut d, mut i) = (whole, 1_u64, mark + 1);
+    // Past the fifteenth digit a decimal is rounded: far under what any figure here is kept to.
+    let mut past = false;
     while at(b, i).is_ascii_digit() {
-        n = n * 10 + u64::from(at(b, i) - b'0');
-        if n >= DIGITS || d >= DIGITS {
+        let digit = u64::from(at(b, i) - b'0');
+        if past {
+        } else if n * 10 + digit >= DIGITS {
+            past = true;
+            n += u64::from(digit >= 5);
+        } else if d >= WIDEST {
             return Err(ReadFault::TooLong);
+        } else {
+            n = n * 10 + digit;
+            d *= 10;
         }
-        d *= 10;
         i += 1;
     }
     let (before, after) = (mark - start, i - mark - 1);
@@ -122,12 +145,40 @@ fn decimal(b: &[u8], start: usize, mark: usize, whole: u64) -> Result<Number, Re
     }
     let thousands =
         (comma && after == 3 && (1..=3).contains(&before) && at(b, start) != b'0').then_some(mark);
-    Ok(Number {
+    let read = Number {
         n,
         d,
         end: i,
         thousands,
         fraction: false,
+    };
+    if has_power(b, i) && !comma {
+        return power(b, read);
+    }
+    Ok(read)
+}
+
+/// A small number as programs print it, `5e-06`; no other power of ten is shop notation.
+fn has_power(b: &[u8], i: usize) -> bool {
+    at(b, i) == b'e' && at(b, i + 1) == b'-' && at(b, i + 2).is_ascii_digit()
+}
+
+fn power(b: &[u8], of: Number) -> Result<Number, ReadFault> {
+    let (places, end) = run(b, of.end + 2)?;
+    if places > 30 {
+        return Err(ReadFault::TooLong);
+    }
+    let mut n = of.n;
+    let mut d = (0..places).fold(u128::from(of.d), |d, _| d.saturating_mul(10));
+    while d > u128::from(WIDEST) {
+        n = (n + 5) / 10;
+        d /= 10;
+    }
+    Ok(Number {
+        n,
+        d: u64::try_from(d).unwrap_or(WIDEST),
+        end,
+        ..of
     })
 }
 

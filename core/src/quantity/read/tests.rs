@@ -363,7 +363,7 @@ fn links_do_not_depend_on_the_units_offered() {
             INCHES,
             "1.25 in -.0002/+.0005",
         ),
-        ("25 ±0.01 mm", Kind::Length, INCHES, "25 +-0.01 mm"),
+        ("25 ±0.01 mm", Kind::Length, INCHES, "25 mm +-0.01 mm"),
         ("14 thou 5 tenths", Kind::Length, INCHES, "14 thou 5 tenths"),
         ("28.9 ft-lb", Kind::Torque, &[&LBF_FT], "28.9 ft-lb"),
         ("80", Kind::SurfaceSpeed, &[&SFM], "80 sfm"),
@@ -462,18 +462,23 @@ fn other_kinds() {
     );
     assert_eq!(
         read("5 lb", Kind::Length, INCHES),
-        Err(ReadFault::WrongKind { unit: "lbf".into() })
+        Err(ReadFault::WrongKind {
+            unit: "lb".into(),
+            kind: Kind::Length
+        })
     );
     assert_eq!(
         read("5 mm²", Kind::Length, INCHES),
         Err(ReadFault::WrongKind {
-            unit: "mm²".into()
+            unit: "mm2".into(),
+            kind: Kind::Length
         })
     );
     assert_eq!(
         read("1/4 in/ft", Kind::Length, INCHES),
         Err(ReadFault::WrongKind {
-            unit: "in/ft".into()
+            unit: "in/ft".into(),
+            kind: Kind::Length
         })
     );
 }

@@ -21,7 +21,14 @@ pub struct Tolerance {
     pub typed: Option<Typed>,
     /// Whether it is in percent of the size.
     pub percent: bool,
+    /// Whether one side has a unit and the other, which is not zero, has none.
+    pub half_told: bool,
 }
+
+/// Which cure there is where the sides differ in their units.
+pub const SAME_UNIT: ReadFault = ReadFault::Unreadable {
+    why: "the two sides of a tolerance need the same unit: write it at both, as +.0005 in/-.0002 in",
+};
 
 const HOW: ReadFault = ReadFault::Unreadable {
     why: "write a mixed number as 1 1/4 or 1-1/4, a tolerance as ± .0005 or +.0005/-.0002; sums are not read",
@@ -47,6 +54,7 @@ pub fn tolerance(b: &[u8], start: usize, kind: Kind) -> Result<Tolerance, ReadFa
                 unit: typed.map(|t| t.unit),
                 typed,
                 percent,
+                half_told: false,
             })
         };
     }
@@ -85,13 +93,24 @@ fn one_by_one(b: &[u8], start: usize, kind: Kind) -> Result<Tolerance, ReadFault
         return Err(HOW);
     }
     let unit = match (typed_one, typed_other) {
-        (Some(a), Some(b)) if a.unit != b.unit => {
-            return Err(ReadFault::Unreadable {
-                why: "the two sides of a tolerance need the same unit",
-            });
-        }
+        (Some(a), Some(b)) if a.unit != b.unit => return Err(SAME_UNIT),
         (a, b) => a.or(b),
     };
+    // a side of nothing needs no unit
+    let some = |size: &Number| size.n > 0;
+    if percent_one != percent_other
+        && (unit.is_some() || some(if percent_one { &other } else { &one }))
+    {
+        return Err(ReadFault::Unreadable {
+            why: "one side is in percent and the other is not: write both alike, as +5%/-2% or +.0005/-.0002",
+        });
+    }
+    let bare_side = match (typed_one, typed_other) {
+        (Some(_), None) => Some(&other),
+        (None, Some(_)) => Some(&one),
+        _ => None,
+    };
+    let half_told = bare_side.is_some_and(some);
     let (minus, plus) = if first == b'+' {
         (other, one)
     } else {
@@ -103,6 +122,7 @@ fn one_by_one(b: &[u8], start: usize, kind: Kind) -> Result<Tolerance, ReadFault
         unit: unit.map(|t| t.unit),
         typed: unit,
         percent: percent_one || percent_other,
+        half_told,
     })
 }
 

@@ -84,8 +84,13 @@ pub fn no_unit(b: &[u8], start: usize, kind: Kind) -> ReadFault {
         if let Some(typed) =
             unit_at(b, start, *other).filter(|t| *other != kind && t.end >= b.len())
         {
+            let short = typed.spelling.len() <= 8
+                && typed
+                    .spelling
+                    .starts_with(|c: char| c.is_ascii_alphabetic());
             return ReadFault::WrongKind {
-                unit: typed.unit.symbol.into(),
+                unit: if short { typed.spelling } else { typed.unit.id }.into(),
+                kind,
             };
         }
     }

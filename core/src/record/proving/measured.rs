@@ -81,8 +81,17 @@ pub(super) fn short(base: f64, unit: &'static Unit) -> String {
 pub fn read_measured(text: &str, kind: Kind, system: System) -> Result<Measured, String> {
     let single = read(text, kind, &[usual(kind, system)]);
     let measured = match single {
+        Ok(reading) if kind == Kind::FeedRate && reading.bare && is_timing(text) => {
+            return Err(travel_over_time(text));
+        }
         Ok(reading) => of_reading(&reading, None),
-        Err(fault) => pair(text, kind, system).ok_or_else(|| words(&fault, kind))?,
+        Err(fault) => match pair(text, kind, system) {
+            Some(measured) => measured,
+            None if kind == Kind::FeedRate && text.contains('/') && is_figures(text) => {
+                return Err(travel_over_time(text));
+            }
+            None => return Err(words(&fault, kind)),
+        },
     };
     within(&measured, kind)?;
     Ok(measured)
@@ -98,9 +107,41 @@ fn of_reading(reading: &Reading, over_mm: Option<f64>) -> Measured {
     }
 }
 
-/// `travel / time` of a feed, `deviation / length` of an alignment; both sides with their units.
+fn is_figures(text: &str) -> bool {
+    text.chars()
+        .all(|c| c.is_ascii_digit() || matches!(c, '.' | ',' | '/' | ' '))
+}
+
+/// Whether a bare fraction is likelier travel over time than a feed that a plate bears: `1/80`, but not `1/2` or `1-3/8`.
+fn is_timing(text: &str) -> bool {
+    let Some((over, under)) = text.trim().split_once('/') else {
+        return false;
+    };
+    is_figures(text) && !over.trim().contains(' ') && !matches!(under.trim(), "2" | "4" | "8")
+}
+
+/// The cure with the figures that were typed.
+fn travel_over_time(text: &str) -> String {
+    let (over, under) = text.split_once('/').unwrap_or((text, ""));
+    let (over, under) = (over.trim(), under.trim());
+    format!(
+        "may be a travel over a time, or a feed: write {over} in / {under} s, or {over}/{under} ipm"
+    )
+}
+
+/// `travel / time` of a feed, `deviation / length` of an alignment; both sides with their units. `4 in in 121 s` says the
+/// same, as it is read back.
 fn pair(text: &str, kind: Kind, system: System) -> Option<Measured> {
-    let (left, right) = text.rsplit_once('/')?;
+    let by_word = text
+        .rsplit_once(" in ")
+        .and_then(|(left, right)| parted(left, right, kind, system));
+    by_word.or_else(|| {
+        let (left, right) = text.rsplit_once('/')?;
+        parted(left, right, kind, system)
+    })
+}
+
+fn parted(left: &str, right: &str, kind: Kind, system: System) -> Option<Measured> {
     let right = right.trim();
     let right = if right.starts_with(|c: char| c.is_ascii_alphabetic()) {
         format!("1 {right}")

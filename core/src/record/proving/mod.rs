@@ -12,7 +12,7 @@ pub use measured::{Measured, read_measured};
 pub use view::{ProvingLine, ProvingSection, ProvingView, view};
 
 use super::{Record, Shop};
-use crate::sheet::{Preset, ShopItem};
+use crate::sheet::{Field, Preset, ShopItem, plain_text};
 
 /// The most axes of a test.
 pub const MOST_AXES: usize = 8;
@@ -161,7 +161,15 @@ impl Plate {
     pub fn of(shop: &Shop) -> Self {
         let text = |item| item_text(shop, item);
         let steps = |item| {
-            let text = text(item);
+            let typed = text(item);
+            // with commas or spaces between the steps, as on the plate: in its plain form
+            let of = |field: &&Field| field.preset.item() == Some(item);
+            let text = match super::SHOP.fields.iter().find(of) {
+                Some(field) if typed.contains([',', ' ', '\t']) => {
+                    plain_text(field, &typed, shop.system)
+                }
+                _ => typed,
+            };
             let steps = text.split([';', '\n']).map(str::trim);
             steps
                 .filter(|step| !step.is_empty())
