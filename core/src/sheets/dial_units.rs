@@ -58,7 +58,7 @@ pub(super) static SHEET: Sheet = Sheet {
             "Off at the furthest position, read straight",
             Kind::Length,
         ),
-        Res::of("line-after", "Off by one line after", Kind::Length),
+        Res::of("line-after", "Off by one line after", Kind::Length).wraps(),
         Res::words("reading", "Handwheel at the furthest position"),
     ],
     examples: &[

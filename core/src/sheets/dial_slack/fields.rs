@@ -109,7 +109,7 @@ pub(super) static RESULTS: &[Res] = &[
         Kind::Length,
     ),
     Res::of("set-to", "Dial for the full move", Kind::Length),
-    Res::of("slack-found", "Slack", Kind::Length),
+    Res::of("slack-found", "Slack", Kind::Length).wraps(),
     Res::words("verdict", "Direction of feed"),
     Res::of(
         "bite",
