@@ -5,6 +5,7 @@
 mod choose;
 mod field_box;
 mod holes;
+mod inside;
 mod scan;
 mod types;
 
@@ -44,17 +45,20 @@ pub fn spread(inputs: &Inputs, nominal: &Answer) -> Option<Spread> {
         let corners = own.corners();
         holes::corners(&mut own, &corners, &mut found.faults);
         let rays = choose::rays(&own, &corners);
-        ranges.push(choose::reach(&own, corners.iter().map(|corner| &corner.1)));
         for (from, to) in rays {
             let mut scan = Scan::between(&mut own, from, to, 9);
             scan.refine(&mut own, 0);
             ranges.push(choose::reach(&own, scan.told()));
             scans.push(scan);
         }
-        for corner in corners {
-            own.pool.push(corner.1);
-        }
+        inside::search(&mut own, &corners, 0.25);
+        own.pool.extend(corners.into_iter().map(|corner| corner.1));
+    } else if fields == 1
+        && let Some(scan) = scans.first()
+    {
+        inside::search(&mut own, &scan.points(), 1.0 / 16.0);
     }
+    ranges.push(choose::reach(&own, own.pool.iter()));
     found.lines = choose::lines(&mut own, &scans, &ranges, &drivers, found.added);
     found.choices = choose::words(&own, &scans);
     found.also = std::mem::take(&mut own.also);

@@ -15,7 +15,7 @@ const MOST_EVALUATIONS: usize = 5000;
 /// The most finds that are listed.
 const MOST_FOUND: usize = 8;
 /// Ends of windows that are looked for.
-const MOST_EDGES: usize = 6;
+const MOST_EDGES: usize = 4;
 
 /// A place of the field and the result there, where there is one.
 type Sample = (f64, Option<f64>);
@@ -154,7 +154,7 @@ fn add_edges(search: &mut Search, samples: &mut Vec<Sample>, own: Option<f64>) {
         match (samples.get(i), samples.get(i + 1)) {
             (Some(&(a, Some(gives))), Some(&(b, None)))
             | (Some(&(b, None)), Some(&(a, Some(gives)))) => {
-                let (x, gives) = search.edge((a, gives), b, |_, _| true);
+                let (x, gives) = search.window((a, gives), b);
                 if x != a {
                     more.push((x, Some(gives)));
                 }

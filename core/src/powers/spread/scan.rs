@@ -87,6 +87,14 @@ impl Scan {
         self.point(t).get(field).copied().unwrap_or_default()
     }
 
+    /// What is told, with where.
+    pub(super) fn points(&self) -> Vec<(Vec<f64>, Told)> {
+        let samples = self.samples.iter();
+        samples
+            .map(|(t, told)| (self.point(*t), told.clone()))
+            .collect()
+    }
+
     /// What is told, in order.
     pub(super) fn told(&self) -> impl Iterator<Item = &Told> {
         self.samples.iter().map(|sample| &sample.1)

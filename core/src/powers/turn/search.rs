@@ -23,6 +23,8 @@ pub(super) struct Search<'a> {
     is_length: bool,
     /// What is wanted, base unit.
     pub(super) wanted: f64,
+    /// A thousandth of the last digit in which the field is printed, base unit.
+    pub(super) fine: f64,
     print: Option<(&'static Unit, u8)>,
 }
 
@@ -49,6 +51,7 @@ impl<'a> Search<'a> {
             counts: is(Kind::Count),
             is_length: is(Kind::Length),
             wanted,
+            fine: fine_of(inputs, field),
             print: None,
         }
     }
@@ -130,16 +133,22 @@ impl<'a> Search<'a> {
         (x > a.min(b) && x < a.max(b) && !side_by_side).then_some(x)
     }
 
-    /// The farthest place from `inside` toward `outside` at which the result still holds to a rule.
-    pub(super) fn edge(
-        &mut self,
-        inside: At,
-        outside: f64,
-        holds: impl Fn(&Self, f64) -> bool,
-    ) -> At {
+    /// The farthest place from `inside` toward `outside` at which the result still holds to a rule, to a thousandth of the
+    /// field's last digit.
+    pub(super) fn edge(&mut self, inside: At, outside: f64, holds: fn(&Self, f64) -> bool) -> At {
+        self.edge_to(inside, outside, self.fine, holds)
+    }
+
+    /// The farthest place from `inside` toward `outside` that still has an answer, to the last bits.
+    pub(super) fn window(&mut self, inside: At, outside: f64) -> At {
+        let fine = 1e-11 * outside.abs().max(inside.0.abs());
+        self.edge_to(inside, outside, fine, |_, _| true)
+    }
+
+    fn edge_to(&mut self, inside: At, outside: f64, fine: f64, holds: fn(&Self, f64) -> bool) -> At {
         let (mut inside, mut outside) = (inside, outside);
         for _ in 0..HALVINGS {
-            if (outside - inside.0).abs() <= 1e-11 * outside.abs().max(inside.0.abs()) {
+            if (outside - inside.0).abs() <= fine {
                 break;
             }
             let Some(x) = self.between(inside.0, outside) else {
@@ -211,11 +220,16 @@ impl<'a> Search<'a> {
 
     /// The roundest place in an interval at which the result holds, in the unit that the field is typed in.
     pub(super) fn roundest(&mut self, from: At, to: f64) -> At {
-        let unit = self.inputs.unit(self.field).or_else(|| {
-            let field = self.inputs.sheet().field(self.field)?;
-            field.unit(self.inputs.system())
-        });
-        let Some(unit) = unit else { return from };
+        if self.counts {
+            let x = libm::floor(f64::midpoint(from.0, to));
+            return match self.at(x) {
+                Some(gives) if self.meets(gives) => (x, gives),
+                _ => from,
+            };
+        }
+        let Some(unit) = unit_of(self.inputs, self.field) else {
+            return from;
+        };
         let middle = unit.from_base(f64::midpoint(from.0, to));
         let mut power = 1.0;
         for _ in 0..8 {
@@ -231,4 +245,22 @@ impl<'a> Search<'a> {
         }
         from
     }
+}
+
+/// The unit that a field is typed in.
+fn unit_of(inputs: &Inputs, field: &str) -> Option<&'static Unit> {
+    let declared = inputs.sheet().field(field)?;
+    inputs
+        .unit(field)
+        .or_else(|| declared.unit(inputs.system()))
+}
+
+fn fine_of(inputs: &Inputs, field: &str) -> f64 {
+    let Some(unit) = unit_of(inputs, field) else {
+        return 0.0;
+    };
+    let own = inputs.number(field).unwrap_or_else(|| unit.to_base(1.0));
+    let step = libm::pow(10.0, -3.0 - f64::from(unit.places));
+    let fine = (unit.to_base(unit.from_base(own) + step) - own).abs();
+    if fine.is_finite() { fine } else { 0.0 }
 }

@@ -92,8 +92,8 @@ fn pass(search: &mut Search, a: At, b: At, depth: usize, found: &mut Turned) {
             push_root(search, nearer, found);
         }
         Err(gap) if depth < 3 => {
-            let left = search.edge(a, gap, |_, _| true);
-            let right = search.edge(b, gap, |_, _| true);
+            let left = search.window(a, gap);
+            let right = search.window(b, gap);
             for (near, far) in [(a, left), (right, b)] {
                 if (search.off(near.1) < 0.0) != (search.off(far.1) < 0.0) {
                     pass(search, near, far, depth + 1, found);

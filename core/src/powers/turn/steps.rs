@@ -2,8 +2,10 @@
 
 use super::search::{At, Search};
 use super::smooth::{push_interval, push_root};
-use super::{MOST_FOUND, Sample, Side, Turned};
+use super::{Sample, Side, Turned};
 
+/// The most intervals that are listed.
+const MOST_FOUND: usize = 6;
 /// Halvings between two places in search of the wanted step.
 const HALVINGS: usize = 48;
 
@@ -87,6 +89,9 @@ fn between(search: &mut Search, a: At, b: At, found: &mut Turned) -> Option<(f64
         let Some(x) = search.between(a.0, b.0) else {
             break;
         };
+        if (b.0 - a.0).abs() <= search.fine {
+            break;
+        }
         let gives = search.at(x)?;
         if search.meets(gives) {
             return Some((a.0, (x, gives), b.0));
