@@ -176,8 +176,8 @@ fn every_sheet_takes_every_power() {
                     };
                     if let Some(turned) = turn(&outcome.inputs, field.id, line.id, base) {
                         for root in &turned.roots {
-                            let unit = line.value.unit(System::Inch).unwrap();
-                            let half = 0.5 * 0.1_f64.powi(line.value.decimals(System::Inch).into());
+                            let (unit, digit) = line.value.last_digit(System::Inch).unwrap();
+                            let half = 0.5 * digit;
                             let off = (unit.from_base(root.gives) - unit.from_base(base)).abs();
                             assert!(
                                 !root.met || off <= 1.001 * half,

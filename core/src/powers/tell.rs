@@ -37,11 +37,13 @@ pub fn printed_order(value: &Value, low: f64, high: f64, system: System) -> (f64
 /// "a to b", in the order of the printed numbers.
 pub fn range_text(value: &Value, low: f64, high: f64, system: System) -> String {
     let (low, high) = printed_order(value, low, high, system);
-    format!(
-        "{} to {}",
-        value.with_base(low).text(system),
-        value.with_base(high).text_with_unit(system)
-    )
+    let (low, high) = (value.with_base(low), value.with_base(high));
+    let from = if low.unit(system) == high.unit(system) {
+        low.text(system)
+    } else {
+        low.text_with_unit(system)
+    };
+    format!("{from} to {}", high.text_with_unit(system))
 }
 
 fn label(inputs: &Inputs, id: &str) -> String {

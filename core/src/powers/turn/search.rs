@@ -25,7 +25,8 @@ pub(super) struct Search<'a> {
     pub(super) wanted: f64,
     /// A thousandth of the last digit in which the field is printed, base unit.
     pub(super) fine: f64,
-    print: Option<(&'static Unit, u8)>,
+    /// The printed unit, and the last digit of the wanted value in it.
+    print: Option<(&'static Unit, f64)>,
 }
 
 impl<'a> Search<'a> {
@@ -64,11 +65,8 @@ impl<'a> Search<'a> {
         self.probe.set(self.field, x);
         let answer = self.probe.answer()?.ok()?;
         let line = answer.get(self.result)?;
-        let system = self.inputs.system();
-        self.print = line
-            .value
-            .unit(system)
-            .map(|unit| (unit, line.value.decimals(system)));
+        let wanted = line.value.with_base(self.wanted);
+        self.print = wanted.last_digit(self.inputs.system());
         line.value.base().filter(|base| base.is_finite())
     }
 
@@ -84,8 +82,7 @@ impl<'a> Search<'a> {
 
     /// Half of the last printed digit, in the printed unit.
     pub(super) fn half_digit(&self) -> f64 {
-        let places = self.print.map_or(12, |(_, places)| places);
-        0.5 * libm::pow(10.0, -f64::from(places))
+        self.print.map_or(1e-12, |(_, digit)| 0.5 * digit)
     }
 
     /// How far a result is from the wanted one, in the printed unit.
