@@ -199,20 +199,45 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// The place as it can be typed: a length to 0.1 nm; as it was where that misses the wanted value.
+    /// The place as it can be typed: a length to 0.1 nm, the rest to 12 figures; or the next such place that gives the
+    /// wanted value, where this one misses it.
     pub(super) fn typed(&mut self, at: At) -> At {
-        let exact = self
-            .is_length
-            .then(|| Exact::from_mm(at.0))
-            .flatten()
-            .map(Exact::mm);
-        let Some(x) = exact.filter(|x| *x != at.0) else {
+        if self.counts {
             return at;
-        };
-        match self.at(x) {
-            Some(gives) if self.meets(gives) || !self.meets(at.1) => (x, gives),
-            _ => at,
         }
+        let (middle, step) = self.grid(at.0);
+        let mut first = None;
+        for x in [middle, middle - step, middle + step] {
+            if x == at.0 && self.meets(at.1) {
+                return at;
+            }
+            if let Some(gives) = self.at(x) {
+                if self.meets(gives) {
+                    return (x, gives);
+                }
+                first.get_or_insert((x, gives));
+            }
+        }
+        first.unwrap_or(at)
+    }
+
+    /// The nearest number that a text can hold, and how far the next one is, base unit.
+    fn grid(&self, x: f64) -> (f64, f64) {
+        let exact = self.is_length.then(|| Exact::from_mm(x)).flatten();
+        if let Some(exact) = exact {
+            return (exact.mm(), 1e-7);
+        }
+        let Some(unit) = unit_of(self.inputs, self.field) else {
+            return (x, 0.0);
+        };
+        let number = unit.from_base(x);
+        if number == 0.0 || !number.is_finite() {
+            return (x, 0.0);
+        }
+        let power = libm::pow(10.0, 11.0 - libm::floor(libm::log10(number.abs())));
+        let near = libm::round(number * power);
+        let middle = unit.to_base(near / power);
+        (middle, (unit.to_base((near + 1.0) / power) - middle).abs())
     }
 
     /// The roundest place in an interval at which the result holds, in the unit that the field is typed in.
