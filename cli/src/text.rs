@@ -184,7 +184,11 @@ fn write_powers(ran: &Ran, out: &mut String) -> std::fmt::Result {
                     "\nSolve for another: the entry as it stands gives no such result"
                 );
             };
-            writeln!(out, "\nSolve for another: {} by {}", line.label, field.label)?;
+            writeln!(
+                out,
+                "\nSolve for another: {} by {}",
+                line.label, field.label
+            )?;
             if let Some(none) = tell_none(inputs, field, line, found) {
                 writeln!(out, "  {none}")?;
             }

@@ -148,7 +148,10 @@ fn a_fault_at_an_end_is_shown() {
     let place = found.faults[0].places[0];
     assert_eq!((place.field, place.end), ("x", Some(End::High)));
     // the stretch without an answer begins past 4, where the sheet stops
-    assert!((place.low - 4.0).abs() < 1e-4 && place.high == 4.5, "{place:?}");
+    assert!(
+        (place.low - 4.0).abs() < 1e-4 && place.high == 4.5,
+        "{place:?}"
+    );
 }
 
 #[test]

@@ -118,7 +118,10 @@ fn changes(inputs: &Inputs, changes: &[Change]) -> String {
     match places.len() {
         0 => String::new(),
         1 | 2 => format!(", changing at {}", places.join(" and at ")),
-        more => format!(", changing {more} times, first at {}", places.swap_remove(0)),
+        more => format!(
+            ", changing {more} times, first at {}",
+            places.swap_remove(0)
+        ),
     }
 }
 
@@ -139,13 +142,23 @@ pub fn tell_notes(inputs: &Inputs, spread: &Spread) -> Vec<Told> {
         say(true, no_answer(inputs, fault));
     }
     if !spread.also.is_empty() {
-        say(true, format!("Somewhere inside the \u{b1} this comes up too: {}.", spread.also.join("; ")));
+        say(
+            true,
+            format!(
+                "Somewhere inside the \u{b1} this comes up too: {}.",
+                spread.also.join("; ")
+            ),
+        );
     }
     for pick in &spread.choices {
         let what = &pick.what;
         say(
             false,
-            format!("Inside the \u{b1}, {what}: {}{}.", one_of(&pick.values), changes(inputs, &pick.changes)),
+            format!(
+                "Inside the \u{b1}, {what}: {}{}.",
+                one_of(&pick.values),
+                changes(inputs, &pick.changes)
+            ),
         );
     }
     let known = |id: &str| spread.choices.iter().any(|pick| pick.id == id);
@@ -153,13 +166,17 @@ pub fn tell_notes(inputs: &Inputs, spread: &Spread) -> Vec<Told> {
         let (end, field) = (pick.end.word(), label(inputs, pick.field));
         say(
             false,
-            format!("At the {end} end of {field}, {}: {}.", pick.what, pick.becomes),
+            format!(
+                "At the {end} end of {field}, {}: {}.",
+                pick.what, pick.becomes
+            ),
         );
     }
     if spread.added {
         say(
             false,
-            "More than six sizes carry \u{b1}: each was moved alone and the changes added.".to_owned(),
+            "More than six sizes carry \u{b1}: each was moved alone and the changes added."
+                .to_owned(),
         );
     }
     told
@@ -180,7 +197,11 @@ fn no_answer(inputs: &Inputs, fault: &NoAnswer) -> String {
         }
     };
     let places: Vec<String> = fault.places.iter().map(one).collect();
-    format!("No answer at {}: {}.", places.join(" with "), fault.says.trim_end_matches('.'))
+    format!(
+        "No answer at {}: {}.",
+        places.join(" with "),
+        fault.says.trim_end_matches('.')
+    )
 }
 
 /// One find of a search, in words.
@@ -198,7 +219,12 @@ pub struct Find {
 pub fn tell_found(inputs: &Inputs, field: &Field, line: &Line, found: &Turned) -> Vec<Find> {
     let system = inputs.system();
     let at = |x: f64| field_text(inputs, field, x);
-    let gives = |base: f64| format!("gives {}", line.value.with_base(base).text_with_unit(system));
+    let gives = |base: f64| {
+        format!(
+            "gives {}",
+            line.value.with_base(base).text_with_unit(system)
+        )
+    };
     let mut told = Vec::new();
     for root in &found.roots {
         told.push(Find {
@@ -215,10 +241,17 @@ pub fn tell_found(inputs: &Inputs, field: &Field, line: &Line, found: &Turned) -
         });
     }
     for jump in &found.jumps {
-        let (from, to) = (line.value.with_base(jump.from), line.value.with_base(jump.to));
+        let (from, to) = (
+            line.value.with_base(jump.from),
+            line.value.with_base(jump.to),
+        );
         told.push(Find {
             entry: format!("{} {}", field.label, at(jump.x)),
-            gives: format!("is where it jumps from {} to {}", from.text_with_unit(system), to.text_with_unit(system)),
+            gives: format!(
+                "is where it jumps from {} to {}",
+                from.text_with_unit(system),
+                to.text_with_unit(system)
+            ),
             put: None,
         });
     }
@@ -239,8 +272,13 @@ pub fn tell_none(inputs: &Inputs, field: &Field, line: &Line, found: &Turned) ->
     let text = |base: f64| line.value.with_base(base).text_with_unit(system);
     let name = field.label.to_ascii_lowercase();
     if found.has_no_effect {
-        let stays = found.reach.map_or_else(String::new, |(now, _)| format!(": it stays {}", text(now)));
-        return Some(format!("{} does not depend on {name}{stays}. Change another entry.", line.label));
+        let stays = found
+            .reach
+            .map_or_else(String::new, |(now, _)| format!(": it stays {}", text(now)));
+        return Some(format!(
+            "{} does not depend on {name}{stays}. Change another entry.",
+            line.label
+        ));
     }
     let met = found.roots.iter().any(|root| root.met) || !found.intervals.is_empty();
     if met {

@@ -177,12 +177,7 @@ fn nearest_first(samples: &[Sample], own: Option<f64>) -> Vec<usize> {
 }
 
 /// Where nothing was found: a place that gives the wanted value in print all the same, as at the end of a window.
-fn nearest_in_print(
-    search: &mut Search,
-    samples: &[Sample],
-    order: &[usize],
-    found: &mut Turned,
-) {
+fn nearest_in_print(search: &mut Search, samples: &[Sample], order: &[usize], found: &mut Turned) {
     if !found.roots.is_empty() || !found.intervals.is_empty() {
         return;
     }

@@ -141,8 +141,7 @@ impl Value {
     /// assert_eq!((unit.id, digit), ("lbf", 100.0)); // it is printed as 42100 lbf
     /// ```
     pub fn last_digit(&self, system: System) -> Option<(&'static Unit, f64)> {
-        let (Self::Quantity { base, figures, .. }, Some(unit)) =
-            (self, self.declared_unit(system))
+        let (Self::Quantity { base, figures, .. }, Some(unit)) = (self, self.declared_unit(system))
         else {
             return None;
         };

@@ -82,7 +82,17 @@ fn drawn(form: &Form, field: &Field, line: &Line, found: &Swept) -> Html {
         .fold(ends, |(low, high), y| (low.min(y), high.max(y)));
     let gives = |base: f64| line.value.with_base(base).text_with_unit(form.system);
     let at = |x: f64| field_text(&form.outcome.inputs, field, x);
+    let levels = found.levels();
+    let marks = levels.iter().flatten().filter_map(|level| {
+        let gives = level.gives?;
+        Some((
+            f64::midpoint(level.from, level.to),
+            gives,
+            line.value.with_base(gives).text(form.system),
+        ))
+    });
     let axes = plot::Axes {
+        levels: marks.collect(),
         title: format!(
             "{} against {}",
             line.label,
@@ -95,7 +105,7 @@ fn drawn(form: &Form, field: &Field, line: &Line, found: &Swept) -> Html {
     };
     let svg = plot::svg(&curve, found.own, ((*x0, *x1), (y0, y1)), &axes);
     let none = || "no answer".to_owned();
-    let rows: Vec<(String, String)> = match found.levels() {
+    let rows: Vec<(String, String)> = match levels {
         Some(levels) => levels
             .iter()
             .map(|level| {

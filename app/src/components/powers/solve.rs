@@ -115,7 +115,10 @@ fn finds(props: &PowersProps, found: &Turned) -> Html {
     let none = tell_none(inputs, field, line, found);
     let single = found.intervals.is_empty();
     let (low, high) = found.searched;
-    let (low, high) = (field_text(inputs, field, low), field_text(inputs, field, high));
+    let (low, high) = (
+        field_text(inputs, field, low),
+        field_text(inputs, field, high),
+    );
     html! {
         <div role="status">
             if let Some(none) = &none { <p>{ none }</p> }

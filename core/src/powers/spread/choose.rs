@@ -54,7 +54,11 @@ pub(super) fn rays(own: &FieldBox, corners: &[(Vec<f64>, Told)]) -> Vec<(Vec<f64
             continue;
         }
         let value = |told: &Told| told.as_ref().ok().and_then(|snap| *snap.numbers.get(k)?);
-        let known = || corners.iter().filter_map(|(p, told)| Some((p, value(told)?)));
+        let known = || {
+            corners
+                .iter()
+                .filter_map(|(p, told)| Some((p, value(told)?)))
+        };
         let least = known().min_by(|a, b| a.1.total_cmp(&b.1));
         let most = known().max_by(|a, b| a.1.total_cmp(&b.1));
         if let (Some((from, low)), Some((to, high))) = (least, most)
@@ -117,7 +121,11 @@ fn settle(own: &mut FieldBox, scans: &[Scan], k: usize, one: &mut LineSpread) {
         return;
     };
     one.moves = Moves::Through;
-    if own.wraps(line) && scans.iter().any(|scan| scan.turns(k) || scan.jump(own, k).is_some()) {
+    if own.wraps(line)
+        && scans
+            .iter()
+            .any(|scan| scan.turns(k) || scan.jump(own, k).is_some())
+    {
         one.moves = Moves::Wrapping;
         return;
     }
@@ -150,7 +158,9 @@ fn settle(own: &mut FieldBox, scans: &[Scan], k: usize, one: &mut LineSpread) {
     let told = scans.iter().flat_map(Scan::told).chain(&own.pool);
     for snap in told.flatten() {
         if let Some(Some(now)) = snap.numbers.get(k)
-            && !values.iter().any(|old| !differ(Some(&Some(*old)), Some(&Some(*now))))
+            && !values
+                .iter()
+                .any(|old| !differ(Some(&Some(*old)), Some(&Some(*now))))
         {
             values.push(*now);
         }
@@ -231,10 +241,20 @@ pub(super) fn ends(own: &FieldBox, scan: &Scan, field: usize, picks: &mut Vec<Pi
 pub(super) fn words(own: &FieldBox, scans: &[Scan]) -> Vec<Choices> {
     let mut found = Vec::new();
     for (k, pick) in own.picks.iter().enumerate() {
-        if scans.iter().any(|scan| scan.picks_run.get(k) == Some(&true)) {
+        if scans
+            .iter()
+            .any(|scan| scan.picks_run.get(k) == Some(&true))
+        {
             continue;
         }
-        let mut values: Vec<String> = own.own.picks.get(k).cloned().flatten().into_iter().collect();
+        let mut values: Vec<String> = own
+            .own
+            .picks
+            .get(k)
+            .cloned()
+            .flatten()
+            .into_iter()
+            .collect();
         let told = scans.iter().flat_map(Scan::told).chain(&own.pool);
         for snap in told.flatten() {
             if let Some(Some(now)) = snap.picks.get(k)

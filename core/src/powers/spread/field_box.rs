@@ -175,7 +175,8 @@ impl<'a> FieldBox<'a> {
             }
         }
         for caution in answer.cautions.iter().filter(|caution| caution.stop) {
-            let known = |other: &&crate::sheet::Caution| other.stop && other.before == caution.before;
+            let known =
+                |other: &&crate::sheet::Caution| other.stop && other.before == caution.before;
             if !self.nominal.cautions.iter().any(|other| known(&other)) {
                 add(format!("STOP, {}", caution.before));
             }

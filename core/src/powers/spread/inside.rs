@@ -13,7 +13,10 @@ const MOST_LOOKED: usize = 8;
 pub(super) fn search(own: &mut FieldBox, known: &[(Vec<f64>, Told)], step: f64) {
     let mut looked = 0;
     for k in 0..own.numbers.len() {
-        let smooth = own.numbers.get(k).is_some_and(|line| !line.stepped && !own.wraps(line));
+        let smooth = own
+            .numbers
+            .get(k)
+            .is_some_and(|line| !line.stepped && !own.wraps(line));
         for up in [1.0, -1.0] {
             if !smooth || looked >= MOST_LOOKED {
                 break;

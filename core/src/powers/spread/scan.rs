@@ -38,12 +38,7 @@ impl Scan {
     }
 
     /// From one point to another.
-    pub(super) fn between(
-        own: &mut FieldBox,
-        from: Vec<f64>,
-        to: Vec<f64>,
-        count: usize,
-    ) -> Self {
+    pub(super) fn between(own: &mut FieldBox, from: Vec<f64>, to: Vec<f64>, count: usize) -> Self {
         let mut scan = Self {
             from,
             to,
@@ -101,7 +96,11 @@ impl Scan {
     }
 
     fn insert(&mut self, t: f64, told: Told) {
-        let at = self.samples.iter().take_while(|sample| sample.0 < t).count();
+        let at = self
+            .samples
+            .iter()
+            .take_while(|sample| sample.0 < t)
+            .count();
         if self.samples.get(at).is_none_or(|sample| sample.0 != t) {
             self.samples.insert(at, (t, told));
         }
@@ -116,9 +115,7 @@ impl Scan {
         let count = |k: usize| {
             let pairs = self.samples.windows(2);
             pairs
-                .filter(|pair| {
-                    matches!(pair, [(_, Ok(a)), (_, Ok(b))] if changes(a, b, k))
-                })
+                .filter(|pair| matches!(pair, [(_, Ok(a)), (_, Ok(b))] if changes(a, b, k)))
                 .count()
         };
         (0..items).map(|k| count(k) > most).collect()

@@ -142,7 +142,13 @@ impl<'a> Search<'a> {
         self.edge_to(inside, outside, fine, |_, _| true)
     }
 
-    fn edge_to(&mut self, inside: At, outside: f64, fine: f64, holds: fn(&Self, f64) -> bool) -> At {
+    fn edge_to(
+        &mut self,
+        inside: At,
+        outside: f64,
+        fine: f64,
+        holds: fn(&Self, f64) -> bool,
+    ) -> At {
         let (mut inside, mut outside) = (inside, outside);
         for _ in 0..HALVINGS {
             if (outside - inside.0).abs() <= fine {
