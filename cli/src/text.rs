@@ -100,7 +100,7 @@ fn write_line(ran: &Ran, line: &Line, system: System, out: &mut String) -> std::
     let main = ran.outcome.answer.lines.first().map(|first| first.id) == Some(line.id);
     let told = spread.and_then(|spread| tell_line(&ran.outcome.inputs, line, spread, main));
     if let Some(told) = told {
-        writeln!(out, "  with the \u{b1}: {told}")?;
+        writeln!(out, "  {told}")?;
     }
     if !line.says.is_empty() {
         writeln!(out, "  {}", line.says)?;

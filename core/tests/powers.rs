@@ -190,20 +190,18 @@ fn every_sheet_takes_every_power() {
                                 line.id
                             );
                         }
-                        let moves = turned.reach.is_some_and(|(low, high)| low < high);
-                        let found = !turned.roots.is_empty()
+                        // the entry itself is always among the finds, and the work is bounded
+                        let found = turned.roots.iter().any(|root| root.met)
                             || turned.has_no_effect
-                            || !turned.intervals.is_empty()
-                            || !turned.jumps.is_empty()
-                            || turned.below.is_some()
-                            || turned.above.is_some();
+                            || !turned.intervals.is_empty();
                         assert!(
-                            found || !moves || now.from_preset || now.text.is_empty(),
+                            found || outcome.inputs.number(field.id).is_none(),
                             "{} {} {}: {turned:?}",
                             sheet.id,
                             field.id,
                             line.id
                         );
+                        assert!(turned.evaluations <= 1500, "{}", turned.evaluations);
                     }
                     if let Some(swept) = sweep(&outcome.inputs, field.id, line.id) {
                         assert!(!swept.points.is_empty());

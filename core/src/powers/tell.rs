@@ -70,16 +70,18 @@ fn one_of(words: &[String]) -> String {
 pub fn tell_line(inputs: &Inputs, line: &Line, one: &LineSpread, main: bool) -> Option<String> {
     let system = inputs.system();
     let cut = if one.is_cut {
-        "; cut short: somewhere in the \u{b1} there is no such figure"
+        "; cut short: part of the \u{b1} has no such figure"
     } else {
         ""
     };
     Some(match one.moves {
         Moves::Not if one.is_cut => {
-            "somewhere in the \u{b1} there is no such figure, see below".to_owned()
+            "part of the \u{b1} has no such figure".to_owned()
         }
         Moves::Not if main && line.stepped => "the same over the whole \u{b1}".to_owned(),
         Moves::Not => return None,
+        // the same in print
+        Moves::Through if !one.is_cut && is_same_in_print(line, one, system) => return None,
         Moves::Through => {
             let range = range_text(&line.value, one.low, one.high, system);
             let driver = if one.driver.is_empty() {
@@ -107,6 +109,11 @@ pub fn tell_line(inputs: &Inputs, line: &Line, one: &LineSpread, main: bool) -> 
         }
         Moves::Wrapping => "it wraps round or turns back inside the \u{b1}: no range".to_owned(),
     })
+}
+
+fn is_same_in_print(line: &Line, one: &LineSpread, system: System) -> bool {
+    let text = |base: f64| line.value.with_base(base).text_with_unit(system);
+    text(one.low) == text(one.high)
 }
 
 fn changes(inputs: &Inputs, changes: &[Change]) -> String {
