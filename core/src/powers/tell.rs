@@ -75,9 +75,7 @@ pub fn tell_line(inputs: &Inputs, line: &Line, one: &LineSpread, main: bool) -> 
         ""
     };
     Some(match one.moves {
-        Moves::Not if one.is_cut => {
-            "part of the \u{b1} has no such figure".to_owned()
-        }
+        Moves::Not if one.is_cut => "part of the \u{b1} has no such figure".to_owned(),
         Moves::Not if main && line.stepped => "the same over the whole \u{b1}".to_owned(),
         Moves::Not => return None,
         // the same in print
