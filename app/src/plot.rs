@@ -20,7 +20,12 @@ pub struct Axes {
     pub x_name: String,
     /// The result's name.
     pub y_name: String,
+    /// Levels of a result that moves in steps: the middle of each, its height, and what it is.
+    pub levels: Vec<(f64, f64, String)>,
 }
+
+/// Levels that are written beside their lines; more would lie on one another.
+const MOST_LEVELS: usize = 7;
 
 /// The `<svg>` element; empty where there is no point to plot.
 pub fn svg(
@@ -89,6 +94,19 @@ pub fn svg(
     words(LEFT, bottom + 16.0, "start", &axes.x.0);
     words(LEFT + WIDE, bottom + 16.0, "end", &axes.x.1);
     words(LEFT + WIDE / 2.0, bottom + 34.0, "middle", &axes.x_name);
+    // the lowest and the highest stand at the axis already
+    let inner = |y: f64| y > y0 && y < y1;
+    if axes.levels.len() <= MOST_LEVELS {
+        for (x, y, text) in axes.levels.iter().filter(|level| inner(level.1)) {
+            let high = TOP + HIGH - HIGH * (y - y0) / span(y0, y1);
+            words(
+                LEFT + WIDE * (x - x0) / span(x0, x1),
+                high - 4.0,
+                "middle",
+                text,
+            );
+        }
+    }
     out.push_str("</svg>");
     out
 }
@@ -105,6 +123,7 @@ mod tests {
             y: ("0".into(), "9".into()),
             x_name: "length".into(),
             y_name: "size".into(),
+            levels: vec![(2.0, 4.0, "four".into()), (1.0, 0.0, "none".into())],
         };
         let text = svg(
             &[(1.0, Some(0.0)), (2.0, None), (3.0, Some(9.0))],
@@ -114,6 +133,8 @@ mod tests {
         );
         assert_eq!(text.matches('M').count(), 4);
         assert!(text.contains("circle") && !text.contains("NaN"));
+        // a level between the ends is written at its line, those at the ends stand at the axis
+        assert!(text.contains(">four<") && !text.contains(">none<"));
         assert!(svg(&[(1.0, None)], None, ((1.0, 1.0), (0.0, 0.0)), &axes).is_empty());
     }
 }

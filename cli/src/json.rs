@@ -1,6 +1,9 @@
 //! How does an answer stand in JSON?
 
 use crate::run::Ran;
+use benchslate_core::powers::{
+    Change, End, Moves, NoAnswer, Place, Spread, printed_order, tell_line,
+};
 use benchslate_core::quantity::{System, Unit, plain};
 use benchslate_core::sheet::{Fault, Line, State, Table, Value as Printed};
 use serde_json::{Map, Value, json};
@@ -69,20 +72,13 @@ fn line(ran: &Ran, line: &Line, system: System) -> Value {
         object.insert("value".into(), number(base, unit));
         object.insert("unit".into(), json!(unit.symbol));
         if let Some((low, high)) = line.band {
-            let (low, high) = ends(low, high, unit);
-            object.insert("low".into(), low);
-            object.insert("high".into(), high);
+            let (low, high) = printed_order(&line.value, low, high, system);
+            object.insert("low".into(), number(low, unit));
+            object.insert("high".into(), number(high, unit));
             object.insert("band".into(), json!(line.band_says));
         }
-        let spread = ran
-            .spread
-            .as_ref()
-            .and_then(|spread| spread.lines.iter().find(|one| one.id == line.id));
-        if let Some(spread) = spread.filter(|spread| spread.low < spread.high) {
-            let (low, high) = ends(spread.low, spread.high, unit);
-            object.insert("spread_low".into(), low);
-            object.insert("spread_high".into(), high);
-            object.insert("driver".into(), json!(spread.driver));
+        if let Some(spread) = &ran.spread {
+            line_spread(ran, line, spread, unit, &mut object);
         }
         object.insert("exact".into(), json!(line.exact));
     }
@@ -150,23 +146,70 @@ pub fn faults(ran: &Ran) -> Value {
     Value::Object(object)
 }
 
+/// What ± does to one result: a range where one holds, the values where it moves in steps, and in words.
+fn line_spread(
+    ran: &Ran,
+    line: &Line,
+    spread: &Spread,
+    unit: &'static Unit,
+    object: &mut Map<String, Value>,
+) {
+    let Some(one) = spread.lines.iter().find(|one| one.id == line.id) else {
+        return;
+    };
+    let (inputs, system) = (&ran.outcome.inputs, ran.outcome.inputs.system());
+    if one.has_range() {
+        let (low, high) = printed_order(&line.value, one.low, one.high, system);
+        object.insert("spread_low".into(), number(low, unit));
+        object.insert("spread_high".into(), number(high, unit));
+        object.insert("driver".into(), json!(one.driver));
+    }
+    if one.moves == Moves::InSteps {
+        let values: Vec<Value> = one.values.iter().map(|now| number(*now, unit)).collect();
+        object.insert("spread_values".into(), json!(values));
+    }
+    if one.is_cut {
+        object.insert("spread_cut".into(), json!(true));
+    }
+    if let Some(says) = tell_line(inputs, line, one, true) {
+        object.insert("spread_says".into(), json!(plainly(&says)));
+    }
+}
+
+fn whole_spread(ran: &Ran, spread: &Spread) -> Value {
+    let system = ran.outcome.inputs.system();
+    let x = |field: &str, base: f64| match ran.sheet.field(field).and_then(|f| f.unit(system)) {
+        Some(unit) => number(base, unit),
+        None => json!(base),
+    };
+    let change = |one: &Change| json!({ "field": one.field, "at": x(one.field, one.at), "from": plainly(&one.from), "to": plainly(&one.to) });
+    let place = |one: &Place| json!({ "field": one.field, "low": x(one.field, one.low), "high": x(one.field, one.high), "end": one.end.map(End::word) });
+    let fault = |one: &NoAnswer| {
+        // one field at one end, as ever; and all places
+        let single = one.places.first().filter(|_| one.places.len() == 1);
+        json!({
+            "field": single.map(|place| place.field),
+            "end": single.and_then(|place| place.end).map(End::word),
+            "places": one.places.iter().map(place).collect::<Vec<_>>(),
+            "says": one.says,
+        })
+    };
+    json!({
+        "added": spread.added,
+        "picks": spread.picks.iter().map(|pick| json!({
+            "field": pick.field, "end": pick.end.word(), "what": pick.what, "becomes": plainly(&pick.becomes) })).collect::<Vec<_>>(),
+        "choices": spread.choices.iter().map(|pick| json!({
+            "id": pick.id, "what": pick.what,
+            "values": pick.values.iter().map(|value| plainly(value)).collect::<Vec<_>>(),
+            "changes": pick.changes.iter().map(change).collect::<Vec<_>>() })).collect::<Vec<_>>(),
+        "faults": spread.faults.iter().map(fault).collect::<Vec<_>>(),
+        "also": spread.also,
+    })
+}
+
 fn powers(ran: &Ran, object: &mut Map<String, Value>) {
     if let Some(spread) = &ran.spread {
-        let end = |end| {
-            if end == benchslate_core::powers::End::Low {
-                "low"
-            } else {
-                "high"
-            }
-        };
-        let spread = json!({
-            "added": spread.added,
-            "picks": spread.picks.iter().map(|pick| json!({
-                "field": pick.field, "end": end(pick.end), "what": pick.what, "becomes": pick.becomes })).collect::<Vec<_>>(),
-            "faults": spread.faults.iter().map(|one| json!({
-                "field": one.field, "end": end(one.end), "says": one.says })).collect::<Vec<_>>(),
-        });
-        object.insert("spread".into(), spread);
+        object.insert("spread".into(), whole_spread(ran, spread));
     }
     let system = ran.outcome.inputs.system();
     let x_unit = |field: &str| ran.sheet.field(field).and_then(|field| field.unit(system));
@@ -190,7 +233,11 @@ fn powers(ran: &Ran, object: &mut Map<String, Value>) {
             Ok(turned) => json!({
                 "field": field,
                 "unit": x.map(|unit| unit.symbol),
-                "roots": turned.roots.iter().map(|root| json!({ "x": number(root.x, x), "gives": number(root.gives, y) })).collect::<Vec<_>>(),
+                "roots": turned.roots.iter().map(|root| json!({ "x": number(root.x, x), "gives": number(root.gives, y), "met": root.met })).collect::<Vec<_>>(),
+                "intervals": turned.intervals.iter().map(|one| json!({
+                    "from": number(one.from, x), "to": number(one.to, x), "inside": number(one.inside, x), "gives": number(one.gives, y) })).collect::<Vec<_>>(),
+                "has_no_effect": turned.has_no_effect,
+                "evaluations": turned.evaluations,
                 "jumps": turned.jumps.iter().map(|jump| json!({
                     "x": number(jump.x, x), "from": number(jump.from, y), "to": number(jump.to, y) })).collect::<Vec<_>>(),
                 "below": turned.below.map(|side| json!({ "x": number(side.x, x), "gives": number(side.gives, y) })),
@@ -212,6 +259,7 @@ fn powers(ran: &Ran, object: &mut Map<String, Value>) {
             Ok(swept) => json!({
                 "field": field, "result": result,
                 "points": swept.points.iter().map(|(at, gives)| json!([number(*at, x), gives.map(|gives| number(gives, y))])).collect::<Vec<_>>(),
+                "jumps": swept.edges.iter().map(|edge| json!({ "x": number(edge.at, x), "from": number(edge.from, y), "to": number(edge.to, y) })).collect::<Vec<_>>(),
             }),
         };
         object.insert("swept".into(), value);

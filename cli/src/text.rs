@@ -1,8 +1,10 @@
 //! How does an answer stand in a terminal?
 
 use crate::run::Ran;
-use benchslate_core::powers::End;
-use benchslate_core::quantity::{System, with_unit};
+use benchslate_core::powers::{
+    field_text, range_text, tell_found, tell_line, tell_none, tell_notes,
+};
+use benchslate_core::quantity::System;
 use benchslate_core::sheet::{FieldKind, Line, State, Table};
 use std::fmt::Write;
 
@@ -87,37 +89,18 @@ fn write_line(ran: &Ran, line: &Line, system: System, out: &mut String) -> std::
         write!(out, "  \u{b7}  {}", line.value.text_with_unit(other))?;
     }
     writeln!(out)?;
-    let show = |base: f64| line.value.with_base(base).text_with_unit(system);
-    // threads per inch run against the pitch: the smaller number stands first
-    let ends = |low: f64, high: f64| {
-        let turned = line
-            .value
-            .unit(system)
-            .is_some_and(|unit| unit.from_base(low) > unit.from_base(high));
-        if turned { (high, low) } else { (low, high) }
-    };
-    if let Some((low, high)) = line.band.map(|(low, high)| ends(low, high)) {
-        writeln!(
-            out,
-            "  sources: {} to {}  {}",
-            show(low),
-            show(high),
-            line.band_says
-        )?;
+    if let Some((low, high)) = line.band {
+        let range = range_text(&line.value, low, high, system);
+        writeln!(out, "  sources: {range}  {}", line.band_says)?;
     }
     let spread = ran
         .spread
         .as_ref()
         .and_then(|spread| spread.lines.iter().find(|one| one.id == line.id));
-    if let Some(spread) = spread.filter(|spread| spread.low < spread.high) {
-        let (low, high) = ends(spread.low, spread.high);
-        writeln!(
-            out,
-            "  with the \u{b1}: {} to {}, driven most by {}",
-            show(low),
-            show(high),
-            spread.driver
-        )?;
+    let main = ran.outcome.answer.lines.first().map(|first| first.id) == Some(line.id);
+    let told = spread.and_then(|spread| tell_line(&ran.outcome.inputs, line, spread, main));
+    if let Some(told) = told {
+        writeln!(out, "  {told}")?;
     }
     if !line.says.is_empty() {
         writeln!(out, "  {}", line.says)?;
@@ -174,74 +157,43 @@ fn write_table(table: &Table, system: System, out: &mut String) -> std::fmt::Res
 }
 
 fn write_powers(ran: &Ran, out: &mut String) -> std::fmt::Result {
-    let end = |end| if end == End::Low { "low" } else { "high" };
+    let (inputs, answer) = (&ran.outcome.inputs, &ran.outcome.answer);
     if let Some(spread) = &ran.spread {
-        for pick in &spread.picks {
-            writeln!(
-                out,
-                "\nAt the {} end of {}: {} becomes {}",
-                end(pick.end),
-                pick.field,
-                pick.what,
-                pick.becomes
-            )?;
-        }
-        for fault in &spread.faults {
-            writeln!(
-                out,
-                "\nAt the {} end of {}: {}",
-                end(fault.end),
-                fault.field,
-                fault.says
-            )?;
+        for note in tell_notes(inputs, spread) {
+            writeln!(out, "\n{}", note.says)?;
         }
     }
-    let system = ran.outcome.inputs.system();
-    let field_text = |id: &str, x: f64| {
-        let unit = ran.sheet.field(id).and_then(|field| field.unit(system));
-        unit.map_or_else(
-            || x.to_string(),
-            |unit| with_unit(x, unit, unit.places.saturating_add(2)),
-        )
+    let x_text = |id: &str, x: f64| {
+        let field = ran.sheet.field(id);
+        field.map_or_else(|| x.to_string(), |field| field_text(inputs, field, x))
     };
-    let result_text = |id: &str, y: f64| {
-        ran.outcome.answer.get(id).map_or_else(
+    let y_text = |id: &str, y: f64| {
+        let line = answer.get(id);
+        line.map_or_else(
             || y.to_string(),
-            |line| line.value.with_base(y).text_with_unit(system),
+            |line| line.value.with_base(y).text_with_unit(inputs.system()),
         )
     };
     match (&ran.turned, &ran.asked.turn, &ran.asked.want) {
-        (Some(Err(fault)), ..) => writeln!(out, "\nTurned round: {}", fault.text())?,
-        (Some(Ok(turned)), Some(field), Some(want)) => {
+        (Some(Err(fault)), ..) => writeln!(out, "\nSolve for another: {}", fault.text())?,
+        (Some(Ok(found)), Some(field), Some(want)) => {
             let result = want.split('~').next().unwrap_or_default();
+            let (Some(field), Some(line)) = (ran.sheet.field(field), answer.get(result)) else {
+                return writeln!(
+                    out,
+                    "\nSolve for another: the entry as it stands gives no such result"
+                );
+            };
             writeln!(
                 out,
-                "\nTurned round: {field} for {result}: found {} in this range",
-                turned.roots.len()
+                "\nSolve for another: {} by {}",
+                line.label, field.label
             )?;
-            for root in &turned.roots {
-                writeln!(
-                    out,
-                    "  {}  gives {}",
-                    field_text(field, root.x),
-                    result_text(result, root.gives)
-                )?;
+            if let Some(none) = tell_none(inputs, field, line, found) {
+                writeln!(out, "  {none}")?;
             }
-            for jump in &turned.jumps {
-                let (from, to) = (result_text(result, jump.from), result_text(result, jump.to));
-                writeln!(
-                    out,
-                    "  goes from {from} to {to} at {}",
-                    field_text(field, jump.x)
-                )?;
-            }
-            for side in [turned.below, turned.above].into_iter().flatten() {
-                writeln!(
-                    out,
-                    "  {}  gives {}",
-                    field_text(field, side.x),
-                    result_text(result, side.gives)
-                )?;
+            for find in tell_found(inputs, field, line, found) {
+                writeln!(out, "  {}  {}", find.entry, find.gives)?;
             }
         }
         _ => {}
@@ -251,9 +203,20 @@ fn write_powers(ran: &Ran, out: &mut String) -> std::fmt::Result {
         ran.asked.sweep.as_deref().and_then(|s| s.split_once('~')),
     ) {
         writeln!(out, "\n{result} against {field}")?;
-        for (x, y) in &swept.points {
-            let y = y.map_or_else(|| "no answer".into(), |y| result_text(result, y));
-            writeln!(out, "  {}  {y}", field_text(field, *x))?;
+        let none = || "no answer".to_owned();
+        let y = |y: Option<f64>| y.map_or_else(none, |y| y_text(result, y));
+        match swept.levels() {
+            Some(levels) => {
+                for level in levels {
+                    let (from, to) = (x_text(field, level.from), x_text(field, level.to));
+                    writeln!(out, "  {from} to {to}  {}", y(level.gives))?;
+                }
+            }
+            None => {
+                for (x, gives) in &swept.points {
+                    writeln!(out, "  {}  {}", x_text(field, *x), y(*gives))?;
+                }
+            }
         }
     }
     Ok(())

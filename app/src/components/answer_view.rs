@@ -4,7 +4,7 @@ use super::answer_tail::{AnswerTail, caution};
 use super::field::{place_of, sentence};
 use super::{ResultRow, result_line};
 use crate::state::{Act, Form};
-use benchslate_core::powers::{End, Spread, spread};
+use benchslate_core::powers::{spread, tell_line, tell_notes};
 use benchslate_core::sheet::{Sheet, State, Withheld};
 use yew::prelude::*;
 
@@ -47,23 +47,18 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
 
 /// The figures, and what the tolerances do to them.
 fn results(form: &Form) -> Html {
-    let (answer, sheet) = (form.answer(), form.sheet);
-    let spread = spread(&form.outcome.inputs, answer);
+    let (answer, inputs) = (form.answer(), &form.outcome.inputs);
+    let spread = spread(inputs, answer);
     let row = |at: usize| {
         answer.lines.get(at).map(|line| {
             let own = spread
                 .as_ref()
-                .and_then(|s| s.lines.iter().find(|l| l.id == line.id))
-                .filter(|l| l.low < l.high);
-            let driver = own
-                .and_then(|l| sheet.field(l.driver))
-                .map_or("", |f| f.label);
+                .and_then(|s| s.lines.iter().find(|l| l.id == line.id));
             result_line(&ResultRow {
                 line,
                 system: form.system,
                 main: at == 0,
-                spread: own,
-                driver,
+                spread: own.and_then(|own| tell_line(inputs, line, own, at == 0)),
             })
         })
     };
@@ -71,7 +66,11 @@ fn results(form: &Form) -> Html {
         <>
             <>{ for row(0) }</>
             if answer.lines.len() > 1 { <div class="smalls">{ for (1..answer.lines.len()).filter_map(row) }</div> }
-            if let Some(spread) = &spread { { at_the_ends(sheet, spread) } }
+            if let Some(spread) = &spread {
+                { for tell_notes(inputs, spread).into_iter().map(|note| html! {
+                    <p class={if note.is_fault { "fault" } else { "span" }}>{ note.says }</p>
+                }) }
+            }
         </>
     }
 }
@@ -147,21 +146,4 @@ fn example(sheet: &'static Sheet, act: &Callback<Act>) -> Html {
         ));
     });
     html! { <p><button type="button" class="act" {onclick}>{ "Show an example" }</button></p> }
-}
-
-/// What changes at the ends of the tolerances: picks, and ends without an answer.
-fn at_the_ends(sheet: &'static Sheet, spread: &Spread) -> Html {
-    let name = |id: &str| {
-        sheet
-            .field(id)
-            .map_or_else(|| id.to_owned(), |f| f.label.to_ascii_lowercase())
-    };
-    let end = |end: End| if end == End::Low { "low" } else { "high" };
-    html! {
-        <>
-            if spread.added { <p class="soft">{ "More than six sizes carry \u{b1}: each was moved alone and the changes added." }</p> }
-            { for spread.picks.iter().map(|p| html! { <p class="span">{ format!("At the {} end of {}: {} becomes {}.", end(p.end), name(p.field), p.what.to_ascii_lowercase(), p.becomes) }</p> }) }
-            { for spread.faults.iter().map(|f| html! { <p class="fault">{ format!("At the {} end of {}: {}.", end(f.end), name(f.field), f.says) }</p> }) }
-        </>
-    }
 }

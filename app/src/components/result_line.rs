@@ -1,6 +1,6 @@
 //! One result: its name, the figure, the unit, the same in the other system, the convention, and what range there is.
 
-use benchslate_core::powers::LineSpread;
+use benchslate_core::powers::range_text;
 use benchslate_core::quantity::System;
 use benchslate_core::sheet::Line;
 use yew::prelude::*;
@@ -13,10 +13,8 @@ pub struct ResultRow<'a> {
     pub system: System,
     /// The main one.
     pub main: bool,
-    /// The range that ± leaves.
-    pub spread: Option<&'a LineSpread>,
-    /// The name of the field that drives that range.
-    pub driver: &'a str,
+    /// What ± does to it, in words.
+    pub spread: Option<String>,
 }
 
 /// The other system.
@@ -54,32 +52,14 @@ pub fn result_line(props: &ResultRow<'_>) -> Html {
         (unit, None) => unit.to_owned(),
         (unit, Some(alt)) => format!("{unit} \u{b7} {alt}"),
     };
-    let span = |low: f64, high: f64| {
-        // threads per inch run against the pitch: the smaller number stands first
-        let unit = line.value.unit(props.system);
-        let turned = unit.is_some_and(|unit| unit.from_base(low) > unit.from_base(high));
-        let (low, high) = if turned { (high, low) } else { (low, high) };
-        format!(
-            "{} to {}",
-            line.value.with_base(low).text(props.system),
-            line.value.with_base(high).text_with_unit(props.system)
-        )
-    };
-    let spread = props.spread.map(|s| {
-        let driver = if props.driver.is_empty() {
-            String::new()
-        } else {
-            format!(", driven most by {}", props.driver.to_ascii_lowercase())
-        };
-        format!("{} over the \u{b1}{driver}", span(s.low, s.high))
-    });
     let band = line.band.map(|(low, high)| {
         let says = if line.band_says.is_empty() {
             ", by the sources"
         } else {
             ": "
         };
-        format!("{}{says}{}", span(low, high), line.band_says)
+        let range = range_text(&line.value, low, high, props.system);
+        format!("{range}{says}{}", line.band_says)
     });
     html! {
         <div key={line.id} class={classes!("result", (!props.main).then_some("small"))}>
@@ -87,7 +67,7 @@ pub fn result_line(props: &ResultRow<'_>) -> Html {
             <span class={classes!("big", words.then_some("words"))}>{ figure }</span>
             if !alt.is_empty() { <span class="alt">{ alt }</span> }
             if let Some(band) = band { <p class="span fig">{ band }</p> }
-            if let Some(spread) = spread { <p class="span fig">{ spread }</p> }
+            if let Some(spread) = &props.spread { <p class="span fig">{ spread }</p> }
             if !line.says.is_empty() { <p class="how">{ line.says.to_string() }</p> }
         </div>
     }

@@ -14,7 +14,7 @@ fn unknown(what: &str, id: &str) -> Fault {
     )
 }
 
-/// What a link asks to be turned round, worked out; none where it asks nothing.
+/// The search that a link asks for, worked out; none where it asks nothing.
 ///
 /// # Errors
 /// A fault where field, result or wanted text can't be taken.

@@ -2,24 +2,23 @@
 //! result plotted against an entry. Written once over the contract; a sheet knows nothing of it.
 
 mod ask;
+mod probe;
 mod spread;
 mod sweep;
+mod tell;
 mod turn;
 
 pub use ask::{swept, turned};
-pub use spread::{End, EndFault, LineSpread, PickChange, Spread, spread};
-pub use sweep::{Swept, sweep};
-pub use turn::{Jump, Root, Side, Turned, turn};
+pub use spread::{
+    Change, Choices, End, LineSpread, Moves, NoAnswer, PickChange, Place, Spread, spread,
+};
+pub use sweep::{Edge, Level, Swept, sweep};
+pub use tell::{
+    Find, Told, field_text, printed_order, range_text, tell_found, tell_line, tell_none, tell_notes,
+};
+pub use turn::{Interval, Jump, Root, Side, Turned, turn};
 
-use crate::sheet::{Answer, FieldKind, Inputs, figure};
-
-/// The number of a result at a changed field; none where the sheet stops there.
-fn at(inputs: &Inputs, field: &str, x: f64, result: &str) -> Option<f64> {
-    figure(&inputs.with(field, x))
-        .ok()
-        .as_ref()
-        .and_then(|answer| value(answer, result))
-}
+use crate::sheet::{Answer, FieldKind, Inputs};
 
 fn value(answer: &Answer, result: &str) -> Option<f64> {
     answer

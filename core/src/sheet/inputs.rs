@@ -178,14 +178,18 @@ impl Inputs {
     /// is no quantity.
     pub fn with(&self, id: &str, base: f64) -> Self {
         let mut changed = self.clone();
+        changed.put(id, base);
+        changed
+    }
+    /// Sets one quantity to a number in place, its tolerance taken away; nothing changes where the field is no quantity.
+    pub(crate) fn put(&mut self, id: &str, base: f64) {
         let Some(index) = self.position(id) else {
-            return changed;
+            return;
         };
         let field = self.sheet.fields.get(index);
-        if let (Some(FieldKind::Quantity { kind, .. }), Some(value)) = (
-            field.map(|field| &field.kind),
-            changed.values.get_mut(index),
-        ) {
+        if let (Some(FieldKind::Quantity { kind, .. }), Some(value)) =
+            (field.map(|field| &field.kind), self.values.get_mut(index))
+        {
             let own = field.and_then(|field| field.unit(self.system));
             let unit = match value {
                 Some(Input::Quantity { unit, .. }) => unit,
@@ -199,7 +203,6 @@ impl Inputs {
                 unit,
             });
         }
-        changed
     }
     /// The fields that carry a tolerance: id, nominal, low and high in base units.
     pub fn tolerances(&self) -> Vec<(&'static Field, f64, f64, f64)> {

@@ -38,8 +38,10 @@ pub struct Res {
     pub label: &'static str,
     /// Kind of quantity; none for words.
     pub kind: Option<Kind>,
-    /// Moves in steps (a pick, a count), so it can't be turned round to any value.
+    /// Moves in steps (a pick, a count), so not every value can be asked of it.
     pub stepped: bool,
+    /// Starts again or turns back somewhere (a dial reading, a way to a pole), so that no range holds over such a place.
+    pub wraps: bool,
 }
 
 impl Res {
@@ -50,6 +52,7 @@ impl Res {
             label,
             kind: Some(kind),
             stepped: false,
+            wraps: false,
         }
     }
     /// A result that moves in steps.
@@ -59,7 +62,13 @@ impl Res {
             label,
             kind: Some(kind),
             stepped: true,
+            wraps: false,
         }
+    }
+    /// It starts again or turns back somewhere, as a dial reading does: over such a place no range is shown.
+    pub const fn wraps(mut self) -> Self {
+        self.wraps = true;
+        self
     }
     /// A result in words.
     pub const fn words(id: &'static str, label: &'static str) -> Self {
@@ -68,6 +77,7 @@ impl Res {
             label,
             kind: None,
             stepped: true,
+            wraps: false,
         }
     }
 }

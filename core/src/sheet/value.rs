@@ -132,6 +132,30 @@ impl Value {
             (Self::Words(_), _) => 0,
         }
     }
+    /// The unit in which the number is counted, and how much its last printed digit is in it: 0.0001 in, 100 lbf where
+    /// three figures are shown, 1 s of a time on the clock; none for words.
+    ///
+    /// ```
+    /// use benchslate_core::{quantity::{Force, System}, sheet::Value};
+    /// let (unit, digit) = Value::of(Force::from_lbf(42063.0)).last_digit(System::Inch).unwrap();
+    /// assert_eq!((unit.id, digit), ("lbf", 100.0)); // it is printed as 42100 lbf
+    /// ```
+    pub fn last_digit(&self, system: System) -> Option<(&'static Unit, f64)> {
+        let (Self::Quantity { base, figures, .. }, Some(unit)) = (self, self.declared_unit(system))
+        else {
+            return None;
+        };
+        if self.clock().is_some() {
+            return Some((&units::SECOND, 1.0));
+        }
+        let size = unit.from_base(*base).abs();
+        let mut digit = libm::pow(10.0, -f64::from(self.decimals(system)));
+        let most = libm::pow(10.0, f64::from(*figures));
+        while *figures > 0 && size.is_finite() && size / digit >= most {
+            digit *= 10.0;
+        }
+        Some((unit, digit))
+    }
     /// The number in base units; none for words.
     pub const fn base(&self) -> Option<f64> {
         match self {

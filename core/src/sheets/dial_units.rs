@@ -62,7 +62,7 @@ pub(super) static SHEET: Sheet = Sheet {
             Kind::Length,
         ),
         Res::of("share", "Dial is off by", Kind::Share),
-        Res::of("line-after", "Off by one line after", Kind::Length),
+        Res::of("line-after", "Off by one line after", Kind::Length).wraps(),
         Res::of("factor", "True travel for dial travel", Kind::Number),
     ],
     examples: &[

@@ -165,6 +165,11 @@ pub fn identify(across: Across, measured: Length, pitch: Pitch, most: usize) -> 
     let mut found: Vec<Candidate> = threads
         .map(Standard::Thread)
         .chain(others)
+        // what its pitch alone rules out: the misfit below is never less
+        .filter(|standard| {
+            let basic = standard.pitch().mm();
+            0.75 * ((pitch.mm() - basic).abs() / basic / 0.015) < 12.5
+        })
         .map(|standard| candidate(standard, across, measured, pitch))
         .filter(|one| one.inside || one.misfit < 12.0)
         .collect();

@@ -112,7 +112,7 @@ pub(super) static RESULTS: &[Res] = &[
         Kind::Length,
     ),
     Res::of("set-to", "Dial for the full move", Kind::Length),
-    Res::of("slack-found", "Backlash", Kind::Length),
+    Res::of("slack-found", "Backlash", Kind::Length).wraps(),
     Res::words("verdict", "Direction of feed"),
     Res::of(
         "bite",
