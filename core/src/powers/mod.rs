@@ -6,7 +6,7 @@ mod spread;
 mod sweep;
 mod turn;
 
-pub use ask::{swept, turned};
+pub use ask::{pinned, swept, turned};
 pub use spread::{End, EndFault, LineSpread, PickChange, Spread, spread};
 pub use sweep::{Swept, sweep};
 pub use turn::{Jump, Root, Side, Turned, turn};

@@ -59,6 +59,7 @@ mod fault;
 mod field;
 mod inputs;
 mod line;
+mod pinned;
 mod read;
 #[allow(clippy::module_inception)] // the room is named after what it holds
 mod sheet;
@@ -66,6 +67,7 @@ mod show;
 mod source;
 mod table;
 mod value;
+mod words;
 
 pub use answer::*;
 pub use drawing::*;
@@ -75,7 +77,10 @@ pub use fault::*;
 pub use field::*;
 pub use inputs::*;
 pub use line::*;
+pub(crate) use pinned::pin;
+pub use pinned::pinned;
 pub use sheet::*;
 pub use source::*;
 pub use table::*;
 pub use value::*;
+pub use words::lowered;

@@ -280,7 +280,7 @@ fn read_rows(
                     cells.push(None);
                     continue;
                 }
-                let says = format!("{} is still needed", column.label.to_ascii_lowercase());
+                let says = format!("{} is still needed", super::lowered(column.label));
                 let mut fault = Fault::of(field.id, Reason::Unfinished, says, "");
                 fault.at = Some((row_number, column_index.saturating_add(1)));
                 return Err(fault);

@@ -25,6 +25,24 @@ pub(super) enum Asks {
     Warmth,
 }
 
+impl Asks {
+    /// The kind of what is measured; none where nothing is.
+    pub(super) const fn kind(&self) -> Option<Kind> {
+        match self {
+            Self::Tick => None,
+            Self::Size(kind, _) => Some(*kind),
+            Self::Warmth => Some(Kind::Temperature),
+        }
+    }
+}
+
+/// The kind of what is measured at a line of a test; none where nothing is, or the line is no longer asked for.
+pub(super) fn kind_at(test: &Test, id: &str) -> Option<Kind> {
+    let parts = parts(test);
+    let mut items = parts.iter().flat_map(|part| &part.items);
+    items.find(|item| item.id == id)?.asks.kind()
+}
+
 /// One line.
 pub(super) struct Item {
     pub id: String,

@@ -4,6 +4,7 @@
 use crate::quantity::{
     Kind, ReadFault, Reading, System, Unit, decimal, join, plain, read, units, usual,
 };
+use crate::sheet::pin;
 
 /// A measured text, read.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -79,6 +80,11 @@ pub(super) fn short(base: f64, unit: &'static Unit) -> String {
 /// assert!(read_measured("brisk", Kind::FeedRate, System::Inch).is_err());
 /// ```
 pub fn read_measured(text: &str, kind: Kind, system: System) -> Result<Measured, String> {
+    if kind == Kind::FeedRate
+        && let Some(fault) = travel_over_time(text)
+    {
+        return Err(fault);
+    }
     let single = read(text, kind, &[usual(kind, system)]);
     let measured = match single {
         Ok(reading) => of_reading(&reading, None),
@@ -86,6 +92,48 @@ pub fn read_measured(text: &str, kind: Kind, system: System) -> Result<Measured,
     };
     within(&measured, kind)?;
     Ok(measured)
+}
+
+/// A feed written as one number over another, without units: travel over time as likely as a fraction. It is asked.
+fn travel_over_time(text: &str) -> Option<String> {
+    let (travel, time) = text.trim().split_once('/')?;
+    let (travel, time) = (travel.trim(), time.trim());
+    let figure = |text: &str| text.parse::<f64>().ok().filter(|n| n.is_finite() && *n > 0.0);
+    let over = figure(time)?;
+    let whole = travel.rsplit([' ', '-']).next()?;
+    figure(whole)?;
+    // halves to sixty-fourths of an inch a minute stand on plates
+    let on_plates = [2.0, 4.0, 8.0, 16.0, 32.0, 64.0];
+    if on_plates.contains(&over) && !whole.contains('.') {
+        return None;
+    }
+    Some(format!(
+        "this may be travel over time: write both units, as {travel} in / {time} s; a feed is written as a decimal, as 0.75 ipm"
+    ))
+}
+
+/// A measured text as it is written down: with the unit that it takes in this system where it was typed without one, else
+/// as typed.
+///
+/// ```
+/// use benchslate_core::{quantity::{Kind, System}, record::proving::pin_measured};
+/// assert_eq!(pin_measured("0.012", Kind::Length, System::Inch), "0.012 in");
+/// assert_eq!(pin_measured("10 in / 30 s", Kind::FeedRate, System::Metric), "10 in / 30 s");
+/// ```
+pub fn pin_measured(text: &str, kind: Kind, system: System) -> String {
+    let other = match system {
+        System::Inch => System::Metric,
+        System::Metric => System::Inch,
+    };
+    pin(text, kind, &[usual(kind, system)], &[usual(kind, other)])
+        .unwrap_or_else(|| text.to_owned())
+}
+
+/// True where the meaning of a text hangs on the system of units: no unit was typed.
+pub(super) fn is_bare(text: &str, kind: Kind) -> bool {
+    [System::Inch, System::Metric]
+        .into_iter()
+        .any(|system| pin_measured(text, kind, system) != text)
 }
 
 fn of_reading(reading: &Reading, over_mm: Option<f64>) -> Measured {

@@ -88,8 +88,8 @@ pub enum ShopAction {
 impl Record for Shop {
     type Action = ShopAction;
     const NAME: &'static str = "my-shop";
-    // 2: several machines of a kind
-    const VERSION: u32 = 2;
+    // 2: several machines of a kind; 3: every figure has the unit that it was read in
+    const VERSION: u32 = 3;
 
     fn after(&self, action: &ShopAction) -> Self {
         let mut shop = self.clone();
@@ -98,11 +98,12 @@ impl Record for Shop {
             ShopAction::Item(id, text) => {
                 let mut entry = shop.entry();
                 entry.set(id, text);
-                shop.fill(entry.texts());
+                shop.fill(entry.texts(), shop.system);
             }
             ShopAction::Fill(system, texts) => {
                 shop.system = *system;
-                shop.fill(texts.iter().map(|(id, text)| (id.as_str(), text.as_str())));
+                let texts = texts.iter().map(|(id, text)| (id.as_str(), text.as_str()));
+                shop.fill(texts, *system);
             }
             ShopAction::Add(kind) => {
                 shop.add(*kind, |_| Machine::blank(*kind));
@@ -133,6 +134,25 @@ impl Record for Shop {
         shop.tidy();
         shop
     }
+
+    // an older file says in which system its bare figures were read: its own
+    fn of_older(mut self, _version: u32, _known: Option<System>) -> Self {
+        let system = self.system;
+        let machines = self
+            .machines
+            .iter_mut()
+            .flat_map(|machine| &mut machine.items);
+        for (id, text) in self.items.iter_mut().chain(machines) {
+            *text = with_units(id, text, system);
+        }
+        self
+    }
+}
+
+/// A text of the shop with the unit that its figures were read in.
+fn with_units(id: &str, text: &str, system: System) -> String {
+    SHOP.field(id)
+        .map_or_else(|| text.to_owned(), |field| pinned(field, text, system))
 }
 
 /// The kind of machine that a field of the shop belongs to.
@@ -221,7 +241,8 @@ impl Shop {
         self.machines = machines;
     }
     /// Puts texts in place of those of the bench and of the machines in use. What this version does not know stays.
-    fn fill<'a>(&mut self, texts: impl Iterator<Item = (&'a str, &'a str)>) {
+    /// A figure that was typed without a unit gets the one that it takes in the system given.
+    fn fill<'a>(&mut self, texts: impl Iterator<Item = (&'a str, &'a str)>, system: System) {
         self.items.retain(|(id, _)| SHOP.field(id).is_none());
         for kind in MachineKind::ALL {
             let at = self.in_use(kind);
@@ -241,9 +262,10 @@ impl Shop {
                     }
                 }
             };
+            let text = with_units(id, text, system);
             match items.iter_mut().find(|(known, _)| known == id) {
-                Some((_, old)) => text.clone_into(old),
-                None => items.push((id.to_owned(), text.to_owned())),
+                Some((_, old)) => *old = text,
+                None => items.push((id.to_owned(), text)),
             }
         }
     }
@@ -319,18 +341,20 @@ impl Shop {
         let now = self.in_use(kind);
         let others = (0..self.count(kind)).filter(|at| *at != now);
         let places: Vec<usize> = core::iter::once(now).chain(others).collect();
+        let here = applying(sheet, entry);
         let found = |wholly: bool| {
             let agrees = |at: &&usize| {
                 self.using(kind, **at)
-                    .agrees(sheet, entry, Some(kind), wholly)
+                    .agrees(sheet, entry, &here, Some(kind), wholly)
             };
             places.iter().find(agrees).copied()
         };
         found(true).or_else(|| found(false))
     }
-    /// True where an entry's shop fields say other than this shop does, whichever of its machines is meant.
+    /// True where an entry's shop fields say other than this shop does, whichever of its machines is meant. Only fields that
+    /// apply are compared: what a choice has not brought up yet says nothing.
     pub fn differs(&self, sheet: &'static Sheet, entry: &Entry) -> bool {
-        !self.agrees(sheet, entry, None, false)
+        !self.agrees(sheet, entry, &applying(sheet, entry), None, false)
             || Self::kinds(sheet).any(|kind| self.stands(sheet, entry, kind).is_none())
     }
     /// This shop with those machines in use that an entry agrees with.
@@ -342,6 +366,19 @@ impl Shop {
                 None => shop,
             }
         })
+    }
+    /// Writes this shop's texts into the fields that do not apply yet and are empty, so that it is used whichever choice
+    /// brings them up. An entry that was figured with another shop stays as it is: there this shop has no say.
+    pub fn stand_by(&self, sheet: &'static Sheet, entry: &mut Entry) {
+        if self.differs(sheet, entry) {
+            return;
+        }
+        let start = self.standing(sheet, entry).start(sheet);
+        for (field, here) in sheet.fields.iter().zip(applying(sheet, entry)) {
+            if let (false, None, Some(text)) = (here, entry.get(field.id), start.get(field.id)) {
+                entry.set(field.id, text);
+            }
+        }
     }
     /// Puts another shop's texts in place of this one's: what this one typed in goes, also where the other says nothing.
     pub fn give_way(&self, to: &Self, sheet: &'static Sheet, entry: &mut Entry) {
@@ -363,11 +400,13 @@ impl Shop {
         &self,
         sheet: &'static Sheet,
         entry: &Entry,
+        here: &[bool],
         kind: Option<MachineKind>,
         wholly: bool,
     ) -> bool {
         let mine = evaluate(&SHOP, &self.entry());
-        sheet.fields.iter().all(|field| {
+        let fields = sheet.fields.iter().zip(here);
+        fields.filter(|(_, here)| **here).all(|(field, _)| {
             // a bare number means the same as one with the unit that it takes
             let same = |one: &str, other: &str| {
                 one == other
