@@ -88,9 +88,11 @@ fn open(wanted: &Wanted, options: &Options) -> Result<Start, String> {
 
 fn read_shop(path: &str) -> Result<Shop, String> {
     let text = std::fs::read_to_string(path).map_err(|error| format!("{path}: {error}"))?;
+    let text = text.trim_start_matches('\u{feff}');
     let bad = |error: serde_json::Error| format!("{path} is not a my-shop file: {error}");
-    let head: Head = serde_json::from_str(&text).map_err(bad)?;
+    let head: Head = serde_json::from_str(text).map_err(bad)?;
     check::<Shop>(&head).map_err(|fault| format!("{path}: {}", fault.text()))?;
-    let file: File<Shop> = serde_json::from_str(&text).map_err(bad)?;
-    Ok(file.data)
+    let file: File<Shop> = serde_json::from_str(text).map_err(bad)?;
+    file.opened(None)
+        .map_err(|fault| format!("{path}: {}", fault.text()))
 }

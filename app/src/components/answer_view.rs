@@ -5,7 +5,7 @@ use super::field::{place_of, sentence};
 use super::{ResultRow, result_line};
 use crate::state::{Act, Form};
 use benchslate_core::powers::{End, Spread, spread};
-use benchslate_core::sheet::{Sheet, State, Withheld};
+use benchslate_core::sheet::{Sheet, State, Withheld, lowered};
 use yew::prelude::*;
 
 /// The form whose answer it is.
@@ -84,7 +84,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
             let names: Vec<String> = needed
                 .iter()
                 .filter_map(|id| form.sheet.field(id))
-                .map(|f| f.label.to_ascii_lowercase())
+                .map(|f| lowered(f.label))
                 .collect();
             html! {
                 <>
@@ -109,7 +109,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
                     .iter()
                     .filter(|f| f.fault.is_some())
                     .filter_map(|f| form.sheet.field(f.id))
-                    .map(|f| f.label.to_ascii_lowercase())
+                    .map(|f| lowered(f.label))
                     .collect();
                 html! { <p class="need">{ format!("No answer yet: look at {}.", names.join(", ")) }</p> }
             }
@@ -122,7 +122,7 @@ fn limit(form: &Form, withheld: &Withheld) -> Html {
     let field = form
         .sheet
         .field(withheld.field)
-        .map(|field| field.label.to_ascii_lowercase());
+        .map(|field| lowered(field.label));
     html! {
         <div class="withheld" role="note">
             <b>{ "No figure given" }</b>
@@ -154,13 +154,13 @@ fn at_the_ends(sheet: &'static Sheet, spread: &Spread) -> Html {
     let name = |id: &str| {
         sheet
             .field(id)
-            .map_or_else(|| id.to_owned(), |f| f.label.to_ascii_lowercase())
+            .map_or_else(|| id.to_owned(), |f| lowered(f.label))
     };
     let end = |end: End| if end == End::Low { "low" } else { "high" };
     html! {
         <>
             if spread.added { <p class="soft">{ "More than six sizes carry \u{b1}: each was moved alone and the changes added." }</p> }
-            { for spread.picks.iter().map(|p| html! { <p class="span">{ format!("At the {} end of {}: {} becomes {}.", end(p.end), name(p.field), p.what.to_ascii_lowercase(), p.becomes) }</p> }) }
+            { for spread.picks.iter().map(|p| html! { <p class="span">{ format!("At the {} end of {}: {} becomes {}.", end(p.end), name(p.field), lowered(&p.what), p.becomes) }</p> }) }
             { for spread.faults.iter().map(|f| html! { <p class="fault">{ format!("At the {} end of {}: {}.", end(f.end), name(f.field), f.says) }</p> }) }
         </>
     }

@@ -7,7 +7,7 @@ use crate::state::{Act, Form};
 use benchslate_core::link::Asked;
 use benchslate_core::powers::{Swept, Turned, swept, turned};
 use benchslate_core::quantity::{System, plain, usual, with_unit};
-use benchslate_core::sheet::{Field, FieldKind, Line};
+use benchslate_core::sheet::{Field, FieldKind, Line, lowered};
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -220,7 +220,7 @@ fn turn_found(props: &PowersProps, freed: &str, result: &str, found: &Turned) ->
         let (act, id) = (props.act.clone(), field.id);
         let onclick =
             Callback::from(move |_| act.emit(Act::Set(vec![(id.to_owned(), text.clone())])));
-        html! { <button type="button" class="tap" {onclick}>{ "take it" }</button> }
+        html! { <button type="button" class="tap" {onclick}>{ "use it" }</button> }
     };
     let steps: Vec<_> = found.below.iter().chain(&found.above).collect();
     let none = found.roots.is_empty() && found.jumps.is_empty() && steps.is_empty();
@@ -231,7 +231,7 @@ fn turn_found(props: &PowersProps, freed: &str, result: &str, found: &Turned) ->
                 <p><b class="fig">{ format!("{} {}", field.label, field_text(form, field, root.x)) }</b>{ format!(" gives {} ", gives(root.gives)) }{ put(root.x) }</p>
             }) }
             { for found.jumps.iter().map(|jump| html! {
-                <p>{ format!("It jumps from {} to {} at {} {}.", gives(jump.from), gives(jump.to), field.label.to_ascii_lowercase(), field_text(form, field, jump.x)) }</p>
+                <p>{ format!("It jumps from {} to {} at {} {}.", gives(jump.from), gives(jump.to), lowered(field.label), field_text(form, field, jump.x)) }</p>
             }) }
             { for steps.into_iter().map(|side| html! {
                 <p><b class="fig">{ format!("{} {}", field.label, field_text(form, field, side.x)) }</b>{ format!(" gives {} ", gives(side.gives)) }{ put(side.x) }</p>
@@ -306,12 +306,12 @@ fn sweep_found(form: &Form, along: &str, result: &str, found: &Swept) -> Html {
         title: format!(
             "{} against {}",
             line.label,
-            field.label.to_ascii_lowercase()
+            lowered(field.label)
         ),
         x: (at(*x0), at(*x1)),
         y: (gives(y0), gives(y1)),
-        x_name: field.label.to_ascii_lowercase(),
-        y_name: line.label.to_ascii_lowercase(),
+        x_name: lowered(field.label),
+        y_name: lowered(&line.label),
     };
     let svg = plot::svg(&found.points, found.own, ((*x0, *x1), (y0, y1)), &axes);
     html! {

@@ -2,7 +2,7 @@
 
 use benchslate_core::powers::LineSpread;
 use benchslate_core::quantity::System;
-use benchslate_core::sheet::Line;
+use benchslate_core::sheet::{Line, lowered};
 use yew::prelude::*;
 
 /// A result.
@@ -65,7 +65,7 @@ pub fn result_line(props: &ResultRow<'_>) -> Html {
         let driver = if props.driver.is_empty() {
             String::new()
         } else {
-            format!(", driven most by {}", props.driver.to_ascii_lowercase())
+            format!(", driven most by {}", lowered(&props.driver))
         };
         format!("{} over the \u{b1}{driver}", span(s.low, s.high))
     });

@@ -60,7 +60,7 @@ pub fn About() -> Html {
         );
     }
     let kept = match storage::Store::get(&storage::Browser, "benchslate.look") {
-        Ok(_) => "Works: my shop, the kept list and the proving records stay on this device.",
+        Ok(_) => "Works: My shop, the saved list and the proving records stay on this device.",
         Err(fault) => fault.words(),
     };
     let build = dom::meta("build")
