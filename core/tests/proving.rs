@@ -243,7 +243,7 @@ fn an_axis_may_run_at_a_part_of_the_plate() {
             none.difference.is_empty() && !none.wanted_fault.is_empty(),
             "{bad}"
         );
-        assert_eq!(none.finding.measured, "2.1");
+        assert_eq!(none.finding.measured, "2.1 ipm");
     }
     on(
         &mut undo,
@@ -327,8 +327,8 @@ fn what_was_found_at_a_lost_line_is_kept_below() {
     assert_eq!(
         left,
         [
-            ("Axis 2, taken out: feed 4 ipm, one way", "3.9 ipm"),
-            ("Axis 2, taken out: slack", "")
+            ("Axis 2, removed: feed 4 ipm, one way", "3.9 ipm"),
+            ("Axis 2, removed: slack", "")
         ]
     );
     on(&mut undo, TestAction::AddAxis);
@@ -422,7 +422,7 @@ fn the_plate_of_a_test_does_not_follow_the_shop() {
     assert!(
         view(undo.now.now().unwrap())
             .plate_note
-            .contains("one spindle step only")
+            .contains("one spindle speed only")
     );
 }
 
@@ -445,7 +445,7 @@ fn feeds_per_turn_are_reckoned_at_the_spindle_step() {
     };
     assert_eq!(
         at(&undo, "a1.0.f.0.005 ipr").expected,
-        "0.005 ipr on the plate: write the spindle step above"
+        "0.005 ipr on the plate: write the spindle speed above"
     );
     on(&mut undo, TestAction::Spindle("270".into()));
     measure(&mut undo, "a1.0.f.0.005 ipr", "1.40 ipm");
@@ -464,7 +464,7 @@ fn feeds_per_turn_are_reckoned_at_the_spindle_step() {
     on(&mut undo, TestAction::Spindle("fast".into()));
     let line = at(&undo, "a1.0.f.0.005 ipr");
     assert!(
-        line.wanted_fault.starts_with("the spindle step above:"),
+        line.wanted_fault.starts_with("the spindle speed above:"),
         "{}",
         line.wanted_fault
     );
@@ -574,7 +574,7 @@ fn what_differs_between_two_shops_is_named() {
         labels,
         [
             "Results in",
-            "Mill spindle steps",
+            "Mill spindle speeds",
             "Mill feed follows the spindle",
             "Mill rapid traverse"
         ]

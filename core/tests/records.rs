@@ -107,9 +107,11 @@ fn a_shop_is_written_into_what_it_starts_and_only_where_it_differs() {
         }
         let entry = shop.start(sheet);
         assert!(!shop.differs(sheet, &entry), "{}", sheet.id);
+        let outcome = evaluate(sheet, &entry);
         let of_shop = |id: &str| {
             let preset = sheet.field(id).map(|field| field.preset);
-            matches!(preset, Some(Preset::Shop(..)))
+            let applies = outcome.field(id).is_some_and(|now| now.applies);
+            applies && matches!(preset, Some(Preset::Shop(..)))
         };
         assert_eq!(
             Shop::default().differs(sheet, &entry),
@@ -408,10 +410,10 @@ fn several_machines_go_into_a_link_and_come_back() {
     assert_eq!(
         labels,
         [
-            "Mill 1: Table screw, travel a turn",
+            "Mill 1: Table screw, travel per turn",
             "Mill 1: Mill motor",
             "Mill 2",
-            "Mill 2: Mill spindle steps",
+            "Mill 2: Mill spindle speeds",
             "Lathe 2",
             "Lathe 2: Lathe leadscrew",
             "Drills owned",

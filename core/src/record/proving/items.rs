@@ -67,7 +67,7 @@ pub(super) const ROOM: &str = "run.room";
 const LOCK_OUT: Said = Said {
     stop: true,
     before: "Before hands go in",
-    text: "Lock the machine out at the disconnect, keep the key, and try the switch before hands go near belts, gears or a box. \
+    text: "Lock the machine out at the disconnect (isolator), keep the key, and try the switch before hands go near belts, gears or a box. \
            Wiring is work for a licensed person; your local code and the machine's own plate come first.",
 };
 const LIFT: Said = Said {
@@ -122,8 +122,8 @@ static BEFORE: &[(&str, &str, &str)] = &[
     ),
     (
         "wiring",
-        "Wiring, earth and fuses seen by a licensed person",
-        "The frame is earthed; the motor is fused for its plate.",
+        "Wiring, ground (earth) and fuses seen by a licensed person",
+        "The frame is grounded; the motor is fused for its plate.",
     ),
     (
         "turns",
@@ -214,7 +214,7 @@ fn axis_part(test: &Test, axis: &Axis) -> Part {
         asks: Asks::Size(Kind::Length, None),
         ..tick(
             format!("{start}slack"),
-            "Slack of screw and nut",
+            "Backlash of screw and nut",
             "Turn of the dial, one way and back, before the indicator moves.",
         )
     });
@@ -370,7 +370,7 @@ pub(super) fn label_of(test: &Test, id: &str) -> String {
     };
     let axis = test.axes.iter().find(|axis| axis.key == key);
     let name = axis.map_or_else(
-        || format!("Axis {key}, taken out"),
+        || format!("Axis {key}, removed"),
         |axis| axis.name.clone(),
     );
     if let Some(label) = known(&name, rest, SLOW) {

@@ -44,7 +44,7 @@ pub struct Test {
     pub day: String,
     /// Who tests.
     pub by: String,
-    /// The spindle step that feeds were tested at.
+    /// The spindle speed that feeds were tested at.
     pub spindle: String,
     /// The user's note on the whole.
     pub note: String,
@@ -86,7 +86,7 @@ pub struct Plate {
     pub feeds: Vec<String>,
     /// Rapid traverse, text.
     pub rapid: String,
-    /// Spindle steps, texts.
+    /// Spindle speeds, texts.
     pub speeds: Vec<String>,
     /// The feed follows the spindle.
     pub follows: bool,

@@ -148,9 +148,9 @@ fn caution(said: &Said) -> Caution {
 
 fn plate_note(test: &Test) -> String {
     if test.plate.feeds.iter().any(|step| per_turn(step).is_some()) {
-        "On this machine the feed follows the spindle. Write above at which spindle step the feeds are run: what the plate gives for a turn is reckoned at it.".into()
+        "On this machine the feed follows the spindle. Write above at which spindle speed the feeds are run: what the plate gives per rev is figured at it.".into()
     } else if test.plate.follows {
-        "On this machine the feed follows the spindle: the plate's feeds hold at one spindle step only. Run them at that step and write it above.".into()
+        "On this machine the feed follows the spindle: the plate's feeds hold at one spindle speed only. Run them at that step and write it above.".into()
     } else {
         "The plate's figures were copied from My shop when this test was begun.".into()
     }
@@ -286,11 +286,11 @@ fn wanted(
                 rate
             }
             Err(fault) if fault.is_empty() => {
-                line.expected = format!("{text} on the plate: write the spindle step above");
+                line.expected = format!("{text} on the plate: write the spindle speed above");
                 return None;
             }
             Err(fault) => {
-                line.wanted_fault = format!("the spindle step above: {fault}");
+                line.wanted_fault = format!("the spindle speed above: {fault}");
                 return None;
             }
         }
@@ -334,7 +334,7 @@ fn per_turn(text: &str) -> Option<Reading> {
         .filter(|reading| !reading.bare)
 }
 
-/// What a feed per turn comes to in a minute at a spindle step, and the step in words; an empty fault where no step is written.
+/// What a feed per turn comes to in a minute at a spindle speed, and the step in words; an empty fault where no step is written.
 fn at_spindle(turn: &Reading, spindle: &str) -> Result<(Measured, String), String> {
     if spindle.trim().is_empty() {
         return Err(String::new());
