@@ -38,6 +38,7 @@ pub fn coming(fragment: &str, from: &'static str) {
 
 /// Opens a panel over the page as a history entry of its own.
 pub fn open_panel(tag: &str) {
+    dom::mark_under();
     dom::push_view(tag);
     PANEL.set(true);
 }
@@ -62,9 +63,8 @@ pub fn shown_address() -> String {
 
 /// A panel's Back, where what was typed under it has moved the address on: the entry below takes the new address.
 fn closes_panel(fragment: &str) -> bool {
-    let path = |fragment: &str| fragment.split('?').next().unwrap_or_default().to_owned();
     let shown = shown_address();
-    let closes = PANEL.get() && dom::view().is_empty() && path(fragment) == path(&shown);
+    let closes = PANEL.get() && dom::view() == "under";
     if closes && fragment != shown {
         dom::replace(&shown);
     }

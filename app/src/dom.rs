@@ -41,7 +41,8 @@ fn entry_mark() -> (String, String) {
     }
 }
 
-/// The view that stands over the page in the present history entry (`call`, `link`, `kept`); empty for the page itself.
+/// The view that stands over the page in the present history entry (`call`, `link`, `kept`); empty for the page
+/// itself, or `under` where a view was added above it.
 pub fn view() -> String {
     entry_mark().1
 }
@@ -64,6 +65,14 @@ pub fn replace(fragment: &str) {
     if let Some(history) = window().and_then(|w| w.history().ok()) {
         let state = history.state().unwrap_or(JsValue::NULL);
         let _ = history.replace_state_with_url(&state, "", Some(fragment));
+    }
+}
+
+/// Marks the present history entry as the one under a view that is about to be added.
+pub fn mark_under() {
+    if let Some(history) = window().and_then(|w| w.history().ok()) {
+        let state = JsValue::from_str(&format!("{}:under", opened_from()));
+        let _ = history.replace_state_with_url(&state, "", None);
     }
 }
 

@@ -365,6 +365,12 @@ impl Form {
         of_shop.any(|(_, typed)| !typed.raw.trim().is_empty())
     }
 
+    /// True where a figure that a shop presets counts here.
+    pub fn presets_count(&self) -> bool {
+        let mut fields = self.sheet.fields.iter().zip(&self.fields);
+        fields.any(|(field, now)| now.applies && matches!(field.preset, Preset::Shop(..)))
+    }
+
     /// True where an entry came with another shop's figures.
     pub fn other_shop(&self, shop: &Shop) -> bool {
         let has = self

@@ -98,11 +98,17 @@ impl Form {
     pub fn text(&self) -> String {
         let mut text = format!("{}\n", self.sheet.title);
         for (field, now) in self.sheet.fields.iter().zip(&self.fields) {
-            if now.applies && !now.text.is_empty() && !matches!(field.preset, Preset::Shop(..)) {
-                let read = if now.reading.is_empty() {
-                    now.text.as_str()
-                } else {
-                    now.reading.as_str()
+            // what is typical and was not entered is left out; a shop's own figure belongs to the answer
+            let typical = matches!(field.preset, Preset::Shop(..)) && now.from_preset;
+            if now.applies && !now.text.is_empty() && !typical {
+                let read = match &field.kind {
+                    FieldKind::Choice(choices) => choices
+                        .iter()
+                        .find(|choice| choice.id == now.text)
+                        .map_or(now.text.as_str(), |choice| choice.label),
+                    FieldKind::Rows { .. } if !now.link_text.is_empty() => now.link_text.as_str(),
+                    _ if now.reading.is_empty() => now.text.as_str(),
+                    _ => now.reading.as_str(),
                 };
                 text.push_str(&format!("{}: {read}\n", field.label));
             }

@@ -277,7 +277,7 @@ pub fn Question(props: &QuestionProps) -> Html {
                 if *printing { { paper(form.link()) } }
             </main>
             if *panel == Panel::Link {
-                <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={form.text()} kept={form.kept(dom::today())} onclose={close.clone()} />
+                <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={text_with_link(&form)} kept={form.kept(dom::today())} onclose={close.clone()} />
             }
             if *panel == Panel::Kept {
                 { saved_panel(&form, records.as_ref(), close) }
@@ -285,6 +285,13 @@ pub fn Question(props: &QuestionProps) -> Html {
             { bar(&Bar { panel: *panel, onlink, onprint, onkeep, oncall, has_result: answer.is_complete() }) }
         </>
     }
+}
+
+/// The answer as text, with its link below.
+fn text_with_link(form: &Form) -> String {
+    let link = form.link();
+    let link = link.map_or_else(String::new, |link| format!("{}{link}\n", dom::base()));
+    format!("{}{link}", form.text())
 }
 
 /// What was just saved, or why it was not.
@@ -310,8 +317,10 @@ fn shop_words(form: &Form) -> &'static str {
         "Figured with the shop as it was when this was saved."
     } else if form.carries_shop() {
         "Figured with the sender\u{2019}s shop."
-    } else {
+    } else if form.presets_count() {
         "Figured with typical values, not with your shop."
+    } else {
+        "Your shop can fill in part of this."
     }
 }
 
