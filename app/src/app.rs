@@ -76,7 +76,9 @@ fn tapped(e: &MouseEvent) {
     if e.button() != 0 || e.ctrl_key() || e.meta_key() || e.shift_key() {
         return;
     }
-    let target = e.target().and_then(|t| t.dyn_into::<web_sys::Element>().ok());
+    let target = e
+        .target()
+        .and_then(|t| t.dyn_into::<web_sys::Element>().ok());
     let link = target.and_then(|t| t.closest("a[href^='#/']").ok().flatten());
     if let Some((link, href)) = link.and_then(|l| l.get_attribute("href").map(|href| (l, href))) {
         PANEL.set(false);

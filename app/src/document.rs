@@ -196,7 +196,11 @@ pub fn use_document<R: Record + Serialize + DeserializeOwned + 'static>()
         let handle = document.clone();
         let first = use_mut_ref(|| true);
         use_effect_with(
-            (document.undo.now.clone(), document.found.clone(), document.seen.clone()),
+            (
+                document.undo.now.clone(),
+                document.found.clone(),
+                document.seen.clone(),
+            ),
             move |_| {
                 if !std::mem::replace(&mut *first.borrow_mut(), false) {
                     handle.dispatch(Do::Kept(handle.save(&Browser)));

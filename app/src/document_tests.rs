@@ -58,7 +58,11 @@ fn settle<R: Record + Serialize + DeserializeOwned + std::fmt::Debug>(
     let text = store.get(&key::<R>()).unwrap();
     for tab in &tabs {
         assert_eq!(tab.after(Do::Reload, store).undo.now, tab.undo.now);
-        assert_eq!(Some(write_file(&tab.undo.now)), text, "they agree at the end");
+        assert_eq!(
+            Some(write_file(&tab.undo.now)),
+            text,
+            "they agree at the end"
+        );
     }
     tabs
 }
@@ -123,21 +127,34 @@ fn two_tabs_with_two_tests_each_keep_their_own() {
         let action = TestAction::Measured("a1.slack".into(), text.into(), System::Inch);
         ProvingAction::At(name.into(), action)
     };
-    let [one, _] = at_once(&store, &start, [measured("Mill", "0.012"), measured("Shaper", "0.3 mm")]);
+    let [one, _] = at_once(
+        &store,
+        &start,
+        [measured("Mill", "0.012"), measured("Shaper", "0.3 mm")],
+    );
     let found = |at: usize| one.undo.now.tests[at].at("a1.slack").measured;
     assert_eq!([found(0), found(1)], ["0.012 in", "0.3 mm"]);
     // a note of one and a mark of the other at the same line
     let on = |action| ProvingAction::At("Mill".into(), action);
     let note = on(TestAction::Note("a1.slack".into(), "worn".into()));
-    let mark = on(TestAction::Mark("a1.slack".into(), benchslate_core::record::proving::Mark::Bad));
+    let mark = on(TestAction::Mark(
+        "a1.slack".into(),
+        benchslate_core::record::proving::Mark::Bad,
+    ));
     let [one, _] = at_once(&store, &one, [note, mark]);
     let line = one.undo.now.tests[0].at("a1.slack");
-    assert_eq!((line.note.as_str(), line.measured.as_str()), ("worn", "0.012 in"));
+    assert_eq!(
+        (line.note.as_str(), line.measured.as_str()),
+        ("worn", "0.012 in")
+    );
     assert_eq!(line.mark, benchslate_core::record::proving::Mark::Bad);
     // the other tab opens another test: this one stays where it is
     let away = one.after(Do::Act(ProvingAction::Open(1)), &store);
     away.save(&store).unwrap();
-    assert_eq!(one.after(Do::Reload, &store).undo.now.open, one.undo.now.open);
+    assert_eq!(
+        one.after(Do::Reload, &store).undo.now.open,
+        one.undo.now.open
+    );
 }
 
 #[test]
@@ -148,7 +165,10 @@ fn a_record_of_an_older_version_is_read_in_the_units_of_its_device() {
     store.set("benchslate.my-shop", shop).unwrap();
     let old = r#"{"record":"proving","version":1,"data":{"tests":[{"machine":"Mill","found":[{"id":"a1.slack","measured":"0.3"}]}]}}"#;
     store.set("benchslate.proving", old).unwrap();
-    assert_eq!(Document::<Proving>::load(&store).undo.now.tests[0].bare, Some(System::Metric));
+    assert_eq!(
+        Document::<Proving>::load(&store).undo.now.tests[0].bare,
+        Some(System::Metric)
+    );
     let shop = Document::<Shop>::load(&store).undo.now;
     assert_eq!(shop.entry().get("rapid"), Some("1500 mm/min"));
     // the same from a file: nobody knows

@@ -26,7 +26,10 @@ fn on(undo: &mut Undo<Proving>, action: TestAction) {
 }
 
 fn measure(undo: &mut Undo<Proving>, id: &str, text: &str) -> ProvingLine {
-    on(undo, TestAction::Measured(id.into(), text.into(), System::Inch));
+    on(
+        undo,
+        TestAction::Measured(id.into(), text.into(), System::Inch),
+    );
     line(undo, id)
 }
 
@@ -302,10 +305,7 @@ fn customary_limits_are_named_so_and_judge_nothing() {
         ),
         ("axial-slip", "0.01 mm (0.0004 in): customary, unverified"),
     ] {
-        assert_eq!(
-            line(&undo, &format!("align.{key}")).customary,
-            text
-        );
+        assert_eq!(line(&undo, &format!("align.{key}")).customary, text);
     }
 }
 

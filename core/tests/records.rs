@@ -21,7 +21,10 @@ fn kept_list_keeps_moves_and_forgets() {
     for name in ["a", "b", "c"] {
         kept.act(&KeptAction::Keep(item(name)));
     }
-    kept.act(&KeptAction::Note(item("a").link, "behind the feed box".into()));
+    kept.act(&KeptAction::Note(
+        item("a").link,
+        "behind the feed box".into(),
+    ));
     kept.act(&KeptAction::Keep(item("a")));
     let names: Vec<&str> = kept
         .now

@@ -28,7 +28,11 @@ const OLD: &str = r#"{"record":"proving","version":1,"data":{"tests":[{"machine"
 
 #[test]
 fn a_measured_figure_is_written_down_with_the_unit_that_it_was_read_in() {
-    let begun = Proving::default().after(&ProvingAction::Begin("Mill".into(), Plate::default(), String::new()));
+    let begun = Proving::default().after(&ProvingAction::Begin(
+        "Mill".into(),
+        Plate::default(),
+        String::new(),
+    ));
     for (text, system, kept) in [
         ("0.012", System::Inch, "0.012 in"),
         ("0.012", System::Metric, "0.012 mm"),
@@ -58,7 +62,11 @@ fn an_older_record_is_read_in_the_system_of_its_device_or_asks() {
         let test = record.now().unwrap();
         assert!(at(test, "a1.slack").reading.starts_with(slack));
         assert!(at(test, "a1.0.f.1 ipm").difference.contains(feed));
-        assert_eq!(test.at("a1.slack").measured, "0.012", "nothing is rewritten");
+        assert_eq!(
+            test.at("a1.slack").measured,
+            "0.012",
+            "nothing is rewritten"
+        );
         let again = serde_json::to_string(&File::of(record.clone())).unwrap();
         assert_eq!(file::<Proving>(&again, None), record);
     }
@@ -67,10 +75,18 @@ fn an_older_record_is_read_in_the_system_of_its_device_or_asks() {
     let test = record.now().unwrap();
     assert!(test.has_bare());
     let asked = at(test, "a1.slack");
-    assert!(asked.reading.is_empty() && asked.fault.contains("no unit"), "{}", asked.fault);
+    assert!(
+        asked.reading.is_empty() && asked.fault.contains("no unit"),
+        "{}",
+        asked.fault
+    );
     assert!(at(test, "a2.slack").reading.starts_with("8 thou"));
     let said = record.after(&ProvingAction::On(TestAction::Bare(System::Metric)));
-    assert!(at(said.now().unwrap(), "a1.slack").reading.starts_with("0.012 mm"));
+    assert!(
+        at(said.now().unwrap(), "a1.slack")
+            .reading
+            .starts_with("0.012 mm")
+    );
     // the same file again is no second test, whatever was said of it
     let both = said.after(&ProvingAction::TakeIn(record));
     assert_eq!(both.tests.len(), 1);
@@ -89,13 +105,23 @@ fn a_shop_of_any_older_version_keeps_its_figures() {
         ),
     ] {
         let shop: Shop = file(text, None);
-        let before = evaluate(&SHOP, &serde_json::from_str::<File<Shop>>(text).unwrap().data.entry());
+        let before = evaluate(
+            &SHOP,
+            &serde_json::from_str::<File<Shop>>(text)
+                .unwrap()
+                .data
+                .entry(),
+        );
         for (id, wanted) in ["rapid", "screw-lead", "feed-steps"].iter().zip(wanted) {
             let now = shop.entry().get(id).unwrap().to_owned();
             let plain = |text: &str| text.replace("ipm", "in/min");
             assert_eq!(plain(&now), plain(wanted), "{id}");
         }
-        assert_eq!(shop.entry().get("spindle-steps"), Some("70;110"), "what has one unit stays as typed");
+        assert_eq!(
+            shop.entry().get("spindle-steps"),
+            Some("70;110"),
+            "what has one unit stays as typed"
+        );
         // the other system now: nothing is read again
         let other = match shop.system {
             System::Inch => System::Metric,
@@ -103,7 +129,12 @@ fn a_shop_of_any_older_version_keeps_its_figures() {
         };
         let turned = evaluate(&SHOP, &shop.after(&ShopAction::System(other)).entry());
         for field in SHOP.fields {
-            assert_eq!(turned.inputs.number(field.id), before.inputs.number(field.id), "{}", field.id);
+            assert_eq!(
+                turned.inputs.number(field.id),
+                before.inputs.number(field.id),
+                "{}",
+                field.id
+            );
         }
         assert_eq!(turned.field("feed-steps").unwrap().fault, None);
     }
@@ -124,7 +155,10 @@ fn a_feed_over_a_time_without_units_is_asked_about() {
         assert!(fault.contains("in / ") && fault.contains(" s"), "{fault}");
     }
     for text in ["3/4", "1 1/2", "1-3/8", "1/2 ipm", "10 in / 30 s", "1/64"] {
-        assert!(read_measured(text, Kind::FeedRate, System::Inch).is_ok(), "{text}");
+        assert!(
+            read_measured(text, Kind::FeedRate, System::Inch).is_ok(),
+            "{text}"
+        );
     }
 }
 
@@ -231,17 +265,34 @@ fn a_sheet_is_told_what_was_entered_and_what_is_typical() {
         let outcome = evaluate(sheet, &same);
         let link = link::of(sheet, &same, &outcome, &link::Asked::default()).unwrap();
         let again = link::open(&link).unwrap().entry;
-        assert_eq!(inputs(&same).is_entered("steps"), inputs(&again).is_entered("steps"), "{link}");
+        assert_eq!(
+            inputs(&same).is_entered("steps"),
+            inputs(&again).is_entered("steps"),
+            "{link}"
+        );
     }
 }
 
 #[test]
 fn what_no_choice_has_brought_up_is_not_compared() {
-    let mine = Shop::default().after(&ShopAction::Item("drill-press-steps".into(), "80;150;280".into()));
+    let mine = Shop::default().after(&ShopAction::Item(
+        "drill-press-steps".into(),
+        "80;150;280".into(),
+    ));
     let sheet = sheets::by_id("speed-feed").unwrap();
     let entry = Entry::default();
-    assert_eq!(applying(sheet, &entry), evaluate(sheet, &entry).fields.iter().map(|f| f.applies).collect::<Vec<_>>());
-    assert!(!mine.differs(sheet, &entry), "a mill's cut says nothing of the drill press");
+    assert_eq!(
+        applying(sheet, &entry),
+        evaluate(sheet, &entry)
+            .fields
+            .iter()
+            .map(|f| f.applies)
+            .collect::<Vec<_>>()
+    );
+    assert!(
+        !mine.differs(sheet, &entry),
+        "a mill's cut says nothing of the drill press"
+    );
     let mut stood = entry.clone();
     mine.stand_by(sheet, &mut stood);
     assert_eq!(stood.get("press-steps"), Some("80 rpm;150 rpm;280 rpm"));

@@ -4,7 +4,9 @@ use super::{Choice, Rows, Select, choice_row, rows_editor};
 use crate::shared::Shared;
 use crate::state::{Act, Typed};
 use benchslate_core::quantity::{System, Unit};
-use benchslate_core::sheet::{Fault, Field, FieldKind, FieldOutcome, Preset, Reason, Sheet, lowered};
+use benchslate_core::sheet::{
+    Fault, Field, FieldKind, FieldOutcome, Preset, Reason, Sheet, lowered,
+};
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;

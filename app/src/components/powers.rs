@@ -303,11 +303,7 @@ fn sweep_found(form: &Form, along: &str, result: &str, found: &Swept) -> Html {
     let gives = |base: f64| line.value.with_base(base).text_with_unit(form.system);
     let at = |x: f64| field_text(form, field, x);
     let axes = plot::Axes {
-        title: format!(
-            "{} against {}",
-            line.label,
-            lowered(field.label)
-        ),
+        title: format!("{} against {}", line.label, lowered(field.label)),
         x: (at(*x0), at(*x1)),
         y: (gives(y0), gives(y1)),
         x_name: lowered(field.label),

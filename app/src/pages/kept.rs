@@ -71,9 +71,7 @@ pub fn KeptPage() -> Html {
     }
 }
 
-fn acting_on(
-    kept: &UseReducerHandle<crate::document::Document<Kept>>,
-) -> Callback<KeptAction> {
+fn acting_on(kept: &UseReducerHandle<crate::document::Document<Kept>>) -> Callback<KeptAction> {
     let kept = kept.dispatcher();
     Callback::from(move |action: KeptAction| kept.dispatch(Do::Act(action)))
 }
@@ -129,7 +127,10 @@ mod tests {
     #[test]
     fn what_was_there_already_is_not_counted_as_imported() {
         assert_eq!(imported(4, 4), "Imported: 4 from the file.");
-        assert_eq!(imported(0, 4), "Nothing imported: all of the file was here already.");
+        assert_eq!(
+            imported(0, 4),
+            "Nothing imported: all of the file was here already."
+        );
         assert!(imported(1, 4).contains("the other 3 were here already"));
     }
 }

@@ -110,9 +110,15 @@ fn bare_note(test: &Test, act: &Callback<TestAction>) -> Html {
         return Html::default();
     }
     let words = match test.bare {
-        Some(System::Inch) => "This test was begun in an older version, which kept no units. Its figures without a unit are read in inches.",
-        Some(System::Metric) => "This test was begun in an older version, which kept no units. Its figures without a unit are read in millimeters.",
-        None => "This test comes from an older version, which kept no units. In which were the figures without a unit measured?",
+        Some(System::Inch) => {
+            "This test was begun in an older version, which kept no units. Its figures without a unit are read in inches."
+        }
+        Some(System::Metric) => {
+            "This test was begun in an older version, which kept no units. Its figures without a unit are read in millimeters."
+        }
+        None => {
+            "This test comes from an older version, which kept no units. In which were the figures without a unit measured?"
+        }
     };
     let button = |system: System, words: &'static str| {
         let onclick = act.reform(move |_: MouseEvent| TestAction::Bare(system));

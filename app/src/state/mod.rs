@@ -13,10 +13,12 @@ pub use typed::Typed;
 
 use crate::shared::Shared;
 use benchslate_core::link::{self, Asked, Note, Opened};
-use benchslate_core::quantity::{System, Unit};
 use benchslate_core::powers;
+use benchslate_core::quantity::{System, Unit};
 use benchslate_core::record::{KeptItem, Shop};
-use benchslate_core::sheet::{Answer, Entry, FieldOutcome, Outcome, Preset, Sheet, Table, evaluate};
+use benchslate_core::sheet::{
+    Answer, Entry, FieldOutcome, Outcome, Preset, Sheet, Table, evaluate,
+};
 use std::rc::Rc;
 use typed::{entry_of, shown, typed_of};
 use words::short;
@@ -307,7 +309,8 @@ impl Form {
             {
                 let come = *hidden && now.applies;
                 *hidden = !now.applies;
-                if let (true, true, Some(text)) = (come, typed.raw.is_empty(), start.get(field.id)) {
+                if let (true, true, Some(text)) = (come, typed.raw.is_empty(), start.get(field.id))
+                {
                     *typed = shown(field, text, self.system);
                     changed = true;
                 }
@@ -359,9 +362,8 @@ impl Form {
     /// True where a figure of a shop was typed or written in, in a field that counts here.
     pub fn carries_shop(&self) -> bool {
         let fields = self.sheet.fields.iter().zip(&self.fields).zip(&self.typed);
-        let mut of_shop = fields.filter(|((field, now), _)| {
-            now.applies && matches!(field.preset, Preset::Shop(..))
-        });
+        let mut of_shop = fields
+            .filter(|((field, now), _)| now.applies && matches!(field.preset, Preset::Shop(..)));
         of_shop.any(|(_, typed)| !typed.raw.trim().is_empty())
     }
 

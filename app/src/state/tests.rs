@@ -101,11 +101,11 @@ fn results_in_another_system_read_no_entry_again() {
                 let turned = form.after(Act::System(other));
                 assert_eq!(readings(&turned), readings(&form), "{link}");
                 let lists = |form: &Form| {
-                    let rows = sheet
-                        .fields
-                        .iter()
-                        .filter(|field| matches!(field.kind, benchslate_core::sheet::FieldKind::Rows { .. }));
-                    let texts = rows.map(|field| form.outcome.field(field.id).unwrap().link_text.clone());
+                    let rows = sheet.fields.iter().filter(|field| {
+                        matches!(field.kind, benchslate_core::sheet::FieldKind::Rows { .. })
+                    });
+                    let texts =
+                        rows.map(|field| form.outcome.field(field.id).unwrap().link_text.clone());
                     texts.collect::<Vec<_>>()
                 };
                 assert_eq!(lists(&turned), lists(&form), "{link}");
@@ -178,7 +178,11 @@ fn another_unit_never_cuts_an_entry() {
         let form = open("#/v1/length")
             .after(Act::Type(0, raw.into()))
             .after(Act::Unit(0, &units::MM));
-        assert_eq!((&*form.typed[0].raw, form.typed[0].says), (head, ""), "{raw}");
+        assert_eq!(
+            (&*form.typed[0].raw, form.typed[0].says),
+            (head, ""),
+            "{raw}"
+        );
         assert_eq!(form.unit(0), Some(&units::MM), "{raw}");
         assert!(form.answer().is_complete(), "{raw}");
     }
@@ -186,11 +190,10 @@ fn another_unit_never_cuts_an_entry() {
 
 #[test]
 fn what_was_cleared_comes_back() {
-    let form = open("#/v1/bolt-torque?thread=3/8-16&grade=sae-5").after(Act::System(System::Metric));
+    let form =
+        open("#/v1/bolt-torque?thread=3/8-16&grade=sae-5").after(Act::System(System::Metric));
     let shop = owned(false);
-    let cleared = form
-        .after(Act::Clear)
-        .after(Act::Shop(shop.clone(), shop));
+    let cleared = form.after(Act::Clear).after(Act::Shop(shop.clone(), shop));
     assert!(cleared.cleared.is_some());
     let back = cleared.after(Act::Unclear);
     assert_eq!(back.link(), form.link());
@@ -221,8 +224,14 @@ fn the_last_stroke_lives_through_a_reload_of_its_own_address() {
         assert_eq!(readings(&again), readings(&form));
         // not at another address, and not where the text is none of ours
         let other = "#/v1/length?length=8%20in";
-        assert_eq!(&*Draft::restored(open(other), Some(&text), other).typed[0].raw, "8");
-        assert_eq!(&*Draft::restored(open(at), Some("{}"), at).typed[0].raw, "7");
+        assert_eq!(
+            &*Draft::restored(open(other), Some(&text), other).typed[0].raw,
+            "8"
+        );
+        assert_eq!(
+            &*Draft::restored(open(at), Some("{}"), at).typed[0].raw,
+            "7"
+        );
     }
 }
 
@@ -230,7 +239,9 @@ fn the_last_stroke_lives_through_a_reload_of_its_own_address() {
 fn what_has_no_answer_is_saved_with_that_word() {
     let none = open("#/v1/bolt-torque").kept(String::new()).unwrap();
     assert_eq!(none.answer, "no answer yet");
-    let some = open("#/v1/length?length=7/16%20in").kept(String::new()).unwrap();
+    let some = open("#/v1/length?length=7/16%20in")
+        .kept(String::new())
+        .unwrap();
     assert!(some.answer.contains("0.4375 in"), "{}", some.answer);
 }
 
@@ -271,8 +282,24 @@ fn owned(follows: bool) -> Shop {
 fn says(form: &Form) -> String {
     let answer = form.answer();
     let lines = answer.lines.iter();
-    let lines = lines.map(|line| format!("{}: {} {}\n", line.id, line.value.text_with_unit(form.system), line.says));
-    format!("{:?}\n{}{:?}", answer.state, lines.collect::<String>(), answer.tables.iter().map(|table| &table.rows).collect::<Vec<_>>())
+    let lines = lines.map(|line| {
+        format!(
+            "{}: {} {}\n",
+            line.id,
+            line.value.text_with_unit(form.system),
+            line.says
+        )
+    });
+    format!(
+        "{:?}\n{}{:?}",
+        answer.state,
+        lines.collect::<String>(),
+        answer
+            .tables
+            .iter()
+            .map(|table| &table.rows)
+            .collect::<Vec<_>>()
+    )
 }
 
 /// Opens a sheet from home, types its example where no shop says anything, and walks through its choices: each on its own,
@@ -283,21 +310,39 @@ fn my_shop_is_used_whichever_choice_brought_the_field_up() {
     let mut seen = 0;
     for shop in [owned(false), owned(true)] {
         for &sheet in sheets::ALL {
-            if !sheet.fields.iter().any(|field| field.preset.item().is_some()) {
+            if !sheet
+                .fields
+                .iter()
+                .any(|field| field.preset.item().is_some())
+            {
                 continue;
             }
             let home = crate::links::to(sheet, &shop, &[]);
             let opened = link::open(&home).unwrap();
-            assert!(!shop.differs(sheet, &opened.entry), "{home}: greets its owner as a stranger");
+            assert!(
+                !shop.differs(sheet, &opened.entry),
+                "{home}: greets its owner as a stranger"
+            );
             let mut form = Form::open_in(opened, &shop, false);
-            let at = |id: &str| sheet.fields.iter().position(|field| field.id == id).unwrap();
+            let at = |id: &str| {
+                sheet
+                    .fields
+                    .iter()
+                    .position(|field| field.id == id)
+                    .unwrap()
+            };
             for (id, text) in sheet.examples.first().unwrap().iter() {
                 if sheet.field(id).unwrap().preset.item().is_none() {
                     form = form.after(Act::Type(at(id), (*text).into()));
                 }
             }
             let gates: Vec<usize> = (0..sheet.fields.len())
-                .filter(|at| sheet.fields.iter().any(|f| f.when.iter().any(|w| w.field == sheet.fields[*at].id)))
+                .filter(|at| {
+                    sheet
+                        .fields
+                        .iter()
+                        .any(|f| f.when.iter().any(|w| w.field == sheet.fields[*at].id))
+                })
                 .collect();
             let choices = |at: usize| match &sheet.fields[at].kind {
                 FieldKind::Choice(choices) if sheet.fields[at].preset.item().is_none() => *choices,
@@ -314,7 +359,11 @@ fn my_shop_is_used_whichever_choice_brought_the_field_up() {
                 for first in choices(one) {
                     let now = form.after(Act::Type(one, first.id.into()));
                     same(&now, first.id);
-                    for other in gates.iter().copied().filter(|other| *other > one && gates.contains(&one)) {
+                    for other in gates
+                        .iter()
+                        .copied()
+                        .filter(|other| *other > one && gates.contains(&one))
+                    {
                         for second in choices(other) {
                             let then = now.after(Act::Type(other, second.id.into()));
                             same(&then, &format!("{}, {}", first.id, second.id));
@@ -338,8 +387,14 @@ fn a_link_from_another_shop_stays_with_its_figures() {
     let typical = Form::open_in(opened, &owned(false), false);
     assert!(typical.other_shop(&owned(false)) && !typical.carries_shop());
     // typed figures stay as typed when the shop is changed under them
-    let work = sheet.fields.iter().position(|field| field.id == "diameter").unwrap();
-    let typed = form.after(Act::Type(work, "2 1/2".into())).after(Act::System(System::Metric));
+    let work = sheet
+        .fields
+        .iter()
+        .position(|field| field.id == "diameter")
+        .unwrap();
+    let typed = form
+        .after(Act::Type(work, "2 1/2".into()))
+        .after(Act::System(System::Metric));
     let changed = typed.after(Act::Shop(mine.clone(), mine));
     assert_eq!(changed.typed[work], typed.typed[work]);
     assert_eq!(changed.outcome.inputs.number("diameter"), Some(63.5));

@@ -5,7 +5,8 @@ use benchslate_core::sheet::{Entry, Field, FieldKind, Sheet, pinned};
 use std::rc::Rc;
 
 /// Why a text stays as it is although another unit was chosen.
-pub const STAYS: &str = "This entry has more than one part, so it stays as typed. To change its unit, type it again.";
+pub const STAYS: &str =
+    "This entry has more than one part, so it stays as typed. To change its unit, type it again.";
 
 /// One field as the user has it: the text as typed, and the unit that a bare number takes, where it was chosen.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -52,7 +53,11 @@ impl Typed {
             self.unit = Some(unit);
             return;
         }
-        let own: Vec<&'static Unit> = self.unit.or_else(|| field.unit(system)).into_iter().collect();
+        let own: Vec<&'static Unit> = self
+            .unit
+            .or_else(|| field.unit(system))
+            .into_iter()
+            .collect();
         match read(&raw, kind, &own) {
             Ok(reading) if reading.bare => self.unit = Some(unit),
             Err(_) if !has_unit(&raw) => self.unit = Some(unit),

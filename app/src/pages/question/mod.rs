@@ -225,7 +225,10 @@ pub fn Question(props: &QuestionProps) -> Html {
         let (form, act, address) = (form.clone(), act.clone(), address.clone());
         Callback::from(move |acts: Vec<Act>| {
             address.flush();
-            let next = acts.iter().cloned().fold((*form).clone(), |form, act| form.after(act));
+            let next = acts
+                .iter()
+                .cloned()
+                .fold((*form).clone(), |form, act| form.after(act));
             if let Some(fragment) = next.address().filter(|to| *to != shown_address()) {
                 step_address(&fragment);
             }

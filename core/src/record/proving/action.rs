@@ -198,10 +198,8 @@ fn change(test: &mut Test, action: &TestAction) {
 
 /// A figure as it is written down at a line.
 fn with_unit(test: &Test, id: &str, text: &str, system: System) -> String {
-    items::kind_at(test, id).map_or_else(
-        || text.to_owned(),
-        |kind| pin_measured(text, kind, system),
-    )
+    items::kind_at(test, id)
+        .map_or_else(|| text.to_owned(), |kind| pin_measured(text, kind, system))
 }
 
 fn add_axis(test: &mut Test) {

@@ -369,10 +369,7 @@ pub(super) fn label_of(test: &Test, id: &str) -> String {
         };
     };
     let axis = test.axes.iter().find(|axis| axis.key == key);
-    let name = axis.map_or_else(
-        || format!("Axis {key}, removed"),
-        |axis| axis.name.clone(),
-    );
+    let name = axis.map_or_else(|| format!("Axis {key}, removed"), |axis| axis.name.clone());
     if let Some(label) = known(&name, rest, SLOW) {
         return label;
     }

@@ -98,7 +98,11 @@ pub fn read_measured(text: &str, kind: Kind, system: System) -> Result<Measured,
 fn travel_over_time(text: &str) -> Option<String> {
     let (travel, time) = text.trim().split_once('/')?;
     let (travel, time) = (travel.trim(), time.trim());
-    let figure = |text: &str| text.parse::<f64>().ok().filter(|n| n.is_finite() && *n > 0.0);
+    let figure = |text: &str| {
+        text.parse::<f64>()
+            .ok()
+            .filter(|n| n.is_finite() && *n > 0.0)
+    };
     let over = figure(time)?;
     let whole = travel.rsplit([' ', '-']).next()?;
     figure(whole)?;

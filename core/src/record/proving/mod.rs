@@ -8,8 +8,8 @@ mod measured;
 mod view;
 
 pub use action::{AxisPart, ProvingAction, TestAction};
-pub use measured::{Measured, pin_measured, read_measured};
 use measured::is_bare;
+pub use measured::{Measured, pin_measured, read_measured};
 pub use view::{ProvingLine, ProvingSection, ProvingView, view};
 
 use super::{Record, Shop};
