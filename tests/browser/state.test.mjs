@@ -3,8 +3,6 @@
 import { appUp, assert, test } from './harness.mjs';
 import { go } from './pages.mjs';
 
-const read = (page) => page.locator('.field .read').first().innerText();
-
 test('state: results in another system read nothing again', async ({ open }) => {
   const { page } = await open({ link: '#/v1/bolt-torque?thread=3/8-16&grade=sae-5&from=torque&torque=25%20ft-lb' });
   await appUp(page);

@@ -65,7 +65,7 @@ pub fn result_line(props: &ResultRow<'_>) -> Html {
         let driver = if props.driver.is_empty() {
             String::new()
         } else {
-            format!(", driven most by {}", lowered(&props.driver))
+            format!(", driven most by {}", lowered(props.driver))
         };
         format!("{} over the \u{b1}{driver}", span(s.low, s.high))
     });

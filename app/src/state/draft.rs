@@ -48,11 +48,11 @@ impl Draft {
     pub fn restored(form: Form, text: Option<&str>, at: &str) -> Form {
         let draft = text.and_then(|text| serde_json::from_str::<Self>(text).ok());
         match draft {
-            Some(draft) if draft.at == at && draft.sheet == form.sheet.id => draft.over(form),
+            Some(draft) if draft.at == at && draft.sheet == form.sheet.id => draft.over(&form),
             _ => form,
         }
     }
-    fn over(self, form: Form) -> Form {
+    fn over(self, form: &Form) -> Form {
         let mut next = form.clone();
         next.system = system_of(&self.system).unwrap_or(form.system);
         let [turn, want, sweep] = self.asked;
@@ -74,7 +74,7 @@ impl Draft {
             }
         };
         next.typed = form.sheet.fields.iter().map(one).collect();
-        next.figure(&form);
+        next.figure(form);
         next
     }
 }
