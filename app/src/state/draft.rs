@@ -11,8 +11,8 @@ use std::rc::Rc;
 /// A form put aside.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
 pub struct Draft {
-    /// The address that stood above it.
-    at: String,
+    /// The addresses that may stand above it: one that is written while the page goes may come too late.
+    at: Vec<String>,
     /// The sheet.
     sheet: String,
     /// The system that results are shown in.
@@ -25,7 +25,7 @@ pub struct Draft {
 
 impl Draft {
     /// A form as a text to put aside.
-    pub fn text(form: &Form, at: &str) -> String {
+    pub fn text(form: &Form, at: &[&str]) -> String {
         let fields = form.sheet.fields.iter().zip(&form.typed);
         let one = |(field, typed): (&benchslate_core::sheet::Field, &Typed)| {
             let unit = typed.unit.map(|unit| unit.id.to_owned());
@@ -33,7 +33,7 @@ impl Draft {
         };
         let asked = &form.asked;
         let draft = Self {
-            at: at.to_owned(),
+            at: at.iter().map(|&at| at.to_owned()).collect(),
             sheet: form.sheet.id.to_owned(),
             system: system_id(form.system).to_owned(),
             typed: fields
@@ -48,7 +48,7 @@ impl Draft {
     pub fn restored(form: Form, text: Option<&str>, at: &str) -> Form {
         let draft = text.and_then(|text| serde_json::from_str::<Self>(text).ok());
         match draft {
-            Some(draft) if draft.at == at && draft.sheet == form.sheet.id => draft.over(&form),
+            Some(draft) if draft.at.iter().any(|own| own == at) && draft.sheet == form.sheet.id => draft.over(&form),
             _ => form,
         }
     }

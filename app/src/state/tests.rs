@@ -217,7 +217,7 @@ fn the_last_stroke_lives_through_a_reload_of_its_own_address() {
             .after(Act::Type(0, raw.into()))
             .after(Act::System(system));
         assert_eq!(form.address().is_none(), raw.len() > 40_000);
-        let text = Draft::text(&form, at);
+        let text = Draft::text(&form, &["#/v1/length", at]);
         let again = Draft::restored(open(at), Some(&text), at);
         assert!(again.typed == form.typed);
         assert_eq!(again.system, system);

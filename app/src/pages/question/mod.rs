@@ -59,11 +59,12 @@ pub fn Question(props: &QuestionProps) -> Html {
         let (now, address) = (form.clone(), address.clone());
         use_effect_with(form.clone(), move |_| {
             // at once for a reload of this tab; the address, which browsers let change only so often, when the keys rest
-            storage::put_draft(&Draft::text(&now, &shown_address()));
+            storage::put_draft(&Draft::text(&now, &[&shown_address()]));
             address.put(200, move || {
                 if let Some(fragment) = now.address() {
+                    let before = shown_address();
                     write_address(&fragment);
-                    storage::put_draft(&Draft::text(&now, &fragment));
+                    storage::put_draft(&Draft::text(&now, &[&before, &fragment]));
                 }
             });
         });
