@@ -28,7 +28,7 @@ test('proving: a feed is compared with the plate, kept, taken back, saved and re
   assert.equal(await feed.inputValue(), 'brisk', 'what was typed stays');
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.prove .fault').waitFor({ state: 'detached' });
-  assert.equal(await feed.inputValue(), '2.05 in/min +-0.01', 'kept with the unit that it was read in');
+  assert.equal(await feed.inputValue(), '2.05 ipm +-0.01', 'kept with the unit that it was read in');
 
   await page.getByRole('button', { name: 'Put on the saved list' }).click();
   const saving = page.waitForEvent('download');

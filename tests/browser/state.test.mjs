@@ -186,7 +186,7 @@ test('state: my drill press is used behind the choice that brings it up, and nob
 });
 
 test('state: abc brings letters for one field alone, and a refused wake lock is no error', async ({ open }) => {
-  const { page } = await open({ link: '#/v1/bolt-torque?thread=3/8-16&grade=sae-5', before: (p) => p.addInitScript(() => {
+  const { page } = await open({ link: '#/v1/dial-slack?ask=slack&how=indicator&moved=0.038%20in&turned=0.050%20in', before: (p) => p.addInitScript(() => {
     localStorage.setItem('benchslate.pad', 'own');
     Object.defineProperty(navigator, 'wakeLock', { configurable: true,
       value: { request: () => Promise.reject(new DOMException('refused', 'NotAllowedError')) } });
