@@ -1,5 +1,9 @@
 //! The few things that the app asks of the browser, each of which may fail quietly.
 
+use std::{
+    cell::{Cell, RefCell},
+    rc::Rc,
+};
 use wasm_bindgen::{JsCast, JsValue};
 
 /// The window.
@@ -27,9 +31,33 @@ pub fn base() -> String {
     href.split('#').next().unwrap_or_default().to_owned()
 }
 
-/// The tag of the present history entry (`call` in the call view).
-pub fn view() -> Option<String> {
-    window()?.history().ok()?.state().ok()?.as_string()
+/// The mark of the present history entry: where the page was opened from, and the view that stands over it.
+fn entry_mark() -> (String, String) {
+    let state = || window()?.history().ok()?.state().ok()?.as_string();
+    let state = state().unwrap_or_default();
+    match state.split_once(':') {
+        Some((from, view)) => (from.to_owned(), view.to_owned()),
+        None => (String::new(), state),
+    }
+}
+
+/// The view that stands over the page in the present history entry (`call`, `link`, `kept`); empty for the page
+/// itself, or `under` where a view was added above it.
+pub fn view() -> String {
+    entry_mark().1
+}
+
+/// Where the page of the present history entry was opened from: `own` (from within), `saved` (the saved list), else empty.
+pub fn opened_from() -> String {
+    entry_mark().0
+}
+
+/// Remembers with the present history entry where its page was opened from.
+pub fn mark_opened_from(from: &str) {
+    if let Some(history) = window().and_then(|w| w.history().ok()) {
+        let state = JsValue::from_str(&format!("{from}:{}", view()));
+        let _ = history.replace_state_with_url(&state, "", None);
+    }
 }
 
 /// Writes the fragment into the present history entry. A browser that refuses (too often) is left alone.
@@ -40,10 +68,26 @@ pub fn replace(fragment: &str) {
     }
 }
 
+/// Marks the present history entry as the one under a view that is about to be added.
+pub fn mark_under() {
+    if let Some(history) = window().and_then(|w| w.history().ok()) {
+        let state = JsValue::from_str(&format!("{}:under", opened_from()));
+        let _ = history.replace_state_with_url(&state, "", None);
+    }
+}
+
 /// Adds a history entry for the same fragment with a tag.
 pub fn push_view(tag: &str) {
     if let Some(history) = window().and_then(|w| w.history().ok()) {
-        let _ = history.push_state_with_url(&JsValue::from_str(tag), "", Some(&fragment()));
+        let state = JsValue::from_str(&format!("{}:{tag}", opened_from()));
+        let _ = history.push_state_with_url(&state, "", Some(&fragment()));
+    }
+}
+
+/// Adds a history entry for a page that was changed as a whole, so that Back leads to what stood there.
+pub fn push(fragment: &str) {
+    if let Some(history) = window().and_then(|w| w.history().ok()) {
+        let _ = history.push_state_with_url(&JsValue::from_str("own:"), "", Some(fragment));
     }
 }
 
@@ -155,7 +199,7 @@ fn method(object: &JsValue, name: &str) -> Option<js_sys::Function> {
         .ok()
 }
 
-/// Keeps the screen awake for as long as this lives, where the browser can do that.
+/// Keeps the screen awake for as long as this lives, where the browser can do that; one that saves power may refuse.
 pub fn keep_awake() -> Awake {
     let lock = || {
         let navigator: JsValue = window()?.navigator().into();
@@ -167,22 +211,46 @@ pub fn keep_awake() -> Awake {
             .ok()?;
         promise.dyn_into::<js_sys::Promise>().ok()
     };
-    Awake(lock())
+    let awake = Awake::default();
+    if let Some(promise) = lock() {
+        let (held, gone) = (awake.held.clone(), awake.gone.clone());
+        wasm_bindgen_futures::spawn_local(async move {
+            // a refusal is awaited too, so that it is no unhandled one
+            if let Ok(lock) = wasm_bindgen_futures::JsFuture::from(promise).await {
+                if gone.get() {
+                    release(&lock);
+                } else {
+                    *held.borrow_mut() = Some(lock);
+                }
+            }
+        });
+    }
+    awake
+}
+
+fn release(lock: &JsValue) {
+    if let Some(promise) = method(lock, "release")
+        .and_then(|release| release.call0(lock).ok())
+        .and_then(|promise| promise.dyn_into::<js_sys::Promise>().ok())
+    {
+        wasm_bindgen_futures::spawn_local(async move {
+            let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
+        });
+    }
 }
 
 /// A screen kept awake.
-pub struct Awake(Option<js_sys::Promise>);
+#[derive(Default)]
+pub struct Awake {
+    held: Rc<RefCell<Option<JsValue>>>,
+    gone: Rc<Cell<bool>>,
+}
 
 impl Drop for Awake {
     fn drop(&mut self) {
-        if let Some(promise) = self.0.take() {
-            wasm_bindgen_futures::spawn_local(async move {
-                if let Ok(lock) = wasm_bindgen_futures::JsFuture::from(promise).await
-                    && let Some(release) = method(&lock, "release")
-                {
-                    let _ = release.call0(&lock);
-                }
-            });
+        self.gone.set(true);
+        if let Some(lock) = self.held.borrow_mut().take() {
+            release(&lock);
         }
     }
 }

@@ -1,7 +1,7 @@
 //! What is kept on this device, and what happens where storage is refused, full, corrupt or from a newer version?
 //! Nothing that could not be read is ever written over; the app works on in memory and says so.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
 /// Why a text could not be kept.
@@ -20,10 +20,10 @@ impl WriteFault {
     pub fn words(self) -> &'static str {
         match self {
             Self::Refused => {
-                "This browser keeps nothing for this page. It lasts until the page is closed; export a file to keep it."
+                "This browser keeps nothing for this page. It lasts until the page is closed; save it as a file to keep it."
             }
             Self::Full => {
-                "The device has no room left for this. It lasts until the page is closed; export a file to keep it."
+                "The device has no room left for this. It lasts until the page is closed; save it as a file to keep it."
             }
             Self::Guarded => {
                 "What was kept before could not be read, so it is left untouched. New entries last until the page is closed."
@@ -44,6 +44,8 @@ pub trait Store {
     /// # Errors
     /// Why it was not kept.
     fn set(&self, key: &str, text: &str) -> Result<(), WriteFault>;
+    /// Milliseconds on a clock that only moves forward or is set: to tell what was done just now.
+    fn now(&self) -> f64;
 }
 
 /// How a kept document was found.
@@ -145,6 +147,27 @@ impl Store for Browser {
             .set_item(key, text)
             .map_err(|_| WriteFault::Full)
     }
+    fn now(&self) -> f64 {
+        js_sys::Date::now()
+    }
+}
+
+const DRAFT: &str = "benchslate.draft";
+
+/// Puts a form aside for a reload of this tab; a browser that refuses is left alone.
+pub fn put_draft(text: &str) {
+    if let Some(store) = session() {
+        let _ = store.set_item(DRAFT, text);
+    }
+}
+
+/// The form that was put aside in this tab.
+pub fn draft() -> Option<String> {
+    session()?.get_item(DRAFT).ok().flatten()
+}
+
+fn session() -> Option<web_sys::Storage> {
+    web_sys::window()?.session_storage().ok().flatten()
 }
 
 fn local() -> Option<web_sys::Storage> {
@@ -157,6 +180,8 @@ pub struct Memory {
     texts: RefCell<BTreeMap<String, String>>,
     /// Set to make every write fail.
     pub fault: Option<WriteFault>,
+    /// Its clock.
+    pub clock: Cell<f64>,
 }
 
 impl Store for Memory {
@@ -175,6 +200,9 @@ impl Store for Memory {
                 .insert(key.to_owned(), text.to_owned());
             Ok(())
         }
+    }
+    fn now(&self) -> f64 {
+        self.clock.get()
     }
 }
 

@@ -94,5 +94,6 @@ fn read_shop(path: &str) -> Result<Shop, String> {
     let head: Head = serde_json::from_str(text).map_err(bad)?;
     check::<Shop>(&head).map_err(|fault| format!("{path}: {}", fault.text()))?;
     let file: File<Shop> = serde_json::from_str(text).map_err(bad)?;
-    Ok(file.data)
+    file.opened(None)
+        .map_err(|fault| format!("{path}: {}", fault.text()))
 }

@@ -26,12 +26,15 @@ fn on(undo: &mut Undo<Proving>, action: TestAction) {
 }
 
 fn measure(undo: &mut Undo<Proving>, id: &str, text: &str) -> ProvingLine {
-    on(undo, TestAction::Measured(id.into(), text.into()));
-    line(undo, id, System::Inch)
+    on(
+        undo,
+        TestAction::Measured(id.into(), text.into(), System::Inch),
+    );
+    line(undo, id)
 }
 
-fn line(undo: &Undo<Proving>, id: &str, system: System) -> ProvingLine {
-    let shown = view(undo.now.now().unwrap(), system);
+fn line(undo: &Undo<Proving>, id: &str) -> ProvingLine {
+    let shown = view(undo.now.now().unwrap());
     let lines = shown.sections.into_iter().flat_map(|section| section.lines);
     lines.chain(shown.left).find(|line| line.id == id).unwrap()
 }
@@ -40,7 +43,7 @@ fn line(undo: &Undo<Proving>, id: &str, system: System) -> ProvingLine {
 fn every_axis_has_both_ways_the_ladder_and_the_rapid() {
     let undo = begun();
     let test = undo.now.now().unwrap();
-    let shown = view(test, System::Inch);
+    let shown = view(test);
     for (axis, ways) in [
         ("a1", ["left", "right"]),
         ("a2", ["in", "out"]),
@@ -88,7 +91,7 @@ fn every_axis_has_both_ways_the_ladder_and_the_rapid() {
 fn a_short_ladder_tries_the_ends_and_the_middle() {
     let mut undo = begun();
     on(&mut undo, TestAction::Ladder(Ladder::Three));
-    let shown = view(undo.now.now().unwrap(), System::Inch);
+    let shown = view(undo.now.now().unwrap());
     let section = shown
         .sections
         .iter()
@@ -128,9 +131,9 @@ fn a_measured_feed_stands_against_the_plate() {
     // a bare number takes the system's unit: 50 mm/min against 50.8
     on(
         &mut undo,
-        TestAction::Measured("a1.0.f.2 ipm".into(), "50".into()),
+        TestAction::Measured("a1.0.f.2 ipm".into(), "50".into(), System::Metric),
     );
-    let metric = line(&undo, "a1.0.f.2 ipm", System::Metric);
+    let metric = line(&undo, "a1.0.f.2 ipm");
     assert!(
         metric.reading.starts_with("50 mm/min"),
         "{}",
@@ -219,7 +222,7 @@ fn faults_stand_beside_the_text_and_nothing_typed_is_lost() {
     }
     on(
         &mut undo,
-        TestAction::Wanted("a2.1.f.4 ipm".into(), "slow".into()),
+        TestAction::Wanted("a2.1.f.4 ipm".into(), "slow".into(), System::Inch),
     );
     let shown = measure(&mut undo, "a2.1.f.4 ipm", "4 ipm");
     assert!(!shown.wanted_fault.is_empty() && shown.difference.is_empty());
@@ -238,18 +241,18 @@ fn an_axis_may_run_at_a_part_of_the_plate() {
     assert_eq!(half.difference, "+0.100 in/min, +5.0% against the plate");
     for bad in ["", "0", "-1", "half"] {
         on(&mut undo, TestAction::Axis(2, AxisPart::Share, bad.into()));
-        let none = line(&undo, "a3.0.f.4 ipm", System::Inch);
+        let none = line(&undo, "a3.0.f.4 ipm");
         assert!(
             none.difference.is_empty() && !none.wanted_fault.is_empty(),
             "{bad}"
         );
-        assert_eq!(none.finding.measured, "2.1");
+        assert_eq!(none.finding.measured, "2.1 ipm");
     }
     on(
         &mut undo,
-        TestAction::Wanted("a3.0.f.4 ipm".into(), "2.1 ipm".into()),
+        TestAction::Wanted("a3.0.f.4 ipm".into(), "2.1 ipm".into(), System::Inch),
     );
-    let own = line(&undo, "a3.0.f.4 ipm", System::Inch);
+    let own = line(&undo, "a3.0.f.4 ipm");
     assert_eq!(
         own.difference,
         "0.000 in/min, 0.0% against the wanted figure"
@@ -302,10 +305,7 @@ fn customary_limits_are_named_so_and_judge_nothing() {
         ),
         ("axial-slip", "0.01 mm (0.0004 in): customary, unverified"),
     ] {
-        assert_eq!(
-            line(&undo, &format!("align.{key}"), System::Inch).customary,
-            text
-        );
+        assert_eq!(line(&undo, &format!("align.{key}")).customary, text);
     }
 }
 
@@ -318,7 +318,7 @@ fn what_was_found_at_a_lost_line_is_kept_below() {
         TestAction::Note("a2.slack".into(), "worn in the middle".into()),
     );
     on(&mut undo, TestAction::RemoveAxis(1));
-    let shown = view(undo.now.now().unwrap(), System::Inch);
+    let shown = view(undo.now.now().unwrap());
     let left: Vec<(&str, &str)> = shown
         .left
         .iter()
@@ -327,8 +327,8 @@ fn what_was_found_at_a_lost_line_is_kept_below() {
     assert_eq!(
         left,
         [
-            ("Axis 2, taken out: feed 4 ipm, one way", "3.9 ipm"),
-            ("Axis 2, taken out: slack", "")
+            ("Axis 2, removed: feed 4 ipm, one way", "3.9 ipm"),
+            ("Axis 2, removed: slack", "")
         ]
     );
     on(&mut undo, TestAction::AddAxis);
@@ -338,7 +338,7 @@ fn what_was_found_at_a_lost_line_is_kept_below() {
         "a key is never used twice"
     );
     assert!(undo.undo() && undo.undo());
-    assert!(view(undo.now.now().unwrap(), System::Inch).left.is_empty());
+    assert!(view(undo.now.now().unwrap()).left.is_empty());
 }
 
 #[test]
@@ -389,8 +389,8 @@ fn the_file_comes_back_and_a_newer_one_is_refused() {
     assert_eq!(check::<Proving>(&head), Ok(()));
     assert!(check::<Kept>(&head).is_err());
     assert_eq!(
-        check::<Proving>(&Head { version: 2, ..head }),
-        Err(RecordFault::Newer(2))
+        check::<Proving>(&Head { version: 3, ..head }),
+        Err(RecordFault::Newer(3))
     );
     // a file that lacks what came later reads with what stands there by itself
     let early = r#"{"record":"proving","version":1,"data":{"tests":[{"machine":"Mill","found":[{"id":"a1.slack","measured":"8 thou"}]}]}}"#;
@@ -420,9 +420,9 @@ fn the_plate_of_a_test_does_not_follow_the_shop() {
     };
     on(&mut undo, TestAction::Plate(plate));
     assert!(
-        view(undo.now.now().unwrap(), System::Inch)
+        view(undo.now.now().unwrap())
             .plate_note
-            .contains("one spindle step only")
+            .contains("one spindle speed only")
     );
 }
 
@@ -439,13 +439,13 @@ fn feeds_per_turn_are_reckoned_at_the_spindle_step() {
     let mut undo = begun();
     on(&mut undo, TestAction::Plate(plate));
     let at = |undo: &Undo<Proving>, id: &str| {
-        let shown = view(undo.now.now().unwrap(), System::Inch);
+        let shown = view(undo.now.now().unwrap());
         let lines = shown.sections.into_iter().flat_map(|part| part.lines);
         lines.into_iter().find(|line| line.id == id).unwrap()
     };
     assert_eq!(
         at(&undo, "a1.0.f.0.005 ipr").expected,
-        "0.005 ipr on the plate: write the spindle step above"
+        "0.005 ipr on the plate: write the spindle speed above"
     );
     on(&mut undo, TestAction::Spindle("270".into()));
     measure(&mut undo, "a1.0.f.0.005 ipr", "1.40 ipm");
@@ -464,7 +464,7 @@ fn feeds_per_turn_are_reckoned_at_the_spindle_step() {
     on(&mut undo, TestAction::Spindle("fast".into()));
     let line = at(&undo, "a1.0.f.0.005 ipr");
     assert!(
-        line.wanted_fault.starts_with("the spindle step above:"),
+        line.wanted_fault.starts_with("the spindle speed above:"),
         "{}",
         line.wanted_fault
     );
@@ -512,19 +512,31 @@ fn random_actions_never_panic_and_lose_nothing() {
                 6 | 7 => ProvingAction::On(TestAction::Axis(at, part, text)),
                 8 => ProvingAction::On(TestAction::Plate(plate)),
                 9 => ProvingAction::On(TestAction::Ladder(Ladder::Three)),
-                10 => ProvingAction::On(TestAction::Wanted(id, text)),
+                10 => ProvingAction::On(TestAction::Wanted(id, text, System::Inch)),
                 11 => ProvingAction::On(TestAction::Mark(id, Mark::Bad)),
                 12 => ProvingAction::On(TestAction::Note(id, text)),
-                _ => ProvingAction::On(TestAction::Measured(id, text)),
+                _ => ProvingAction::On(TestAction::Measured(id, text, System::Inch)),
             };
             undo.act(&action);
-            if let ProvingAction::On(TestAction::Measured(id, text)) = &action
+            if let ProvingAction::On(TestAction::Measured(id, text, _)) = &action
                 && let Some(test) = undo.now.now()
             {
-                assert_eq!(test.at(id).measured, *text);
+                // as typed, or with the unit that it was read in
+                let kinds = [
+                    Kind::Length,
+                    Kind::FeedRate,
+                    Kind::RotationalSpeed,
+                    Kind::Temperature,
+                ];
+                let kept = test.at(id).measured;
+                let with_unit = |kind: &Kind| pin_measured(text, *kind, System::Inch) == kept;
+                assert!(
+                    kept == *text || kinds.iter().any(with_unit),
+                    "{text} {kept}"
+                );
             }
             if let Some(test) = undo.now.now() {
-                let shown = view(test, System::Metric);
+                let shown = view(test);
                 let lines = || {
                     shown
                         .sections
@@ -562,7 +574,7 @@ fn what_differs_between_two_shops_is_named() {
         labels,
         [
             "Results in",
-            "Mill spindle steps",
+            "Mill spindle speeds",
             "Mill feed follows the spindle",
             "Mill rapid traverse"
         ]

@@ -60,10 +60,10 @@ test('axe: call view, link panel, kept list, key pad', async ({ open }) => {
   await page.getByRole('button', { name: 'Link', exact: true }).click();
   await page.locator('.panel .qr').waitFor();
   await look('link panel');
-  await page.getByRole('button', { name: 'Keep', exact: true }).click();
-  await page.getByText('To the kept list').waitFor();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.getByText('To the saved list').waitFor();
   await look('kept panel');
-  await page.getByRole('button', { name: 'Call', exact: true }).click();
+  await page.getByRole('button', { name: 'Read out', exact: true }).click();
   await page.locator('main.call').waitFor();
   await look('call view');
   await go(page, '#/kept');

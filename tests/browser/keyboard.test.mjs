@@ -71,7 +71,7 @@ test('keyboard: a question from search to call view and back without a pointer',
   await page.keyboard.type('7/16');
   await page.locator('.answer .result .big').first().waitFor();
   assert.equal(await figure(page), '0.4375');
-  await tabTo('Call');
+  await tabTo('Read out');
   await page.keyboard.press('Enter');
   await page.locator('main.call').waitFor();
   await tabTo('Back');

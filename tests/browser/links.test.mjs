@@ -16,7 +16,7 @@ async function twoShops(open) {
   for (const { page } of [here, there]) await appUp(page);
   await go(there.page, '#/shop');
   assert.equal(await there.page.locator('.notice').count(), 0, 'the other shop is read');
-  assert.ok(await there.page.getByLabel('millimetre', { exact: true }).isChecked());
+  assert.ok(await there.page.getByLabel('millimeter', { exact: true }).isChecked());
   return [here.page, there.page];
 }
 
@@ -55,6 +55,15 @@ test('links: what another shop figured shows the same here, and says so', async 
     await here.getByRole('button', { name: 'Use my shop' }).click();
     await here.getByText('Figured with the sender’s shop.').waitFor({ state: 'detached', timeout: 3000 });
     assert.notEqual(await address(here), sent, `${sheet.id}: the link changes with the shop`);
+    if (told === 1) {
+      // Back brings the sender's figures again.
+      await here.goBack();
+      await here.getByText('Figured with the sender’s shop.').waitFor();
+      assert.equal(await address(here), sent);
+      assert.equal(await answer(here), before);
+      await here.getByRole('button', { name: 'Use my shop' }).click();
+      await here.getByText('Figured with the sender’s shop.').waitFor({ state: 'detached', timeout: 3000 });
+    }
     if (sheet.id === 'speed-feed') assert.notEqual(await answer(here), before, 'other steps, other answer');
   }
   assert.ok(told >= 2, `${told} sheets told of the sender's shop`);

@@ -1,5 +1,5 @@
 // Does the proving record keep what is typed, compare it with the plate, and come back from its file and the kept list?
-// And is a shop that comes as a link taken over only on a tap?
+// And is a shop that comes as a link used only on a tap?
 import { readFileSync } from 'node:fs';
 import { appUp, assert, test } from './harness.mjs';
 import { go } from './pages.mjs';
@@ -27,10 +27,10 @@ test('proving: a feed is compared with the plate, kept, taken back, saved and re
   await page.locator('.prove .fault').waitFor();
   assert.equal(await feed.inputValue(), 'brisk', 'what was typed stays');
   await page.getByRole('button', { name: 'Undo' }).click();
-  await part(page, 'Longitudinal').locator('summary').click();
-  assert.equal(await page.getByLabel('Measured: Feed 2 ipm, left').inputValue(), '2.05 +-0.01');
+  await page.locator('.prove .fault').waitFor({ state: 'detached' });
+  assert.equal(await feed.inputValue(), '2.05 ipm +-0.01', 'kept with the unit that it was read in');
 
-  await page.getByRole('button', { name: 'Put on the kept list' }).click();
+  await page.getByRole('button', { name: 'Put on the saved list' }).click();
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a file' }).click();
   const file = readFileSync(await (await saving).path(), 'utf8');
@@ -42,10 +42,10 @@ test('proving: a feed is compared with the plate, kept, taken back, saved and re
   assert.equal(await page.locator('#p-machine').inputValue(), 'Old shaper');
 
   const put = (text) => page.locator('input[type=file]').setInputFiles({ name: 'p.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-  await put(file.replace('"version":1', '"version":9'));
+  await put(file.replace('"version":2', '"version":9'));
   await page.getByText('newer version (form 9)').waitFor();
   await put(file.replace('Old shaper', 'From a file'));
-  await page.getByText('Taken in: 1').waitFor();
+  await page.getByText('Imported: 1').waitFor();
   assert.equal(await page.locator('#p-machine').inputValue(), 'From a file');
 });
 
@@ -62,22 +62,22 @@ test('proving: a customary limit gives no pass and no fail', async ({ open }) =>
   assert.doesNotMatch(await line.innerText(), /pass|fail|against|explains/i);
 });
 
-test('shop: a link says what differs and is taken over only on a tap', async ({ site, open }) => {
+test('shop: a link says what differs and is used only on a tap', async ({ site, open }) => {
   const { page, context } = await open({ link: '#/v1/my-shop?rapid=40%20ipm&motor=2%20hp&hoist=2%20t' });
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await appUp(page);
-  await page.getByRole('heading', { name: 'Take this shop over?' }).waitFor();
+  await page.getByRole('heading', { name: 'Use this shop?' }).waitFor();
   assert.match(await page.locator('table').innerText(), /Mill rapid traverse\s+60 ipm\s+40 ipm/);
   // what this version does not know is named, and so is a link from before the last change of the general shop
   await page.getByText('The link also says hoist = 2 t, which this version does not know.').waitFor();
   await page.getByText(/made \(revision 1\)/).waitFor();
   const kept = () => page.evaluate(() => localStorage.getItem('benchslate.my-shop'));
   assert.equal(await kept(), null, 'nothing is changed by opening');
-  await page.getByRole('button', { name: 'Take it over' }).click();
-  await page.getByRole('heading', { name: 'Taken over' }).waitFor();
+  await page.getByRole('button', { name: 'Use this shop' }).click();
+  await page.getByRole('heading', { name: 'Your shop is replaced' }).waitFor();
   assert.match(await kept(), /40 ipm/);
   await page.getByRole('button', { name: 'Undo' }).click();
-  await page.getByRole('button', { name: 'Take it over' }).click();
+  await page.getByRole('button', { name: 'Use this shop' }).click();
   await page.getByRole('link', { name: 'My shop' }).last().click();
   await page.getByRole('button', { name: 'Link', exact: true }).click();
   await page.getByText('Link copied.').waitFor();
@@ -97,14 +97,14 @@ test('shop: a link that says the same names what it can not take', async ({ open
 test('shop: the form shows the feed list of the kind of mill, and fills what a question asks for', async ({ open }) => {
   const { page } = await open({ link: '#/shop' });
   await appUp(page);
-  const minute = page.getByLabel('Mill table feed steps, in', { exact: false }).or(page.getByLabel('Mill table feed steps', { exact: true }));
+  const minute = page.getByLabel('Mill table feeds', { exact: true });
   await minute.first().waitFor();
-  assert.equal(await page.getByLabel('Mill table feed steps, per turn').count(), 0);
+  assert.equal(await page.getByLabel('Mill table feeds, per rev').count(), 0);
   await page.getByText('yes: in/rev or mm/rev').click();
-  await page.getByLabel('Mill table feed steps, per turn').waitFor();
-  assert.equal(await page.getByLabel('Mill table feed steps', { exact: true }).count(), 0);
+  await page.getByLabel('Mill table feeds, per rev').waitFor();
+  assert.equal(await page.getByLabel('Mill table feeds', { exact: true }).count(), 0);
   await page.getByLabel(/^Lathe leadscrew/).fill('8');
-  await page.getByLabel(/^Table screw, travel a turn/).fill('0.2');
+  await page.getByLabel(/^Table screw, travel per turn/).fill('0.2');
   await go(page, '#/');
   await page.locator('a[href^="#/v1/change-gears"]').first().click();
   await page.locator('#f-leadscrew').waitFor();
@@ -120,7 +120,7 @@ test('shop: two mills, one in use, and a question is figured with the one that i
   const { page } = await open({ link: '#/shop' });
   await appUp(page);
   const shop = () => page.evaluate(() => JSON.parse(localStorage.getItem('benchslate.my-shop') ?? '{}').data);
-  const steps = page.getByLabel('Mill spindle steps', { exact: true });
+  const steps = page.getByLabel('Mill spindle speeds', { exact: true });
   await steps.fill('100;200;400');
   await page.getByRole('button', { name: 'Another mill' }).click();
   await page.getByRole('radio', { name: 'Mill 2' }).waitFor();

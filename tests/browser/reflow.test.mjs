@@ -30,7 +30,7 @@ for (const [what, width, letters] of [['320 px wide', 320, 16], ['letters twice 
     await page.locator('input[data-pad]').first().focus();
     await look('key pad');
     await page.keyboard.press('Escape');
-    for (const name of ['Link', 'Keep']) {
+    for (const name of ['Link', 'Save']) {
       await page.getByRole('button', { name, exact: true }).click();
       await look(name);
     }
@@ -38,7 +38,7 @@ for (const [what, width, letters] of [['320 px wide', 320, 16], ['letters twice 
     await look('kept');
     for (const sheet of sheets) {
       await go(page, exampleOf(sheet));
-      await page.getByRole('button', { name: 'Call', exact: true }).click();
+      await page.getByRole('button', { name: 'Read out', exact: true }).click();
       await page.locator('main.call').waitFor();
       await look(`call view of ${sheet.id}`);
       await page.goBack();

@@ -23,7 +23,7 @@ for (const [name, width, height, deviceScaleFactor] of all ? screens : screens.s
       await take(linkOf(kept[0]), 'empty');
       await take(faultyOf(kept[0]), 'faulty');
       await go(page, exampleOf(kept[0]));
-      await page.getByRole('button', { name: 'Call', exact: true }).click();
+      await page.getByRole('button', { name: 'Read out', exact: true }).click();
       await page.locator('main.call').waitFor();
       await shot(page, `${name}-${scheme}-call`);
       await page.goBack();

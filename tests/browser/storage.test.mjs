@@ -8,12 +8,12 @@ const KEEP = exampleOf(sheets[0]);
 async function work(page) {
   await go(page, KEEP);
   await page.locator('.answer .result .big').first().waitFor();
-  await page.getByRole('button', { name: 'Keep', exact: true }).click();
-  await page.getByText('To the kept list').click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.getByText('To the saved list').click();
   await page.locator('.kept a.ask').waitFor();
   const kept = await page.locator('main').innerText();
   await go(page, '#/shop');
-  await page.getByLabel('millimetre', { exact: true }).check({ force: true });
+  await page.getByLabel('millimeter', { exact: true }).check({ force: true });
   const shop = await page.locator('main').innerText();
   await go(page, '#/about');
   return { kept, shop, about: await page.locator('main').innerText() };
@@ -76,5 +76,5 @@ test('storage: what was kept comes back, and two tabs agree', async ({ site, ope
   await page.reload();
   await appUp(page);
   await go(page, '#/shop');
-  assert.ok(await page.getByLabel('millimetre', { exact: true }).isChecked());
+  assert.ok(await page.getByLabel('millimeter', { exact: true }).isChecked());
 });

@@ -5,7 +5,7 @@ use super::field::{place_of, sentence};
 use super::{ResultRow, result_line};
 use crate::state::{Act, Form};
 use benchslate_core::powers::{spread, tell_line, tell_notes};
-use benchslate_core::sheet::{Sheet, State, Withheld};
+use benchslate_core::sheet::{Sheet, State, Withheld, lowered};
 use yew::prelude::*;
 
 /// The form whose answer it is.
@@ -83,7 +83,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
             let names: Vec<String> = needed
                 .iter()
                 .filter_map(|id| form.sheet.field(id))
-                .map(|f| f.label.to_ascii_lowercase())
+                .map(|f| lowered(f.label))
                 .collect();
             html! {
                 <>
@@ -108,7 +108,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
                     .iter()
                     .filter(|f| f.fault.is_some())
                     .filter_map(|f| form.sheet.field(f.id))
-                    .map(|f| format!("the {} entry", f.label.to_ascii_lowercase()))
+                    .map(|f| format!("the {} entry", lowered(f.label)))
                     .collect();
                 html! { <p class="need">{ format!("No answer yet: check {}.", names.join(", ")) }</p> }
             }
@@ -121,7 +121,7 @@ fn limit(form: &Form, withheld: &Withheld) -> Html {
     let field = form
         .sheet
         .field(withheld.field)
-        .map(|field| field.label.to_ascii_lowercase());
+        .map(|field| lowered(field.label));
     html! {
         <div class="withheld" role="note">
             <b>{ "No figure given" }</b>

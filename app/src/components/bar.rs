@@ -9,8 +9,19 @@ pub enum Panel {
     None,
     /// Link, code and share.
     Link,
-    /// What was just kept.
+    /// What was just saved.
     Kept,
+}
+
+impl Panel {
+    /// The panel of a history entry's view.
+    pub fn of(view: &str) -> Self {
+        match view {
+            "link" => Self::Link,
+            "kept" => Self::Kept,
+            _ => Self::None,
+        }
+    }
 }
 
 /// What the actions do.
@@ -21,11 +32,11 @@ pub struct Bar {
     pub onlink: Callback<MouseEvent>,
     /// Prints.
     pub onprint: Callback<MouseEvent>,
-    /// Keeps.
+    /// Saves.
     pub onkeep: Callback<MouseEvent>,
-    /// Opens the call view.
+    /// Opens the large view.
     pub oncall: Callback<MouseEvent>,
-    /// There is a result to call out.
+    /// There is a result to read out.
     pub has_result: bool,
 }
 
@@ -35,8 +46,8 @@ pub fn bar(props: &Bar) -> Html {
         <section class="bar" aria-label="With this answer">
             <button type="button" onclick={props.onlink.clone()} aria-expanded={(props.panel == Panel::Link).to_string()}>{ "Link" }</button>
             <button type="button" onclick={props.onprint.clone()}>{ "Print" }</button>
-            <button type="button" onclick={props.onkeep.clone()}>{ "Keep" }</button>
-            <button type="button" onclick={props.oncall.clone()} disabled={!props.has_result}>{ "Call" }</button>
+            <button type="button" onclick={props.onkeep.clone()}>{ "Save" }</button>
+            <button type="button" onclick={props.oncall.clone()} disabled={!props.has_result}>{ "Read out" }</button>
         </section>
     }
 }

@@ -1,13 +1,13 @@
-//! For a call: one result in very large figures with its spoken form, and the screen kept awake.
+//! Read out: one result in very large figures with its spoken form, and the screen kept awake.
 
 use super::Select;
 use super::result_line::{figure, in_other};
 use crate::dom;
 use benchslate_core::quantity::{System, spoken};
-use benchslate_core::sheet::{Line, Value};
+use benchslate_core::sheet::{Line, Value, lowered};
 use yew::prelude::*;
 
-/// The results that may be called out.
+/// The results that may be read out.
 #[derive(Properties, PartialEq)]
 pub struct CallProps {
     /// Results, the main one first.
@@ -63,7 +63,7 @@ pub fn CallView(props: &CallProps) -> Html {
     let choices: Vec<_> = props.lines.iter().enumerate().map(name).collect();
     html! {
         <main class="call" id="main" tabindex="-1">
-            <h1 class="of">{ format!("{}, {}", line.label, props.title.to_ascii_lowercase()) }if !props.entry.is_empty() { <br />{ props.entry.clone() } }</h1>
+            <h1 class="of">{ format!("{}, {}", line.label, lowered(&props.title)) }if !props.entry.is_empty() { <br />{ props.entry.clone() } }</h1>
             <p class={classes!("huge", size)}>{ figure }</p>
             if !said.is_empty() { <p class="spoken">{ said }</p> }
             <p class="of">{ below }</p>

@@ -4,7 +4,9 @@ use super::{Choice, Rows, Select, choice_row, rows_editor};
 use crate::shared::Shared;
 use crate::state::{Act, Typed};
 use benchslate_core::quantity::{System, Unit};
-use benchslate_core::sheet::{Fault, Field, FieldKind, FieldOutcome, Preset, Reason, Sheet};
+use benchslate_core::sheet::{
+    Fault, Field, FieldKind, FieldOutcome, Preset, Reason, Sheet, lowered,
+};
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -160,7 +162,7 @@ fn unit_place(props: &FieldProps, field: &'static Field) -> Html {
         .chain(units.iter().copied())
         .map(name)
         .collect();
-    let label = format!("Unit of {}", field.label.to_ascii_lowercase());
+    let label = format!("Unit of {}", lowered(field.label));
     html! { <Select {label} {choices} chosen={now.id} {onchoose} /> }
 }
 
@@ -209,12 +211,22 @@ fn reading(props: &FieldProps, field: &'static Field) -> Html {
             </p>
         };
     }
-    html! { <p class="read" {id}>{ if props.outcome.reading.is_empty() { String::new() } else { format!("Read as {}", props.outcome.reading) } }</p> }
+    let read = if props.outcome.reading.is_empty() {
+        String::new()
+    } else {
+        format!("Read as {}", props.outcome.reading)
+    };
+    html! {
+        <p class="read" {id}>
+            { read }
+            if !props.typed.says.is_empty() { <span class="hint">{ ". " }{ props.typed.says }</span> }
+        </p>
+    }
 }
 
 fn preset_words(preset: Preset, reading: &str) -> String {
     match preset {
-        Preset::Shop(..) => format!("General shop: {reading}. "),
+        Preset::Shop(..) => format!("Typical: {reading}. "),
         _ => format!("Usual: {reading}. "),
     }
 }

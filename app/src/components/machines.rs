@@ -5,6 +5,7 @@ use super::{Choice, Typing, choice_row};
 use crate::document::{Do, Document};
 use crate::state::{Act, Form};
 use benchslate_core::record::{MOST_MACHINES, MachineKind, Shop, ShopAction};
+use benchslate_core::sheet::lowered;
 use yew::prelude::*;
 
 /// The kinds of which there are several, among those that a form's sheet reads, each with the machine that the entry
@@ -87,7 +88,7 @@ pub fn machine_part(part: &MachinePart) -> Html {
     let fields = part.fields.clone();
     let (shop, kind) = (part.shop, part.kind);
     let (count, now) = (shop.count(kind), shop.in_use(kind));
-    let word = kind.label().to_ascii_lowercase();
+    let word = lowered(kind.label());
     let button = |action: ShopAction, words: String| {
         let onclick = part.onact.reform(move |_: MouseEvent| action.clone());
         html! { <button type="button" class="act plain" {onclick}>{ words }</button> }

@@ -10,7 +10,7 @@ use yew::prelude::*;
 pub enum PadMode {
     /// The app's own.
     Own,
-    /// The system's, or a hardware keyboard.
+    /// The phone's, or a hardware keyboard.
     System,
 }
 
@@ -112,7 +112,7 @@ pub fn Pad(props: &PadProps) -> Html {
         ("8".into(), ""),
         ("9".into(), ""),
         ("/".into(), "slash"),
-        ("\u{232b}".into(), "rub out"),
+        ("\u{232b}".into(), "backspace"),
         ("4".into(), ""),
         ("5".into(), ""),
         ("6".into(), ""),

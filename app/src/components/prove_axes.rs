@@ -24,7 +24,7 @@ pub fn prove_axes(axes: &[Axis], act: &Callback<TestAction>) -> Html {
                 { cell(AxisPart::One, one, "One way") }
                 { cell(AxisPart::Other, other, "Other way") }
                 { cell(AxisPart::Share, &axis.share, "Part of the plate's feeds") }
-                <td><button type="button" class="tap" aria-label={format!("Take out {}", axis.name)} onclick={out}>{ "\u{2715}" }</button></td>
+                <td><button type="button" class="tap" aria-label={format!("Remove {}", axis.name)} onclick={out}>{ "\u{2715}" }</button></td>
             </tr>
         }
     };

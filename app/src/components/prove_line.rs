@@ -1,6 +1,7 @@
 //! One line of a proving record: what is looked at, what was measured, how far it is off, what it was found to be.
 
 use super::{Typing, sentence};
+use benchslate_core::quantity::System;
 use benchslate_core::record::proving::{Mark, ProvingLine, TestAction};
 use benchslate_core::sheet::Caution;
 use yew::prelude::*;
@@ -10,6 +11,8 @@ use yew::prelude::*;
 pub struct ProveLineProps {
     /// The line.
     pub line: ProvingLine,
+    /// What a bare number is typed in.
+    pub system: System,
     /// Told of each change.
     pub act: Callback<TestAction>,
 }
@@ -32,6 +35,10 @@ pub fn ProveLine(props: &ProveLineProps) -> Html {
     let put = |make: fn(String, String) -> TestAction| {
         let (act, id) = (props.act.clone(), line.id.clone());
         Callback::from(move |text: String| act.emit(make(id.clone(), text)))
+    };
+    let figure = |make: fn(String, String, System) -> TestAction| {
+        let (act, id, system) = (props.act.clone(), line.id.clone(), props.system);
+        Callback::from(move |text: String| act.emit(make(id.clone(), text, system)))
     };
     let mark = |mark: Mark, words: &'static str| {
         let on = line.finding.mark == mark;
@@ -59,12 +66,12 @@ pub fn ProveLine(props: &ProveLineProps) -> Html {
                     if !line.hint.is_empty() { <span class="soft hint">{ " " }{ line.hint.clone() }</span> }
                 </div>
                 if line.is_size {
-                    <Typing class="size" value={line.finding.measured.clone()} label={format!("Measured: {}", line.label)} placeholder="Measured" bad={!line.fault.is_empty()} described={Some(read.clone())} onput={put(TestAction::Measured)} />
+                    <Typing class="size" value={line.finding.measured.clone()} label={format!("Measured: {}", line.label)} placeholder="Measured" bad={!line.fault.is_empty()} described={Some(read.clone())} onput={figure(TestAction::Measured)} />
                 } else {
                     <span class="size none" aria-hidden="true"></span>
                 }
                 if line.takes_wanted {
-                    <Typing class="wanted" value={line.finding.wanted.clone()} label={format!("Should be: {}", line.label)} placeholder="Should be" bad={!line.wanted_fault.is_empty()} onput={put(TestAction::Wanted)} />
+                    <Typing class="wanted" value={line.finding.wanted.clone()} label={format!("Should be: {}", line.label)} placeholder="Should be" bad={!line.wanted_fault.is_empty()} onput={figure(TestAction::Wanted)} />
                 } else {
                     <span class="wanted none" aria-hidden="true"></span>
                 }

@@ -1,4 +1,4 @@
-//! A list of rows of typed cells: one input a cell, add and take out.
+//! A list of rows of typed cells: one input a cell, add and remove.
 
 use super::Select;
 use super::field::{SheetRef, input_mode};
@@ -98,7 +98,7 @@ pub fn rows_editor(props: &Rows) -> Html {
                                 <td class="n">{ row + 1 }</td>
                                 { for columns.iter().zip(texts).enumerate().map(|(column, (field, text))| html! { <td data-label={field.label}>{ cell(row, column, field, text) }</td> }) }
                                 <td>if count > 1 {
-                                    <button type="button" class="tap" aria-label={format!("Take out row {}", row + 1)} onclick={Callback::from(move |_| out.emit(String::new()))}>{ "\u{2715}" }</button>
+                                    <button type="button" class="tap" aria-label={format!("Remove row {}", row + 1)} onclick={Callback::from(move |_| out.emit(String::new()))}>{ "\u{2715}" }</button>
                                 }</td>
                             </tr>
                         }

@@ -63,7 +63,7 @@ pub fn SharePanel(props: &ShareProps) -> Html {
                 },
                 None => html! {
                     <>
-                        <p>{ "This entry is too long for a link. Save it as a file: Open a file, on the page of what is kept, brings it back whole." }</p>
+                        <p>{ "This entry is too long for a link. Save it as a file: Open a file, on the page Saved, brings it back whole." }</p>
                         <p class="row">
                             if let Some(item) = props.kept.clone() {
                                 <button type="button" class="act main" onclick={Callback::from(move |_| {

@@ -14,7 +14,7 @@ pub fn top(page: &Route) -> Html {
             <a class="brand" href="#/">{ "Benchslate" }</a>
             <nav aria-label="Your things">
                 { link(Route::Shop, "My shop") }
-                { link(Route::Kept, "Kept") }
+                { link(Route::Kept, "Saved") }
             </nav>
         </header>
     }

@@ -1,4 +1,5 @@
-//! A text under the keys, handed on when they rest or the field is left, so that undo takes back a whole entry at once.
+//! A text under the keys, handed on when they rest or the field is left, so that undo takes back a whole entry at once. What
+//! comes from elsewhere (undo, another tab, the unit that a figure was read in) is shown once nobody types here.
 
 use crate::hooks::{Later, use_window_event};
 use wasm_bindgen::JsCast;
@@ -8,7 +9,7 @@ use yew::prelude::*;
 /// A text field.
 #[derive(Properties, PartialEq)]
 pub struct TypingProps {
-    /// What stands there at the start; a new start comes with a new key.
+    /// What stands there while nobody types.
     pub value: AttrValue,
     /// Told of the text.
     pub onput: Callback<String>,
@@ -35,6 +36,7 @@ pub struct TypingProps {
 #[component]
 pub fn Typing(props: &TypingProps) -> Html {
     let text = use_state_eq(|| props.value.clone());
+    let typing = use_state_eq(|| false);
     let later = use_memo((), |()| Later::default());
     {
         // what was typed last is handed on, not forgotten, when the page is left
@@ -45,7 +47,16 @@ pub fn Typing(props: &TypingProps) -> Html {
         let later = (*later).clone();
         use_window_event("pagehide", Callback::from(move |_| later.flush()));
     }
+    {
+        let text = text.clone();
+        use_effect_with((props.value.clone(), *typing), move |(value, typing)| {
+            if !typing {
+                text.set(value.clone());
+            }
+        });
+    }
     let oninput = {
+        let typing = typing.clone();
         let (text, later, onput) = (text.clone(), (*later).clone(), props.onput.clone());
         Callback::from(move |e: InputEvent| {
             let input = e
@@ -53,6 +64,7 @@ pub fn Typing(props: &TypingProps) -> Html {
                 .and_then(|t| t.dyn_into::<HtmlInputElement>().ok());
             if let Some(input) = input {
                 let (typed, onput) = (input.value(), onput.clone());
+                typing.set(true);
                 text.set(typed.clone().into());
                 later.put(350, move || onput.emit(typed));
             }
@@ -60,7 +72,10 @@ pub fn Typing(props: &TypingProps) -> Html {
     };
     let onblur = {
         let later = (*later).clone();
-        Callback::from(move |_: FocusEvent| later.flush())
+        Callback::from(move |_: FocusEvent| {
+            later.flush();
+            typing.set(false);
+        })
     };
     html! {
         <input type="text" id={props.id.clone()} class={classes!(props.class.clone(), props.bad.then_some("bad"))} value={(*text).clone()} {oninput} {onblur}

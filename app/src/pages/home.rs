@@ -1,6 +1,6 @@
 //! The list of questions in shop words, grouped by what one is doing, with the search box first.
 
-use crate::app::{Records, write_address};
+use crate::app::{Records, coming, write_address};
 use crate::hooks::use_saving;
 use crate::route::Route;
 use crate::{dom, links};
@@ -63,6 +63,7 @@ pub fn Home(props: &HomeProps) -> Html {
             if let ("Enter", Some(first)) = (e.key().as_str(), &first) {
                 e.prevent_default();
                 address.flush();
+                coming(first, "own");
                 dom::go(first);
             }
         })

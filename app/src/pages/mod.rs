@@ -12,7 +12,7 @@ mod shop;
 mod shop_link;
 
 pub use about::About;
-pub use answer::answer;
+pub use answer::AnswerPage;
 pub use home::Home;
 pub use kept::KeptPage;
 pub use proving::ProvingPage;

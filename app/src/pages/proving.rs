@@ -1,4 +1,4 @@
-//! The proving record of a machine: begin one, fill it in, print it with blank lines, save it, put it on the kept list.
+//! The proving record of a machine: begin one, fill it in, print it with blank lines, save it, put it on the saved list.
 
 use super::proving_form::ProvingForm;
 use crate::app::Records;
@@ -79,7 +79,6 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
     };
     let keep = {
         let (now, kept, said) = (now.clone(), kept.clone(), said.clone());
-        let system = shop.undo.now.system;
         Callback::from(move |_: MouseEvent| {
             let Some(test) = &now else { return };
             let link = Route::Proving(test.machine.as_str().into()).fragment();
@@ -90,15 +89,16 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
             let note = if noted {
                 String::new()
             } else {
-                view(test, system).summary()
+                view(test).summary()
             };
             kept.dispatch(Do::Act(KeptAction::Keep(KeptItem {
                 name: format!("Proving: {}", test.machine),
                 link,
                 note,
                 day: dom::today(),
+                answer: String::new(),
             })));
-            said.set("It stands on the kept list now.".to_owned());
+            said.set("It stands on the saved list now.".to_owned());
         })
     };
     let remove = {
@@ -115,10 +115,10 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
             if let Some(input) = input {
                 wasm_bindgen_futures::spawn_local(async move {
                     if let Some(text) = dom::file_text(input).await {
-                        match read_file::<Proving>(&text) {
+                        match read_file::<Proving>(&text, None) {
                             Ok(other) => {
                                 said.set(format!(
-                                    "Taken in: {} from the file, beside what was here.",
+                                    "Imported: {} from the file, beside what was here.",
                                     other.tests.len()
                                 ));
                                 act(ProvingAction::TakeIn(other));
@@ -154,17 +154,17 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
                 <div class="noprint">{ choice_row(&Choice { id: "test".into(), label: "Test".into(), choices: names, chosen: proving.undo.now.open.to_string().into(), onchoose: choose, as_list: true }) }</div>
             }
             if let Some(test) = now {
-                <ProvingForm key={format!("{}-{}-{}", proving.loads, tests.len(), proving.undo.now.open)} test={test} system={shop.undo.now.system} proving={proving.clone()} plate={Plate::of(&shop.undo.now)} />
+                <ProvingForm key={format!("{}-{}", tests.len(), proving.undo.now.open)} test={test} system={shop.undo.now.system} proving={proving.clone()} plate={Plate::of(&shop.undo.now)} />
             }
             <p class="row noprint">
                 if has {
-                    <button type="button" class="act main" onclick={keep}>{ "Put on the kept list" }</button>
+                    <button type="button" class="act main" onclick={keep}>{ "Put on the saved list" }</button>
                     <button type="button" class="act" onclick={Callback::from(|_| dom::print())}>{ "Print" }</button>
                     <button type="button" class="act" onclick={save}>{ "Save as a file" }</button>
                 }
                 <label class="act file">{ "Open a file" }<input class="out" type="file" accept="application/json,.json" onchange={open} /></label>
                 <button type="button" class="act" onclick={undo} disabled={!proving.undo.can_undo()}>{ "Undo" }</button>
-                if has { <button type="button" class="act plain" onclick={remove}>{ "Take this test out" }</button> }
+                if has { <button type="button" class="act plain" onclick={remove}>{ "Remove this test" }</button> }
             </p>
             <p class="soft" role="status">{ (*said).clone() }</p>
             <div class="field noprint">
@@ -173,7 +173,7 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
                     <input ref={name} id="new-test" class="plain-text" type="text" placeholder="Knee mill by the window" autocomplete="off" />
                     <button type="button" class={classes!("act", (!has).then_some("main"))} onclick={begin}>{ "Begin a test" }</button>
                 </div>
-                <p class="read">{ "Feeds, rapid and spindle steps come from " }<a href="#/shop">{ "my shop" }</a>{ ": enter the plate there first." }</p>
+                <p class="read">{ "Feeds, rapid and spindle speeds come from " }<a href="#/shop">{ "my shop" }</a>{ ": enter the plate there first." }</p>
             </div>
         </main>
     }

@@ -10,7 +10,7 @@ use crate::state::{Act, Form};
 use crate::storage::{Browser, Store};
 use benchslate_core::link::{Asked, Opened, of_shop, system_id, system_of};
 use benchslate_core::record::{MachineKind, Record, SHOP, Shop, ShopAction};
-use benchslate_core::sheet::Entry;
+use benchslate_core::sheet::pinned;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -24,9 +24,22 @@ fn form_of(shop: &Shop) -> Form {
     })
 }
 
-fn texts(entry: &Entry) -> Vec<(String, String)> {
-    let owned = |(id, text): (&str, &str)| (id.to_owned(), text.to_owned());
-    entry.texts().map(owned).collect()
+/// What the form says otherwise than the record, item by item: what another tab wrote of the others stays. A figure goes in
+/// with the unit that it is read in, before the results are turned to another system.
+fn changes(shop: &Shop, form: &Form) -> Vec<ShopAction> {
+    let (kept, entry) = (shop.entry(), form.entry());
+    let mut actions = Vec::new();
+    if shop.system != form.system {
+        actions.push(ShopAction::System(form.system));
+    }
+    for field in SHOP.fields {
+        let text = entry.get(field.id).unwrap_or_default();
+        let text = pinned(field, text, form.system);
+        if kept.get(field.id).unwrap_or_default() != text {
+            actions.push(ShopAction::Item(field.id.to_owned(), text));
+        }
+    }
+    actions
 }
 
 /// The page: one form for as long as nothing comes from elsewhere.
@@ -64,8 +77,9 @@ fn ShopForm() -> Html {
         use_effect_with(form.clone(), move |form| {
             let shown = std::mem::replace(&mut *shown.borrow_mut(), false);
             if let Some(records) = records.filter(|_| !shown) {
-                let fill = ShopAction::Fill(form.system, texts(&form.entry()));
-                records.shop.dispatch(Do::Act(fill));
+                for action in changes(&records.shop.undo.now, form) {
+                    records.shop.dispatch(Do::Act(action));
+                }
             }
         });
     }
@@ -123,7 +137,7 @@ fn ShopForm() -> Html {
                 Some(link) => wasm_bindgen_futures::spawn_local(async move {
                     let link = format!("{}{link}", dom::base());
                     said.set(if dom::copy(link.clone()).await {
-                        "Link copied. Who opens it sees what differs, and takes it over only on a tap.".to_owned()
+                        "Link copied. Whoever opens it sees what differs, and uses it only on a tap.".to_owned()
                     } else {
                         format!("The browser did not allow copying. The link: {link}")
                     });
@@ -143,7 +157,7 @@ fn ShopForm() -> Html {
             {
                 wasm_bindgen_futures::spawn_local(async move {
                     if let Some(text) = dom::file_text(input).await {
-                        match read_file::<Shop>(&text) {
+                        match read_file::<Shop>(&text, None) {
                             Ok(other) => {
                                 onact.emit(ShopAction::Replace(other));
                                 said.set("This shop now stands here.".to_owned());
@@ -177,8 +191,8 @@ fn ShopForm() -> Html {
         <main id="main" class="narrow" tabindex="-1">
             <h1>{ "My shop" }</h1>
             { record_notice(&records.shop) }
-            <p class="soft">{ "What stands empty is taken from a general shop. Links carry what differs, so that an answer reads alike everywhere." }</p>
-            { choice_row(&Choice { id: "shop-units".into(), label: "Results in".into(), choices: pairs(&[("in", "inch"), ("mm", "millimetre")]), chosen: system_id(form.system).into(), onchoose: units, as_list: false }) }
+            <p class="soft">{ "Anything left empty uses typical values. Links carry what differs, so that an answer reads alike everywhere." }</p>
+            { choice_row(&Choice { id: "shop-units".into(), label: "Results in".into(), choices: pairs(&[("in", "inch"), ("mm", "millimeter")]), chosen: system_id(form.system).into(), onchoose: units, as_list: false }) }
             { for MachineKind::ALL.into_iter().map(|kind| html! {
                 <section aria-labelledby={format!("of-{}", kind.id())}>
                     <h2 id={format!("of-{}", kind.id())}>{ kind.label() }</h2>

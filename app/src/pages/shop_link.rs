@@ -1,4 +1,4 @@
-//! Somebody's shop came as a link: what differs from mine, and it is taken over only on a tap.
+//! Somebody's shop came as a link: what differs from mine, and it is used only on a tap.
 
 use crate::app::Records;
 use crate::document::Do;
@@ -56,24 +56,24 @@ pub fn ShopLink(props: &ShopLinkProps) -> Html {
         .collect();
     page(html! {
         if *taken {
-            <h1>{ "Taken over" }</h1>
+            <h1>{ "Your shop is replaced" }</h1>
             { notes }
             <p role="status">{ "Your shop is now the one in the link." }</p>
             <p class="row"><button type="button" class="act" onclick={undo}>{ "Undo" }</button><a class="act" href="#/shop">{ "My shop" }</a></p>
         } else if differs.is_empty() {
             <h1>{ "A shop in a link" }</h1>
             { notes }
-            <p>{ "It says the same as yours. There is nothing to take over." }</p>
+            <p>{ "It says the same as yours. There is nothing to change." }</p>
             <p><a href="#/shop">{ "My shop" }</a></p>
         } else {
-            <h1>{ "Take this shop over?" }</h1>
+            <h1>{ "Use this shop?" }</h1>
             { notes }
             <p>{ "A link brought another shop. Nothing is changed yet. All of yours would be replaced; these items differ:" }</p>
             <div class="scroll"><table class="ranked">
                 <thead><tr><th class="first" scope="col">{ "Item" }</th><th class="text" scope="col">{ "Yours" }</th><th class="text" scope="col">{ "In the link" }</th></tr></thead>
                 <tbody>{ for differs.iter().map(row) }</tbody>
             </table></div>
-            <p class="row"><button type="button" class="act main" onclick={take}>{ "Take it over" }</button><a class="act" href="#/shop">{ "Leave mine" }</a></p>
+            <p class="row"><button type="button" class="act main" onclick={take}>{ "Use this shop" }</button><a class="act" href="#/shop">{ "Keep mine" }</a></p>
         }
     })
 }

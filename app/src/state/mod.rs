@@ -1,19 +1,26 @@
 //! What does one have before oneself on an answer page? The typed texts, the unit chosen for each, and the outcome:
 //! a reducer without any screen, so that plain tests can run it.
 
+mod draft;
 pub mod rows;
+#[cfg(test)]
+mod tests;
 mod typed;
 mod words;
 
+pub use draft::{Cleared, Draft};
 pub use typed::Typed;
 
 use crate::shared::Shared;
 use benchslate_core::link::{self, Asked, Note, Opened};
+use benchslate_core::powers;
 use benchslate_core::quantity::{System, Unit};
 use benchslate_core::record::{KeptItem, Shop};
-use benchslate_core::sheet::{Answer, Entry, FieldOutcome, Outcome, Sheet, Table, evaluate};
+use benchslate_core::sheet::{
+    Answer, Entry, FieldOutcome, Outcome, Preset, Sheet, Table, evaluate,
+};
 use std::rc::Rc;
-use typed::{bare, ends_bare, entry_of, typed_of};
+use typed::{entry_of, shown, typed_of};
 use words::short;
 
 /// A form: a sheet, its texts, and what became of them.
@@ -37,6 +44,10 @@ pub struct Form {
     pub tables: Vec<Shared<Table>>,
     /// Counts the changes that come from elsewhere than the keys: a link opened, all cleared.
     pub loads: u32,
+    /// My shop, where it has a say: it fills what a choice brings up.
+    mine: Option<Rc<Shop>>,
+    /// What stood here before all was cleared, until something is entered.
+    pub cleared: Option<Cleared>,
 }
 
 impl PartialEq for Form {
@@ -45,6 +56,8 @@ impl PartialEq for Form {
             && Rc::ptr_eq(&self.outcome, &other.outcome)
             && self.typed == other.typed
             && self.asked == other.asked
+            && self.system == other.system
+            && self.cleared.is_some() == other.cleared.is_some()
     }
 }
 
@@ -59,6 +72,8 @@ pub enum Act {
     System(System),
     /// All fields empty again.
     Clear,
+    /// What was cleared stands there again.
+    Unclear,
     /// These texts by field id, in place of all.
     Fill(Vec<(String, String)>),
     /// This entry, in place of all.
@@ -101,7 +116,21 @@ impl Form {
             outcome,
             tables,
             loads,
+            mine: None,
+            cleared: None,
         }
+    }
+
+    /// A form with what a link opened, and this shop at hand: where the link stands as this shop says, the shop also fills
+    /// the fields that a choice brings up later. A link that was figured with another shop stays as it is.
+    ///
+    /// `own` says that it was opened from within, by the shop's owner: then the shop has its say in any case.
+    pub fn open_in(opened: Opened, shop: &Shop, own: bool) -> Self {
+        let mut form = Self::open(opened);
+        if own || !shop.differs(form.sheet, &form.entry()) {
+            form.mine = Some(Rc::new(shop.standing(form.sheet, &form.entry())));
+        }
+        form
     }
 
     /// The entry as it is evaluated.
@@ -137,6 +166,7 @@ impl Form {
             link: self.whole_link()?,
             note: String::new(),
             day,
+            answer: self.first_words(),
         })
     }
 
@@ -145,86 +175,152 @@ impl Form {
         link::state_of(self.sheet, &self.entry(), &self.outcome, &self.asked)
     }
 
-    /// True where nothing was typed or chosen.
+    /// True where nothing was typed or chosen; what a shop presets does not count.
     pub fn is_empty(&self) -> bool {
-        self.typed.iter().all(|typed| typed.raw.trim().is_empty())
+        let fields = self.sheet.fields.iter().zip(&self.typed);
+        fields
+            .filter(|(field, _)| !matches!(field.preset, Preset::Shop(..)))
+            .all(|(_, typed)| typed.raw.trim().is_empty())
     }
 
     /// The form after an action.
     #[must_use]
     pub fn after(&self, act: Act) -> Self {
         let mut next = self.clone();
-        let mut loaded = false;
-        match act {
-            Act::Type(at, raw) => {
-                if let Some(typed) = next.typed.get_mut(at) {
-                    typed.raw = raw;
-                }
-            }
-            Act::Unit(at, unit) => next.choose_unit(at, unit),
-            Act::System(system) => next.system = system,
-            Act::Clear => {
-                next.typed = vec![Typed::default(); next.sheet.fields.len()];
-                next.asked = Asked::default();
-                next.notes = Rc::from([]);
-                loaded = true;
-            }
-            Act::Fill(pairs) => {
-                next.typed = vec![Typed::default(); next.sheet.fields.len()];
-                next.put(pairs);
-                loaded = true;
-            }
-            Act::Show(entry) => {
-                next.system = entry.system;
-                next.typed = typed_of(next.sheet, &entry);
-                loaded = true;
-            }
-            Act::Set(pairs) => {
-                next.put(pairs);
-                loaded = true;
-            }
-            Act::Ask(asked) => next.asked = asked,
-            Act::Shop(from, to) => {
-                let mut entry = next.entry();
-                from.give_way(&to, next.sheet, &mut entry);
-                next.typed = typed_of(next.sheet, &entry);
-                loaded = true;
-            }
+        if !matches!(act, Act::System(_) | Act::Ask(_) | Act::Shop(..)) {
+            next.cleared = None;
         }
+        let loaded = !matches!(
+            act,
+            Act::Type(..) | Act::Unit(..) | Act::System(_) | Act::Ask(_)
+        );
+        next.take(act, self);
         if loaded {
             next.loads = next.loads.wrapping_add(1);
         }
         next.figure(self);
+        next.bring_up(self);
         next
+    }
+
+    fn take(&mut self, act: Act, before: &Self) {
+        match act {
+            Act::Type(at, raw) => {
+                if let Some(typed) = self.typed.get_mut(at) {
+                    typed.raw = raw;
+                    typed.says = "";
+                }
+            }
+            Act::Unit(at, unit) => {
+                if let (Some(typed), Some(field)) =
+                    (self.typed.get_mut(at), self.sheet.fields.get(at))
+                {
+                    typed.choose(field, self.system, unit);
+                }
+            }
+            Act::System(system) => self.turn_to(system),
+            Act::Clear => {
+                let held = !before.is_empty() || before.cleared.is_none();
+                self.typed = vec![Typed::default(); self.sheet.fields.len()];
+                self.asked = Asked::default();
+                self.notes = Rc::from([]);
+                self.cleared = if held {
+                    Some(Cleared(Rc::new(before.clone())))
+                } else {
+                    before.cleared.clone()
+                };
+            }
+            Act::Unclear => {
+                if let Some(Cleared(held)) = &before.cleared {
+                    let loads = self.loads;
+                    *self = (**held).clone();
+                    self.loads = loads;
+                    self.cleared = None;
+                }
+            }
+            Act::Fill(pairs) => {
+                self.typed = vec![Typed::default(); self.sheet.fields.len()];
+                if let Some(mine) = self.mine.clone() {
+                    let start = mine.start(self.sheet);
+                    self.show_where(&start, |field| matches!(field.preset, Preset::Shop(..)));
+                }
+                self.put(pairs);
+            }
+            Act::Show(entry) => {
+                self.system = entry.system;
+                self.typed = typed_of(self.sheet, &entry);
+            }
+            Act::Set(pairs) => self.put(pairs),
+            Act::Ask(asked) => self.asked = asked,
+            Act::Shop(from, to) => {
+                let before = self.entry();
+                let mut entry = before.clone();
+                from.give_way(&to, self.sheet, &mut entry);
+                // only what the shop changes: the rest stays as it was typed
+                self.show_where(&entry, |field| before.get(field.id) != entry.get(field.id));
+                self.mine = Some(Rc::new(to));
+            }
+        }
+    }
+
+    /// Results in another system; every entry and what is wanted keep the unit that they were read in.
+    fn turn_to(&mut self, system: System) {
+        if system == self.system {
+            return;
+        }
+        for (field, typed) in self.sheet.fields.iter().zip(&mut self.typed) {
+            typed.hold(field, self.system);
+        }
+        self.asked = powers::pinned(self.sheet, &self.asked, self.system);
+        self.system = system;
+    }
+
+    /// The texts of an entry in these fields.
+    fn show_where(&mut self, entry: &Entry, is: impl Fn(&benchslate_core::sheet::Field) -> bool) {
+        for (field, typed) in self.sheet.fields.iter().zip(&mut self.typed) {
+            if is(field) {
+                let text = entry.get(field.id).unwrap_or_default();
+                *typed = shown(field, text, self.system);
+            }
+        }
     }
 
     fn put(&mut self, pairs: Vec<(String, String)>) {
         for (id, text) in pairs {
             let at = self.sheet.fields.iter().position(|field| field.id == id);
             if let Some(typed) = at.and_then(|at| self.typed.get_mut(at)) {
-                *typed = Typed {
-                    raw: text.into(),
-                    unit: None,
-                };
+                *typed = Typed::of(&text);
             }
         }
     }
 
-    fn choose_unit(&mut self, at: usize, unit: &'static Unit) {
-        let (Some(typed), Some(field)) = (self.typed.get_mut(at), self.sheet.fields.get(at)) else {
+    /// My shop in the empty fields that a choice has just brought up. Such a field may bring up others.
+    fn bring_up(&mut self, before: &Self) {
+        let Some(mine) = self.mine.clone() else {
             return;
         };
-        let raw = typed.raw.trim();
-        if !raw.is_empty() && !ends_bare(raw) {
-            typed.raw = bare(raw).into();
+        let mut hidden: Vec<bool> = before.fields.iter().map(|field| !field.applies).collect();
+        for _ in 0..4 {
+            let start = mine.start(self.sheet);
+            let mut changed = false;
+            let fields = self.sheet.fields.iter().zip(&mut self.typed);
+            for ((field, typed), (now, hidden)) in
+                fields.zip(self.fields.iter().zip(hidden.iter_mut()))
+            {
+                let come = *hidden && now.applies;
+                *hidden = !now.applies;
+                if let (true, true, Some(text)) = (come, typed.raw.is_empty(), start.get(field.id))
+                {
+                    *typed = shown(field, text, self.system);
+                    changed = true;
+                }
+            }
+            if !changed {
+                return;
+            }
+            let old = self.clone();
+            self.figure(&old);
         }
-        // an own preset has no raw text to carry the unit
-        if typed.raw.is_empty()
-            && let Some(text) = field.preset.text()
-        {
-            typed.raw = bare(text).into();
-        }
-        typed.unit = Some(unit);
     }
 
     fn figure(&mut self, before: &Self) {
@@ -263,6 +359,20 @@ impl Form {
         shop.typed_in(self.sheet, &self.entry())
     }
 
+    /// True where a figure of a shop was typed or written in, in a field that counts here.
+    pub fn carries_shop(&self) -> bool {
+        let fields = self.sheet.fields.iter().zip(&self.fields).zip(&self.typed);
+        let mut of_shop = fields
+            .filter(|((field, now), _)| now.applies && matches!(field.preset, Preset::Shop(..)));
+        of_shop.any(|(_, typed)| !typed.raw.trim().is_empty())
+    }
+
+    /// True where a figure that a shop presets counts here.
+    pub fn presets_count(&self) -> bool {
+        let mut fields = self.sheet.fields.iter().zip(&self.fields);
+        fields.any(|(field, now)| now.applies && matches!(field.preset, Preset::Shop(..)))
+    }
+
     /// True where an entry came with another shop's figures.
     pub fn other_shop(&self, shop: &Shop) -> bool {
         let has = self
@@ -271,79 +381,5 @@ impl Form {
             .iter()
             .any(|field| field.preset.item().is_some());
         has && shop.differs(self.sheet, &self.entry())
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use benchslate_core::quantity::units;
-    use benchslate_core::sheet::State;
-    use benchslate_core::sheets;
-
-    fn open(link: &str) -> Form {
-        Form::open(link::open(link).unwrap())
-    }
-
-    #[test]
-    fn a_link_opens_shows_and_writes_itself_again() {
-        for &sheet in sheets::ALL {
-            for example in sheet.examples {
-                let entry = Entry::of(example);
-                let wanted =
-                    link::of(sheet, &entry, &evaluate(sheet, &entry), &Asked::default()).unwrap();
-                assert_eq!(open(&wanted).link().as_deref(), Some(wanted.as_str()));
-            }
-        }
-    }
-
-    #[test]
-    fn the_unit_of_a_bare_number_stands_in_its_own_place() {
-        let form = open("#/v1/length?length=7/16%20mm");
-        assert_eq!(&*form.typed[0].raw, "7/16");
-        assert_eq!(form.unit(0), Some(&units::MM));
-        let form = form.after(Act::Unit(0, &units::INCH));
-        assert_eq!(form.answer().lines[0].value.text(System::Inch), "0.4375");
-        assert_eq!(form.link().as_deref(), Some("#/v1/length?length=7/16%20in"));
-    }
-
-    #[test]
-    fn half_typed_text_stays_as_typed_and_asks_for_the_rest() {
-        let form = open("#/v1/length")
-            .after(Act::Unit(0, &units::MM))
-            .after(Act::Type(0, "1/".into()));
-        assert_eq!(&*form.typed[0].raw, "1/");
-        assert!(matches!(form.answer().state, State::Incomplete(_)));
-    }
-
-    #[test]
-    fn choosing_a_unit_takes_the_typed_one_off() {
-        let form = open("#/v1/length")
-            .after(Act::Type(0, "1-1/2 in".into()))
-            .after(Act::Unit(0, &units::MM));
-        assert_eq!(&*form.typed[0].raw, "1-1/2");
-        assert_eq!(form.unit(0), Some(&units::MM));
-    }
-
-    #[test]
-    fn an_entry_too_long_to_hand_on_is_kept_whole() {
-        let rows = "1.25 ipm~1.0625 in~61.5 s~10;".repeat(60);
-        let form = open("#/v1/feed-check").after(Act::Type(0, rows.trim_end_matches(';').into()));
-        assert_eq!(form.link(), None);
-        let kept = form.kept("2026-11-26".into()).unwrap();
-        assert!(kept.link.len() > link::MOST_CHARS && kept.name.len() < 250);
-        let again = open(&kept.link);
-        assert_eq!(again.whole_link(), Some(kept.link));
-        assert_eq!(
-            again.entry().get("timings"),
-            Some(rows.trim_end_matches(';'))
-        );
-    }
-
-    #[test]
-    fn clearing_leaves_an_empty_link() {
-        let form = open("#/v1/length?length=7/16%20in").after(Act::Clear);
-        assert!(form.is_empty());
-        assert_eq!(form.address().as_deref(), Some("#/v1/length"));
     }
 }

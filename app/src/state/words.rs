@@ -2,7 +2,7 @@
 
 use super::Form;
 use benchslate_core::quantity::spoken;
-use benchslate_core::sheet::{FieldKind, Preset, State, Value};
+use benchslate_core::sheet::{FieldKind, Preset, State, Value, lowered};
 
 impl Form {
     /// The entry in a few words, as typed: for names and for a call.
@@ -24,15 +24,24 @@ impl Form {
                         .find(|c| c.id == now.text)
                         .map_or_else(String::new, |c| c.label.to_owned()),
                     FieldKind::Rows { .. } => {
-                        format!("{} {}", field.label.to_ascii_lowercase(), now.reading)
+                        format!("{} {}", lowered(field.label), now.reading)
                     }
-                    FieldKind::Quantity { .. } if now.link_text.is_empty() => typed.text(),
+                    FieldKind::Quantity { .. } if now.link_text.is_empty() => typed.text(field),
                     FieldKind::Quantity { .. } | FieldKind::Call(_) => now.link_text.clone(),
                 });
             }
         }
         words.retain(|word| !word.is_empty());
         words.join(", ")
+    }
+
+    /// The first result with its name, for the saved list; that there is none is said too.
+    pub fn first_words(&self) -> String {
+        let answer = self.answer();
+        match answer.lines.first().filter(|_| answer.is_complete()) {
+            Some(line) => format!("{}: {}", line.label, line.value.text_with_unit(self.system)),
+            None => "no answer yet".to_owned(),
+        }
     }
 
     /// What the live region says.
@@ -57,7 +66,7 @@ impl Form {
         let name = |id: &str| {
             self.sheet
                 .field(id)
-                .map(|field| field.label.to_ascii_lowercase())
+                .map(|field| lowered(field.label))
                 .unwrap_or_default()
         };
         match &self.answer().state {
@@ -89,11 +98,17 @@ impl Form {
     pub fn text(&self) -> String {
         let mut text = format!("{}\n", self.sheet.title);
         for (field, now) in self.sheet.fields.iter().zip(&self.fields) {
-            if now.applies && !now.text.is_empty() && !matches!(field.preset, Preset::Shop(..)) {
-                let read = if now.reading.is_empty() {
-                    now.text.as_str()
-                } else {
-                    now.reading.as_str()
+            // what is typical and was not entered is left out; a shop's own figure belongs to the answer
+            let typical = matches!(field.preset, Preset::Shop(..)) && now.from_preset;
+            if now.applies && !now.text.is_empty() && !typical {
+                let read = match &field.kind {
+                    FieldKind::Choice(choices) => choices
+                        .iter()
+                        .find(|choice| choice.id == now.text)
+                        .map_or(now.text.as_str(), |choice| choice.label),
+                    FieldKind::Rows { .. } if !now.link_text.is_empty() => now.link_text.as_str(),
+                    _ if now.reading.is_empty() => now.text.as_str(),
+                    _ => now.reading.as_str(),
                 };
                 text.push_str(&format!("{}: {read}\n", field.label));
             }

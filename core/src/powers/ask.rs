@@ -2,8 +2,8 @@
 
 use super::{Swept, Turned, sweep, turn};
 use crate::link::Asked;
-use crate::quantity::{read, units_of, usual};
-use crate::sheet::{Fault, Inputs, Reason};
+use crate::quantity::{System, read, units_of, usual};
+use crate::sheet::{Fault, Inputs, Reason, Sheet, pin};
 
 fn unknown(what: &str, id: &str) -> Fault {
     Fault::of(
@@ -12,6 +12,29 @@ fn unknown(what: &str, id: &str) -> Fault {
         format!("there is no {what} \u{201c}{id}\u{201d} here"),
         "choose another",
     )
+}
+
+/// What is asked, with the unit of a wanted figure written in that was typed without one: it keeps its meaning when results
+/// are shown in another system than the one given.
+pub fn pinned(sheet: &'static Sheet, asked: &Asked, system: System) -> Asked {
+    let with_unit = |want: &str| {
+        let (result, text) = want.split_once('~')?;
+        let kind = sheet.result(result)?.kind?;
+        let other = match system {
+            System::Inch => System::Metric,
+            System::Metric => System::Inch,
+        };
+        let text = pin(text, kind, &[usual(kind, system)], &[usual(kind, other)])?;
+        Some(format!("{result}~{text}"))
+    };
+    let want = asked
+        .want
+        .as_deref()
+        .map(|want| with_unit(want).unwrap_or_else(|| want.to_owned()));
+    Asked {
+        want,
+        ..asked.clone()
+    }
 }
 
 /// The search that a link asks for, worked out; none where it asks nothing.
@@ -40,7 +63,7 @@ fn turn_texts(inputs: &Inputs, field: &str, want: &str) -> Result<Turned, Fault>
             Reason::Unreadable,
             format!(
                 "wanted {}: {}",
-                declared.label.to_ascii_lowercase(),
+                crate::sheet::lowered(declared.label),
                 fault.text()
             ),
             "",

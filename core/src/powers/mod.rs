@@ -8,7 +8,7 @@ mod sweep;
 mod tell;
 mod turn;
 
-pub use ask::{swept, turned};
+pub use ask::{pinned, swept, turned};
 pub use spread::{
     Change, Choices, End, LineSpread, Moves, NoAnswer, PickChange, Place, Spread, spread,
 };

@@ -2,6 +2,7 @@
 //! so that a newer version's file is refused by name and never overwritten.
 
 use super::Record;
+use crate::quantity::System;
 
 /// A record as a file.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -23,6 +24,24 @@ impl<R: Record> File<R> {
             version: R::VERSION,
             data,
         }
+    }
+    /// The record of a file that was read whole, brought to this version. `known` is the system of units that bare figures
+    /// were read in when it was written, where that is known; a file from elsewhere that does not say is asked about.
+    ///
+    /// # Errors
+    /// [`RecordFault`] where it is another record or from a newer version.
+    pub fn opened(self, known: Option<System>) -> Result<R, RecordFault> {
+        let Self {
+            record,
+            version,
+            data,
+        } = self;
+        check::<R>(&Head { record, version })?;
+        Ok(if version < R::VERSION {
+            data.of_older(version, known)
+        } else {
+            data
+        })
     }
 }
 

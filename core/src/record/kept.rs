@@ -16,6 +16,43 @@ pub struct KeptItem {
     /// The day it was kept, as the app gives it ("2026-11-25"); may be empty.
     #[cfg_attr(feature = "serde", serde(default))]
     pub day: String,
+    /// The first result when it was kept, or that there was none yet; empty in lists of older versions.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub answer: String,
+}
+
+/// Where a kept item leads.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Leads<'a> {
+    /// To a calculation: the fragment, from `#/` on, whatever stood before it.
+    Answer(&'a str),
+    /// To a test in the proving record.
+    Proving(&'a str),
+    /// Nowhere that this program knows: it is shown as text, and never as a link.
+    Nowhere,
+}
+
+impl KeptItem {
+    /// Where the item leads. A list may come from anywhere, so only a calculation that [`crate::link::open`] takes or a test
+    /// of the proving record is a link.
+    ///
+    /// ```
+    /// use benchslate_core::record::{KeptItem, Leads};
+    /// let to = |link: &str| KeptItem { link: link.into(), ..KeptItem::default() };
+    /// assert_eq!(to("#/v1/length?length=1%20in").leads(), Leads::Answer("#/v1/length?length=1%20in"));
+    /// assert_eq!(to("https://evil.example/").leads(), Leads::Nowhere);
+    /// ```
+    pub fn leads(&self) -> Leads<'_> {
+        let link = self.link.as_str();
+        let is_ours = link.starts_with("#/") && !link.contains(char::is_control);
+        if is_ours && (link == "#/proving" || link.starts_with("#/proving?of=")) {
+            Leads::Proving(link)
+        } else if is_ours && crate::link::open(link).is_ok() {
+            Leads::Answer(link)
+        } else {
+            Leads::Nowhere
+        }
+    }
 }
 
 /// The list, newest first.
@@ -31,14 +68,14 @@ pub struct Kept {
 pub enum KeptAction {
     /// Keeps another, on top; the same link again moves up and keeps its note.
     Keep(KeptItem),
-    /// Renames one.
-    Name(usize, String),
-    /// Changes a note.
-    Note(usize, String),
-    /// Moves one up.
-    Up(usize),
-    /// Takes one out.
-    Remove(usize),
+    /// Renames the item of this link.
+    Name(String, String),
+    /// Changes the note on the item of this link.
+    Note(String, String),
+    /// Moves the item of this link up.
+    Up(String),
+    /// Removes the item of this link.
+    Remove(String),
     /// Takes all of another list in, below what is there; links already there are passed over.
     TakeIn(Kept),
 }
@@ -50,6 +87,7 @@ impl Record for Kept {
 
     fn after(&self, action: &KeptAction) -> Self {
         let mut items = self.items.clone();
+        let place = |link: &str| self.items.iter().position(|item| item.link == link);
         match action {
             KeptAction::Keep(item) => {
                 let mut item = item.clone();
@@ -61,24 +99,24 @@ impl Record for Kept {
                 }
                 items.insert(0, item);
             }
-            KeptAction::Name(at, name) => {
-                if let Some(item) = items.get_mut(*at) {
+            KeptAction::Name(link, name) => {
+                if let Some(item) = place(link).and_then(|at| items.get_mut(at)) {
                     item.name.clone_from(name);
                 }
             }
-            KeptAction::Note(at, note) => {
-                if let Some(item) = items.get_mut(*at) {
+            KeptAction::Note(link, note) => {
+                if let Some(item) = place(link).and_then(|at| items.get_mut(at)) {
                     item.note.clone_from(note);
                 }
             }
-            KeptAction::Up(at) => {
-                if *at > 0 && *at < items.len() {
-                    items.swap(*at, at.saturating_sub(1));
+            KeptAction::Up(link) => {
+                if let Some(at) = place(link).filter(|at| *at > 0) {
+                    items.swap(at, at.saturating_sub(1));
                 }
             }
-            KeptAction::Remove(at) => {
-                if *at < items.len() {
-                    items.remove(*at);
+            KeptAction::Remove(link) => {
+                if let Some(at) = place(link) {
+                    items.remove(at);
                 }
             }
             KeptAction::TakeIn(other) => {
@@ -90,5 +128,30 @@ impl Record for Kept {
             }
         }
         Self { items }
+    }
+
+    fn holds(&self, action: &KeptAction) -> bool {
+        let has = |item: &KeptItem| self.items.iter().any(|own| own.link == item.link);
+        match action {
+            KeptAction::Keep(item) => has(item),
+            KeptAction::TakeIn(other) => other.items.iter().all(has),
+            // the order of another tab will do as well
+            KeptAction::Up(_) => true,
+            _ => self.after(action) == *self,
+        }
+    }
+}
+
+impl Kept {
+    /// How many items of another list are not in this one yet.
+    pub fn lacks(&self, other: &Self) -> usize {
+        let has = |item: &&KeptItem| self.items.iter().any(|own| own.link == item.link);
+        let mut links: Vec<&str> = Vec::new();
+        for item in other.items.iter().filter(|item| !has(item)) {
+            if !links.contains(&item.link.as_str()) {
+                links.push(&item.link);
+            }
+        }
+        links.len()
     }
 }

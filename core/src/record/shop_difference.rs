@@ -120,7 +120,7 @@ fn differ(
 fn system_words(system: System) -> &'static str {
     match system {
         System::Inch => "inch",
-        System::Metric => "millimetre",
+        System::Metric => "millimeter",
     }
 }
 

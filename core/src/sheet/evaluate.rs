@@ -1,7 +1,7 @@
 //! How does an entry become an outcome? Each field is read where it applies; the function is called when all is read.
 
 use super::read::read_field;
-use super::{Answer, Entry, Fault, Field, Input, Inputs, Reason, Sheet, State, Stop};
+use super::{Answer, Entry, Fault, Field, FieldKind, Input, Inputs, Reason, Sheet, State, Stop};
 
 /// What became of one field.
 #[derive(Clone, PartialEq, Debug)]
@@ -55,6 +55,7 @@ pub fn evaluate(sheet: &'static Sheet, entry: &Entry) -> Outcome {
         sheet,
         values: Vec::with_capacity(sheet.fields.len()),
         typed: Vec::with_capacity(sheet.fields.len()),
+        entered: Vec::with_capacity(sheet.fields.len()),
         system: entry.system,
         quiet: false,
     };
@@ -73,6 +74,7 @@ pub fn evaluate(sheet: &'static Sheet, entry: &Entry) -> Outcome {
         } else if outcome.applies && value.is_none() && !field.is_optional {
             needed.push(field.id);
         }
+        inputs.entered.push(is_entered(field, entry, &outcome));
         inputs.typed.push(outcome.text.clone());
         inputs.values.push(value);
         fields.push(outcome);
@@ -99,6 +101,41 @@ pub fn evaluate(sheet: &'static Sheet, entry: &Entry) -> Outcome {
         fault,
         inputs,
     }
+}
+
+/// Something else than the preset says was typed, or written in by a shop.
+fn is_entered(field: &Field, entry: &Entry, outcome: &FieldOutcome) -> bool {
+    let preset = field.preset.text();
+    entry.get(field.id).is_some_and(|text| {
+        let text = text.trim();
+        !text.is_empty() && preset != Some(text) && preset != Some(outcome.link_text.as_str())
+    })
+}
+
+/// Which fields apply under the choices of an entry, in declared order; nothing is figured.
+pub fn applying(sheet: &'static Sheet, entry: &Entry) -> Vec<bool> {
+    let mut inputs = Inputs {
+        sheet,
+        values: Vec::with_capacity(sheet.fields.len()),
+        typed: Vec::new(),
+        entered: Vec::new(),
+        system: entry.system,
+        quiet: true,
+    };
+    let mut found = Vec::with_capacity(sheet.fields.len());
+    for field in sheet.fields {
+        // conditions hang on choices alone
+        let (value, now) = match field.kind {
+            FieldKind::Choice(_) => {
+                let (value, outcome) = read_one(field, entry, &inputs);
+                (value, outcome.applies)
+            }
+            _ => (None, applies(field, &inputs)),
+        };
+        inputs.values.push(value);
+        found.push(now);
+    }
+    found
 }
 
 /// Calls the sheet's function and refuses an answer that holds a number that is none.

@@ -364,7 +364,7 @@ impl Field {
         };
         named.map_or_else(
             || format!("row {row}"),
-            |named| format!("row {row}, {}", named.label.to_ascii_lowercase()),
+            |named| format!("row {row}, {}", super::lowered(named.label)),
         )
     }
     /// The unit that a bare number takes in this system of units.

@@ -33,6 +33,7 @@ pub struct Inputs {
     pub(crate) sheet: &'static Sheet,
     pub(crate) values: Vec<Option<Input>>,
     pub(crate) typed: Vec<String>,
+    pub(crate) entered: Vec<bool>,
     pub(crate) system: System,
     pub(crate) quiet: bool,
 }
@@ -148,6 +149,13 @@ impl Inputs {
         self.position(id)
             .and_then(|index| self.typed.get(index))
             .map_or("", String::as_str)
+    }
+    /// True where the field holds something else than its preset: typed here, or written in by a shop. Where it does not,
+    /// an answer speaks of a typical mill or set, never of "yours".
+    pub fn is_entered(&self, id: &str) -> bool {
+        self.position(id)
+            .and_then(|index| self.entered.get(index))
+            .is_some_and(|entered| *entered)
     }
     /// The system of units in use.
     pub const fn system(&self) -> System {

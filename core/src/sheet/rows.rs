@@ -167,7 +167,7 @@ impl List<'_> {
                     inputs.push(None);
                     continue;
                 }
-                let says = format!("{} is still needed", column.label.to_ascii_lowercase());
+                let says = format!("{} is still needed", super::lowered(column.label));
                 let mut fault = Fault::of(self.field.id, Reason::Unfinished, says, "");
                 fault.at = place;
                 return Err(fault);

@@ -7,7 +7,7 @@ use super::{PowersProps, ask, field_choices, first, line_of, result_choices};
 use crate::plot;
 use crate::state::Form;
 use benchslate_core::powers::{Swept, field_text, swept};
-use benchslate_core::sheet::{Fault, Field, Line};
+use benchslate_core::sheet::{Fault, Field, Line, lowered};
 use yew::prelude::*;
 
 /// What is asked: the field and the result.
@@ -93,15 +93,11 @@ fn drawn(form: &Form, field: &Field, line: &Line, found: &Swept) -> Html {
     });
     let axes = plot::Axes {
         levels: marks.collect(),
-        title: format!(
-            "{} against {}",
-            line.label,
-            field.label.to_ascii_lowercase()
-        ),
+        title: format!("{} against {}", line.label, lowered(field.label)),
         x: (at(*x0), at(*x1)),
         y: (gives(y0), gives(y1)),
-        x_name: field.label.to_ascii_lowercase(),
-        y_name: line.label.to_ascii_lowercase(),
+        x_name: lowered(field.label),
+        y_name: lowered(&line.label),
     };
     let svg = plot::svg(&curve, found.own, ((*x0, *x1), (y0, y1)), &axes);
     let none = || "no answer".to_owned();

@@ -14,6 +14,7 @@ pub fn settings(
     set_pad: &Callback<PadMode>,
     act: &Callback<Act>,
     clear: Callback<MouseEvent>,
+    unclear: Callback<MouseEvent>,
 ) -> Html {
     let system = |system: System, words: &'static str| {
         let act = act.clone();
@@ -23,19 +24,20 @@ pub fn settings(
     };
     let (words, next) = match pad {
         PadMode::System => ("Key pad", PadMode::Own),
-        PadMode::Own => ("System keyboard", PadMode::System),
+        PadMode::Own => ("Phone keyboard", PadMode::System),
     };
     html! {
         <div class="padtoggle row noprint">
             <div class="choices small" role="group" aria-label="Results in">{ system(System::Inch, "inch") }{ system(System::Metric, "mm") }</div>
             if !form.is_empty() { <button type="button" class="act plain" onclick={clear}>{ "Clear" }</button> }
+            if form.cleared.is_some() { <button type="button" class="act plain" onclick={unclear}>{ "Undo clear" }</button> }
             <button type="button" class="act plain" onclick={set_pad.reform(move |_| next)}>{ words }</button>
         </div>
     }
 }
 
 /// The own key pad, with the first result above it.
-pub fn dock(form: &Form, focused: Option<usize>, set_pad: &Callback<PadMode>) -> Html {
+pub fn dock(form: &Form, focused: Option<usize>, letters: Callback<MouseEvent>) -> Html {
     let field = focused.and_then(|at| form.sheet.fields.get(at));
     let taper = field.is_some_and(|f| {
         matches!(
@@ -50,7 +52,7 @@ pub fn dock(form: &Form, focused: Option<usize>, set_pad: &Callback<PadMode>) ->
         <div class={classes!("dock", focused.is_none().then_some("resting"))} onmousedown={Callback::from(|e: MouseEvent| e.prevent_default())}>
             <div class="strip">
                 <p>{ strip(form) }</p>
-                <button type="button" tabindex="-1" onclick={set_pad.reform(|_| PadMode::System)} aria-label="System keyboard">{ "abc" }</button>
+                <button type="button" tabindex="-1" onclick={letters} aria-label="Phone keyboard for this field">{ "abc" }</button>
                 <button type="button" tabindex="-1" onclick={Callback::from(|_| dom::focus_next_input())}>{ "Next" }</button>
                 <button type="button" tabindex="-1" onclick={Callback::from(|_| dom::blur())}>{ "Done" }</button>
             </div>

@@ -2,7 +2,7 @@
 
 use crate::components::{FieldView, Fold, SheetRef};
 use crate::state::{Act, Form};
-use benchslate_core::sheet::Preset;
+use benchslate_core::sheet::{Preset, lowered};
 use yew::prelude::*;
 
 /// What the fields are made of.
@@ -13,6 +13,8 @@ pub struct Fields<'a> {
     pub by_shop: &'a [usize],
     /// The own key pad serves.
     pub own_pad: bool,
+    /// The field that has the phone's keyboard all the same.
+    pub plain_at: Option<usize>,
     /// Told of each change.
     pub act: &'a Callback<Act>,
     /// Which machine of the shop is meant, where there is a choice.
@@ -61,7 +63,7 @@ fn one(props: &Fields<'_>, at: usize) -> Option<Html> {
     let key = outcome.id;
     Some(html! {
         <FieldView {key} sheet={SheetRef(form.sheet)} {at} {typed} unit={form.unit(at)} system={form.system} {outcome}
-            own_pad={props.own_pad} act={props.act.clone()} />
+            own_pad={props.own_pad && props.plain_at != Some(at)} act={props.act.clone()} />
     })
 }
 
@@ -72,7 +74,7 @@ fn folded(props: &Fields<'_>, list: &[usize]) -> Callback<(), Html> {
 
 /// What the fold of seldom entries holds: the names of the first few.
 fn more_words(form: &Form, seldom: &[usize]) -> AttrValue {
-    let label = |&at: &usize| Some(form.sheet.fields.get(at)?.label.to_ascii_lowercase());
+    let label = |&at: &usize| Some(lowered(form.sheet.fields.get(at)?.label));
     let mut names: Vec<String> = seldom.iter().filter_map(label).collect();
     if names.len() > 3 {
         names.truncate(3);

@@ -4,15 +4,15 @@ mod dock;
 mod fields;
 
 use super::paper::Paper;
-use crate::app::{Records, write_address};
+use crate::app::{Records, close_panel, open_panel, shown_address, step_address, write_address};
 use crate::components::{
     AnswerView, Bar, CallView, Live, PadMode, Panel, SharePanel, bar, machine_choices, machines_of,
     record_notice,
 };
 use crate::document::Do;
-use crate::dom;
 use crate::hooks::{use_saving, use_window_event};
-use crate::state::{Act, Form};
+use crate::state::{Act, Draft, Form};
+use crate::{dom, storage};
 use benchslate_core::record::KeptAction;
 use dock::{dock, settings};
 use fields::{Fields, fields};
@@ -46,8 +46,9 @@ pub fn Question(props: &QuestionProps) -> Html {
     let records = use_context::<Records>();
     let pad = use_state_eq(PadMode::find);
     let focused = use_state_eq(|| None::<usize>);
-    let panel = use_state_eq(|| Panel::None);
-    let call = use_state_eq(|| dom::view().as_deref() == Some("call"));
+    let plain_at = use_state_eq(|| None::<usize>);
+    let panel = use_state_eq(|| Panel::of(&dom::view()));
+    let call = use_state_eq(|| dom::view() == "call");
     let printing = use_state_eq(|| false);
     let address = use_saving();
 
@@ -57,9 +58,13 @@ pub fn Question(props: &QuestionProps) -> Html {
     {
         let (now, address) = (form.clone(), address.clone());
         use_effect_with(form.clone(), move |_| {
+            // at once for a reload of this tab; the address, which browsers let change only so often, when the keys rest
+            storage::put_draft(&Draft::text(&now, &[&shown_address()]));
             address.put(200, move || {
                 if let Some(fragment) = now.address() {
+                    let before = shown_address();
                     write_address(&fragment);
+                    storage::put_draft(&Draft::text(&now, &[&before, &fragment]));
                 }
             });
         });
@@ -71,16 +76,20 @@ pub fn Question(props: &QuestionProps) -> Html {
     use_window_event("beforeprint", print(true));
     use_window_event("afterprint", print(false));
     {
-        let call = call.clone();
+        let (call, panel) = (call.clone(), panel.clone());
         use_window_event(
             "popstate",
-            Callback::from(move |_| call.set(dom::view().as_deref() == Some("call"))),
+            Callback::from(move |_| {
+                let view = dom::view();
+                call.set(view == "call");
+                panel.set(Panel::of(&view));
+            }),
         );
     }
     use_effect_with(form.sheet.title, |title| {
         dom::title(&format!("{title} \u{b7} Benchslate"));
     });
-    let padded = *pad == PadMode::Own && focused.is_some() && !*call;
+    let padded = *pad == PadMode::Own && focused.is_some() && *focused != *plain_at && !*call;
     use_effect_with(padded, |on| {
         dom::root_class("padded", *on);
         if *on {
@@ -96,13 +105,17 @@ pub fn Question(props: &QuestionProps) -> Html {
     }
 
     let onfocusin = {
-        let focused = focused.clone();
+        let (focused, plain_at) = (focused.clone(), plain_at.clone());
         Callback::from(move |e: FocusEvent| {
             let at = e
                 .target()
                 .and_then(|t| t.dyn_into::<web_sys::HtmlElement>().ok())
                 .and_then(|t| t.get_attribute("data-pad"));
-            focused.set(at.map(|at| at.parse().unwrap_or(usize::MAX)));
+            let at = at.map(|at| at.parse().unwrap_or(usize::MAX));
+            focused.set(at);
+            if at != *plain_at {
+                plain_at.set(None);
+            }
             // the pad covers the lower half: the browser alone would leave a cell behind it
             if padded {
                 dom::show_focused();
@@ -121,6 +134,14 @@ pub fn Question(props: &QuestionProps) -> Html {
         "Escape" => dom::blur(),
         _ => {}
     });
+    // letters for one field alone; the next one has the key pad again
+    let letters = {
+        let (plain_at, focused) = (plain_at.clone(), focused.clone());
+        Callback::from(move |_: MouseEvent| {
+            plain_at.set(*focused);
+            dom::refocus();
+        })
+    };
     let set_pad = {
         let pad = pad.clone();
         Callback::from(move |mode: PadMode| {
@@ -129,10 +150,13 @@ pub fn Question(props: &QuestionProps) -> Html {
             dom::refocus();
         })
     };
-    let shop_differs = use_memo(form.loads, |_| {
-        records
-            .as_ref()
-            .is_some_and(|r| form.other_shop(&r.shop.undo.now))
+    let applying: Vec<bool> = form.fields.iter().map(|field| field.applies).collect();
+    let shop_differs = use_memo((form.loads, applying), |_| {
+        // the owner who changed a figure by hand is no sender
+        dom::opened_from() != "own"
+            && records
+                .as_ref()
+                .is_some_and(|r| form.other_shop(&r.shop.undo.now))
     });
 
     // what this shop typed in opens no fold
@@ -153,24 +177,33 @@ pub fn Question(props: &QuestionProps) -> Html {
     let onlink = {
         let panel = panel.clone();
         Callback::from(move |_| {
-            panel.set(if *panel == Panel::Link {
-                Panel::None
+            if *panel == Panel::Link {
+                close_panel();
+                panel.set(Panel::None);
             } else {
-                Panel::Link
-            });
+                open_panel("link");
+                panel.set(Panel::Link);
+            }
         })
     };
     let close = {
         let panel = panel.clone();
-        Callback::from(move |_| panel.set(Panel::None))
+        Callback::from(move |_| {
+            close_panel();
+            panel.set(Panel::None);
+        })
     };
     let onkeep = {
         let (panel, records, form) = (panel.clone(), records.clone(), form.clone());
         Callback::from(move |_| {
-            if let (Some(records), Some(item)) = (&records, form.kept(dom::today())) {
+            let item = form.kept(dom::today());
+            if let (Some(records), Some(item)) = (&records, item) {
                 records.kept.dispatch(Do::Act(KeptAction::Keep(item)));
-                panel.set(Panel::Kept);
             }
+            if *panel == Panel::None {
+                open_panel("kept");
+            }
+            panel.set(Panel::Kept);
         })
     };
     let oncall = {
@@ -188,13 +221,35 @@ pub fn Question(props: &QuestionProps) -> Html {
             dom::soon(dom::print);
         })
     };
-    let clear = {
-        let (act, records) = (act.clone(), records.clone());
-        Callback::from(move |_| {
-            act.emit(Act::Clear);
-            if let Some(r) = &records {
-                act.emit(mine(r));
+    // a change of the whole is a step of its own, so that Back leads to what stood there before
+    let change = {
+        let (form, act, address) = (form.clone(), act.clone(), address.clone());
+        Callback::from(move |acts: Vec<Act>| {
+            address.flush();
+            let next = acts
+                .iter()
+                .cloned()
+                .fold((*form).clone(), |form, act| form.after(act));
+            if let Some(fragment) = next.address().filter(|to| *to != shown_address()) {
+                step_address(&fragment);
             }
+            for one in acts {
+                act.emit(one);
+            }
+        })
+    };
+    let clear = {
+        let (change, records) = (change.clone(), records.clone());
+        Callback::from(move |_: MouseEvent| {
+            let mine = records.as_ref().map(mine);
+            change.emit(std::iter::once(Act::Clear).chain(mine).collect());
+        })
+    };
+    let unclear = act.reform(|_: MouseEvent| Act::Unclear);
+    let use_mine = {
+        let (change, records) = (change.clone(), records.clone());
+        Callback::from(move |_: MouseEvent| {
+            change.emit(records.as_ref().map(mine).into_iter().collect());
         })
     };
     let own_pad = *pad == PadMode::Own;
@@ -207,18 +262,18 @@ pub fn Question(props: &QuestionProps) -> Html {
                 <h1>{ form.sheet.title }</h1>
                 <>{ for form.notes.iter().map(|note| html! { <p class="note">{ said(&note.text()) }</p> }) }</>
                 if *shop_differs {
-                    <div class="note row"><span>{ "Figured with the sender\u{2019}s shop." }</span>
-                        <button type="button" class="act" onclick={{
-                            let (act, records) = (act.clone(), records.clone());
-                            Callback::from(move |_| if let Some(r) = &records { act.emit(mine(r)); })
-                        }}>{ "Use my shop" }</button>
+                    <div class="note row"><span>{ shop_words(&form) }</span>
+                        <button type="button" class="act" onclick={use_mine}>{ "Use my shop" }</button>
                     </div>
+                }
+                if form.address().is_none() {
+                    <p class="note">{ "This entry is too long for the address and for a link. It stays here through a reload, but not when you leave the page." }</p>
                 }
                 <div class="sheet">
                     <section class="entries" aria-label="Entry" {onfocusin} {onfocusout}>
-                        { fields(&Fields { form: &form, by_shop: &by_shop, own_pad, act: &act, machines: records.as_ref().map(|r| machine_choices(&form, &machines, &r.shop, &act)) }) }
-                        { settings(&form, *pad, &set_pad, &act, clear) }
-                        if own_pad { { dock(&form, *focused, &set_pad) } }
+                        { fields(&Fields { form: &form, by_shop: &by_shop, own_pad, plain_at: *plain_at, act: &act, machines: records.as_ref().map(|r| machine_choices(&form, &machines, &r.shop, &act)) }) }
+                        { settings(&form, *pad, &set_pad, &act, clear, unclear) }
+                        if own_pad { { dock(&form, focused.filter(|at| Some(*at) != *plain_at), letters) } }
                     </section>
                     <AnswerView form={(*form).clone()} printing={*printing} act={act.clone()} />
                 </div>
@@ -226,16 +281,50 @@ pub fn Question(props: &QuestionProps) -> Html {
                 <Paper link={form.link().map(AttrValue::from)} printing={*printing} />
             </main>
             if *panel == Panel::Link {
-                <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={form.text()} kept={form.kept(dom::today())} onclose={close.clone()} />
+                <SharePanel link={form.link().map(|link| AttrValue::from(format!("{}{link}", dom::base())))} title={form.sheet.title} text={text_with_link(&form)} kept={form.kept(dom::today())} onclose={close.clone()} />
             }
             if *panel == Panel::Kept {
-                <section class="panel" role="status">
-                    <div class="head"><p>{ "Kept. " }<a href="#/kept">{ "To the kept list" }</a></p><button type="button" class="act plain" onclick={close}>{ "Close" }</button></div>
-                    if let Some(records) = &records { { record_notice(&records.kept) } }
-                </section>
+                { saved_panel(&form, records.as_ref(), close) }
             }
             { bar(&Bar { panel: *panel, onlink, onprint, onkeep, oncall, has_result: answer.is_complete() }) }
         </>
+    }
+}
+
+/// The answer as text, with its link below.
+fn text_with_link(form: &Form) -> String {
+    let link = form.link();
+    let link = link.map_or_else(String::new, |link| format!("{}{link}\n", dom::base()));
+    format!("{}{link}", form.text())
+}
+
+/// What was just saved, or why it was not.
+fn saved_panel(form: &Form, records: Option<&Records>, close: Callback<MouseEvent>) -> Html {
+    let words = if form.whole_link().is_none() {
+        "Not saved: this entry is too long. "
+    } else if form.answer().is_complete() {
+        "Saved. "
+    } else {
+        "Saved, with no answer yet. "
+    };
+    html! {
+        <section class="panel" role="status">
+            <div class="head"><p>{ words }<a href="#/kept">{ "To the saved list" }</a></p><button type="button" class="act plain" onclick={close}>{ "Close" }</button></div>
+            if let Some(records) = records { { record_notice(&records.kept) } }
+        </section>
+    }
+}
+
+/// With whose shop an answer was figured, where it is not mine.
+fn shop_words(form: &Form) -> &'static str {
+    if dom::opened_from() == "saved" {
+        "Figured with the shop as it was when this was saved."
+    } else if form.carries_shop() {
+        "Figured with the sender\u{2019}s shop."
+    } else if form.presets_count() {
+        "Figured with typical values, not with your shop."
+    } else {
+        "Your shop can fill in part of this."
     }
 }
 

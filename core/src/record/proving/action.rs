@@ -1,7 +1,8 @@
 //! What may be done to a proving record, and what is it then? Every action that names something that is not there
 //! changes nothing.
 
-use super::{Axis, Finding, Ladder, MOST_AXES, Mark, Plate, Proving, Test};
+use super::{Axis, Finding, Ladder, MOST_AXES, Mark, Plate, Proving, Test, items, pin_measured};
+use crate::quantity::System;
 
 /// What may be done to the record.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -14,6 +15,8 @@ pub enum ProvingAction {
     Remove(usize),
     /// Changes the open test.
     On(TestAction),
+    /// Changes the test of this name, whichever is open.
+    At(String, TestAction),
     /// Takes all tests of another record in, and opens the first of them.
     TakeIn(Proving),
 }
@@ -41,10 +44,13 @@ pub enum TestAction {
     RemoveAxis(usize),
     /// Changes a part of an axis.
     Axis(usize, AxisPart, String),
-    /// What was measured at a line.
-    Measured(String, String),
-    /// What it should be there, in place of the plate's; empty goes back to the plate's.
-    Wanted(String, String),
+    /// What was measured at a line, and the system that a bare figure was read in: it is written down with its unit.
+    Measured(String, String, System),
+    /// What it should be there, in place of the plate's; empty goes back to the plate's. As with what was measured, with the
+    /// system of a bare figure.
+    Wanted(String, String, System),
+    /// Bare figures of a test of an older version are read in this system.
+    Bare(System),
     /// A note on a line.
     Note(String, String),
     /// What a line was found to be.
@@ -94,10 +100,16 @@ pub(super) fn after(record: &Proving, action: &ProvingAction) -> Proving {
                 change(test, action);
             }
         }
+        ProvingAction::At(name, action) => {
+            let at = next.called(name);
+            if let Some(test) = at.and_then(|at| next.tests.get_mut(at)) {
+                change(test, action);
+            }
+        }
         ProvingAction::TakeIn(other) => {
             let start = next.tests.len();
             for test in &other.tests {
-                if !record.tests.contains(test) {
+                if !record.tests.iter().any(|own| own.says_as(test)) {
                     let machine = free_name(&next.tests, &test.machine);
                     next.tests.push(Test {
                         machine,
@@ -170,11 +182,24 @@ fn change(test: &mut Test, action: &TestAction) {
                 }
             }
         }
-        TestAction::Measured(id, text) => find(test, id, |line| line.measured.clone_from(text)),
-        TestAction::Wanted(id, text) => find(test, id, |line| line.wanted.clone_from(text)),
+        TestAction::Measured(id, text, system) => {
+            let text = with_unit(test, id, text, *system);
+            find(test, id, |line| line.measured = text);
+        }
+        TestAction::Wanted(id, text, system) => {
+            let text = with_unit(test, id, text, *system);
+            find(test, id, |line| line.wanted = text);
+        }
+        TestAction::Bare(system) => test.bare = Some(*system),
         TestAction::Note(id, text) => find(test, id, |line| line.note.clone_from(text)),
         TestAction::Mark(id, mark) => find(test, id, |line| line.mark = *mark),
     }
+}
+
+/// A figure as it is written down at a line.
+fn with_unit(test: &Test, id: &str, text: &str, system: System) -> String {
+    items::kind_at(test, id)
+        .map_or_else(|| text.to_owned(), |kind| pin_measured(text, kind, system))
 }
 
 fn add_axis(test: &mut Test) {

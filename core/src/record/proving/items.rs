@@ -27,6 +27,24 @@ pub(super) enum Asks {
     Warmth,
 }
 
+impl Asks {
+    /// The kind of what is measured; none where nothing is.
+    pub(super) const fn kind(&self) -> Option<Kind> {
+        match self {
+            Self::Tick => None,
+            Self::Size(kind, _) => Some(*kind),
+            Self::Warmth => Some(Kind::Temperature),
+        }
+    }
+}
+
+/// The kind of what is measured at a line of a test; none where nothing is, or the line is no longer asked for.
+pub(super) fn kind_at(test: &Test, id: &str) -> Option<Kind> {
+    let parts = parts(test);
+    let mut items = parts.iter().flat_map(|part| &part.items);
+    items.find(|item| item.id == id)?.asks.kind()
+}
+
 /// One line.
 pub(super) struct Item {
     pub id: String,
@@ -52,7 +70,7 @@ const LOCK_OUT: Said = Said {
     id: "lock-out",
     stop: true,
     before: "Before hands go in",
-    text: "Lock the machine out at the disconnect, keep the key, and try the switch before hands go near belts, gears or a box. \
+    text: "Lock the machine out at the disconnect (isolator), keep the key, and try the switch before hands go near belts, gears or a box. \
            Wiring is work for a licensed person; your local code and the machine's own plate come first.",
 };
 const LIFT: Said = Said {
@@ -115,8 +133,8 @@ static BEFORE: &[(&str, &str, &str)] = &[
     ),
     (
         "wiring",
-        "Wiring, earth and fuses seen by a licensed person",
-        "The frame is earthed; the motor is fused for its plate.",
+        "Wiring, ground (earth) and fuses seen by a licensed person",
+        "The frame is grounded; the motor is fused for its plate.",
     ),
     (
         "turns",
@@ -207,7 +225,7 @@ fn axis_part(test: &Test, axis: &Axis) -> Part {
         asks: Asks::Size(Kind::Length, None),
         ..tick(
             format!("{start}slack"),
-            "Slack of screw and nut",
+            "Backlash of screw and nut",
             "Turn of the dial, one way and back, before the indicator moves.",
         )
     });
@@ -362,10 +380,7 @@ pub(super) fn label_of(test: &Test, id: &str) -> String {
         };
     };
     let axis = test.axes.iter().find(|axis| axis.key == key);
-    let name = axis.map_or_else(
-        || format!("Axis {key}, taken out"),
-        |axis| axis.name.clone(),
-    );
+    let name = axis.map_or_else(|| format!("Axis {key}, removed"), |axis| axis.name.clone());
     if let Some(label) = known(&name, rest, SLOW) {
         return label;
     }

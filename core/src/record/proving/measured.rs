@@ -4,6 +4,7 @@
 use crate::quantity::{
     Kind, ReadFault, Reading, System, Unit, decimal, join, plain, read, units, usual,
 };
+use crate::sheet::pin;
 
 /// A measured text, read.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -97,6 +98,30 @@ pub fn read_measured(text: &str, kind: Kind, system: System) -> Result<Measured,
     Ok(measured)
 }
 
+/// A measured text as it is written down: with the unit that it takes in this system where it was typed without one, else
+/// as typed.
+///
+/// ```
+/// use benchslate_core::{quantity::{Kind, System}, record::proving::pin_measured};
+/// assert_eq!(pin_measured("0.012", Kind::Length, System::Inch), "0.012 in");
+/// assert_eq!(pin_measured("10 in / 30 s", Kind::FeedRate, System::Metric), "10 in / 30 s");
+/// ```
+pub fn pin_measured(text: &str, kind: Kind, system: System) -> String {
+    let other = match system {
+        System::Inch => System::Metric,
+        System::Metric => System::Inch,
+    };
+    pin(text, kind, &[usual(kind, system)], &[usual(kind, other)])
+        .unwrap_or_else(|| text.to_owned())
+}
+
+/// True where the meaning of a text hangs on the system of units: no unit was typed.
+pub(super) fn is_bare(text: &str, kind: Kind) -> bool {
+    [System::Inch, System::Metric]
+        .into_iter()
+        .any(|system| pin_measured(text, kind, system) != text)
+}
+
 fn of_reading(reading: &Reading, over_mm: Option<f64>) -> Measured {
     Measured {
         value: reading.nominal,
@@ -117,7 +142,9 @@ fn is_timing(text: &str) -> bool {
     let Some((over, under)) = text.trim().split_once('/') else {
         return false;
     };
-    is_figures(text) && !over.trim().contains(' ') && !matches!(under.trim(), "2" | "4" | "8")
+    is_figures(text)
+        && !over.trim().contains(' ')
+        && !matches!(under.trim(), "2" | "4" | "8" | "16")
 }
 
 /// The cure with the figures that were typed.

@@ -8,10 +8,12 @@ mod measured;
 mod view;
 
 pub use action::{AxisPart, ProvingAction, TestAction};
-pub use measured::{Measured, read_measured};
+use measured::is_bare;
+pub use measured::{Measured, pin_measured, read_measured};
 pub use view::{ProvingLine, ProvingSection, ProvingView, view};
 
 use super::{Record, Shop};
+use crate::quantity::{Kind, System};
 use crate::sheet::{Field, Preset, ShopItem, plain_text};
 
 /// The most axes of a test.
@@ -42,7 +44,7 @@ pub struct Test {
     pub day: String,
     /// Who tests.
     pub by: String,
-    /// The spindle step that feeds were tested at.
+    /// The spindle speed that feeds were tested at.
     pub spindle: String,
     /// The user's note on the whole.
     pub note: String,
@@ -56,6 +58,9 @@ pub struct Test {
     pub found: Vec<Finding>,
     /// The key of the next new axis.
     pub next_key: u32,
+    /// The system that bare figures of a test of an older version are read in; none where that is not known. Newer tests
+    /// hold no bare figures: each is written down with its unit.
+    pub bare: Option<System>,
 }
 
 /// One axis.
@@ -81,7 +86,7 @@ pub struct Plate {
     pub feeds: Vec<String>,
     /// Rapid traverse, text.
     pub rapid: String,
-    /// Spindle steps, texts.
+    /// Spindle speeds, texts.
     pub speeds: Vec<String>,
     /// The feed follows the spindle.
     pub follows: bool,
@@ -152,6 +157,7 @@ impl Default for Test {
             ladder: Ladder::All,
             found: Vec::new(),
             next_key: 4,
+            bare: None,
         }
     }
 }
@@ -217,6 +223,30 @@ impl Proving {
 }
 
 impl Test {
+    /// True where figures without a unit stand in it whose meaning hangs on the system: a test of an older version.
+    pub fn has_bare(&self) -> bool {
+        let parts = items::parts(self);
+        let kinds = parts
+            .iter()
+            .flat_map(|part| &part.items)
+            .filter_map(|item| Some((item.id.as_str(), item.asks.kind()?)));
+        let kinds: Vec<(&str, Kind)> = kinds.collect();
+        self.found.iter().any(|line| {
+            let kind = kinds.iter().find(|(id, _)| *id == line.id);
+            kind.is_some_and(|(_, kind)| {
+                let texts = [&line.measured, &line.wanted];
+                texts.into_iter().any(|text| is_bare(text, *kind))
+            })
+        })
+    }
+    /// True where both say the same; in which system bare figures are read is no part of it.
+    fn says_as(&self, other: &Self) -> bool {
+        let with = |bare| Self {
+            bare,
+            ..other.clone()
+        };
+        *self == with(self.bare)
+    }
     /// What was found at a line; empty where nothing was.
     pub fn at(&self, id: &str) -> Finding {
         let found = self.found.iter().find(|finding| finding.id == id);
@@ -230,9 +260,38 @@ impl Test {
 impl Record for Proving {
     type Action = ProvingAction;
     const NAME: &'static str = "proving";
-    const VERSION: u32 = 1;
+    // 2: every figure has the unit that it was read in
+    const VERSION: u32 = 2;
 
     fn after(&self, action: &ProvingAction) -> Self {
         action::after(self, action)
+    }
+
+    fn of_older(mut self, _version: u32, known: Option<System>) -> Self {
+        for test in &mut self.tests {
+            test.bare = test.bare.or(known);
+        }
+        self
+    }
+
+    fn holds(&self, action: &ProvingAction) -> bool {
+        match action {
+            ProvingAction::Begin(machine, ..) => self.called(machine.trim()).is_some(),
+            ProvingAction::TakeIn(other) => other
+                .tests
+                .iter()
+                .all(|test| self.tests.iter().any(|own| own.says_as(test))),
+            // places may have moved since: what another tab says of them will do
+            ProvingAction::Open(_) | ProvingAction::Remove(_) => true,
+            ProvingAction::On(_) | ProvingAction::At(..) => self.after(action) == *self,
+        }
+    }
+
+    // which test is open belongs to each tab
+    fn refreshed(&self, mut fresh: Self) -> Self {
+        if let Some(at) = self.now().and_then(|test| fresh.called(&test.machine)) {
+            fresh.open = at;
+        }
+        fresh
     }
 }

@@ -2,7 +2,7 @@
 
 use super::compare::{compare, difference_text};
 use super::items::{self, Asks, Item, Said};
-use super::measured::short;
+use super::measured::{is_bare, short};
 use super::{Finding, Mark, Measured, Test, read_measured};
 use crate::quantity::{Kind, Reading, System, join, plain, read, units, usual, with_unit};
 use crate::sheet::Caution;
@@ -73,17 +73,18 @@ pub struct ProvingLine {
     pub explained: String,
 }
 
-/// The test as it is shown, bare numbers read in a system of units.
+/// The test as it is shown. A bare figure of an older test is read in the system that the test says; where it says none,
+/// the line asks.
 ///
 /// ```
-/// use benchslate_core::{quantity::System, record::{Shop, proving::{Plate, Test, view}}};
+/// use benchslate_core::record::{Shop, proving::{Plate, Test, view}};
 /// let test = Test { plate: Plate::of(&Shop::default()), ..Test::default() };
-/// let shown = view(&test, System::Inch);
+/// let shown = view(&test);
 /// assert_eq!(shown.sections.first().unwrap().title, "Before power");
 /// assert_eq!((shown.good, shown.bad), (0, 0));
 /// ```
-pub fn view(test: &Test, system: System) -> ProvingView {
-    let room = read_measured(&test.at(items::ROOM).measured, Kind::Temperature, system).ok();
+pub fn view(test: &Test) -> ProvingView {
+    let room = said(test, &test.at(items::ROOM).measured, Kind::Temperature).ok();
     let mut asked: Vec<String> = Vec::new();
     let mut sections = Vec::new();
     for part in items::parts(test) {
@@ -92,7 +93,7 @@ pub fn view(test: &Test, system: System) -> ProvingView {
             .into_iter()
             .map(|item| {
                 asked.push(item.id.clone());
-                line(test, item, room.as_ref(), system)
+                line(test, item, room.as_ref())
             })
             .collect();
         sections.push(ProvingSection {
@@ -148,11 +149,11 @@ fn caution(said: &Said) -> Caution {
 
 fn plate_note(test: &Test) -> String {
     if test.plate.feeds.iter().any(|step| per_turn(step).is_some()) {
-        "On this machine the feed follows the spindle. Write above at which spindle step the feeds are run: what the plate gives for a turn is reckoned at it.".into()
+        "On this machine the feed follows the spindle. Write above at which spindle speed the feeds are run: what the plate gives per rev is figured at it.".into()
     } else if test.plate.follows {
-        "On this machine the feed follows the spindle: the plate's feeds hold at one spindle step only. Run them at that step and write it above.".into()
+        "On this machine the feed follows the spindle: the plate's feeds hold at one spindle speed only. Run them at that step and write it above.".into()
     } else {
-        "The plate's figures were taken from my shop when this test was begun.".into()
+        "The plate's figures were copied from My shop when this test was begun.".into()
     }
 }
 
@@ -188,7 +189,7 @@ fn empty(finding: Finding) -> ProvingLine {
     }
 }
 
-fn line(test: &Test, item: Item, room: Option<&Measured>, system: System) -> ProvingLine {
+fn line(test: &Test, item: Item, room: Option<&Measured>) -> ProvingLine {
     let finding = test.at(&item.id);
     let mut line = ProvingLine {
         label: item.label,
@@ -209,13 +210,13 @@ fn line(test: &Test, item: Item, room: Option<&Measured>, system: System) -> Pro
     line.is_size = true;
     line.takes_wanted = kind != Kind::Temperature;
     let wanted = match &item.asks {
-        Asks::Size(_, plate) => wanted(&mut line, kind, plate.as_ref(), &test.spindle, system),
+        Asks::Size(_, plate) => wanted(&mut line, kind, plate.as_ref(), test),
         _ => None,
     };
     if line.finding.measured.trim().is_empty() {
         return line;
     }
-    let measured = match read_measured(&line.finding.measured, kind, system) {
+    let measured = match said(test, &line.finding.measured, kind) {
         Ok(measured) => measured,
         Err(fault) => {
             line.fault = fault;
@@ -245,17 +246,26 @@ fn line(test: &Test, item: Item, room: Option<&Measured>, system: System) -> Pro
     line
 }
 
+/// A figure of a test, read.
+fn said(test: &Test, text: &str, kind: Kind) -> Result<Measured, String> {
+    match test.bare {
+        None if is_bare(text, kind) => Err(
+            "no unit stands behind this figure, and its record does not say which it was: choose inch or millimeter above, or type the unit".into(),
+        ),
+        bare => read_measured(text, kind, bare.unwrap_or_default()),
+    }
+}
+
 /// The figure that a line stands against: the one typed, else the plate's part for this axis.
 fn wanted(
     line: &mut ProvingLine,
     kind: Kind,
     plate: Option<&(String, String)>,
-    spindle: &str,
-    system: System,
+    test: &Test,
 ) -> Option<Measured> {
     let own = line.finding.wanted.trim();
     if !own.is_empty() {
-        match read_measured(own, kind, system) {
+        match said(test, own, kind) {
             Ok(own) => {
                 line.expected = format!("{}, as typed here", own.reading(kind));
                 return Some(own);
@@ -270,22 +280,22 @@ fn wanted(
     let mut from = String::from("on the plate");
     let mut of = text.clone();
     let read_plate = if let Some(turn) = per_turn(text).filter(|_| kind == Kind::FeedRate) {
-        match at_spindle(&turn, spindle) {
+        match at_spindle(&turn, &test.spindle) {
             Ok((rate, speed)) => {
                 from = format!("{text} at {speed}");
                 of = format!("{text}, at {speed}");
                 rate
             }
             Err(fault) if fault.is_empty() => {
-                line.expected = format!("{text} on the plate: write the spindle step above");
+                line.expected = format!("{text} on the plate: write the spindle speed above");
                 return None;
             }
             Err(fault) => {
-                line.wanted_fault = format!("the spindle step above: {fault}");
+                line.wanted_fault = format!("the spindle speed above: {fault}");
                 return None;
             }
         }
-    } else if let Ok(read_plate) = read_measured(text, kind, system) {
+    } else if let Ok(read_plate) = read_measured(text, kind, test.bare.unwrap_or_default()) {
         read_plate
     } else {
         if !text.trim().is_empty() {
@@ -325,7 +335,7 @@ fn per_turn(text: &str) -> Option<Reading> {
         .filter(|reading| !reading.bare)
 }
 
-/// What a feed per turn comes to in a minute at a spindle step, and the step in words; an empty fault where no step is written.
+/// What a feed per turn comes to in a minute at a spindle speed, and the step in words; an empty fault where no step is written.
 fn at_spindle(turn: &Reading, spindle: &str) -> Result<(Measured, String), String> {
     if spindle.trim().is_empty() {
         return Err(String::new());

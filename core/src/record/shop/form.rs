@@ -40,26 +40,26 @@ pub const DRILL_PRESS: &str = "250;390;610;1100;1650;2600";
 pub const LATHE: &str = "50;80;125;200;315;500;800;1250";
 
 static FIELDS: &[Field] = &[
-    Field::rows("spindle-steps", "Mill spindle steps", SPEED_STEP, 1, 48)
+    Field::rows("spindle-steps", "Mill spindle speeds", SPEED_STEP, 1, 48)
         .example("70;110;175")
-        .hint("Turns per minute as on the plate, one a row.")
+        .hint("In rpm as on the plate, with ; between them.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE),
     Field::choice("feed-follows", "Mill feed follows the spindle", FOLLOWS)
         .from_shop(ShopItem::FeedFollows, "own"),
-    Field::rows("feed-steps", "Mill table feed steps", FEED_STEP, 1, 48)
+    Field::rows("feed-steps", "Mill table feeds", FEED_STEP, 1, 48)
         .example("1 ipm;2 ipm;4 ipm")
-        .hint("As on the plate, one a row.")
+        .hint("As on the plate, with ; between them.")
         .from_shop(ShopItem::FeedSteps, FEEDS)
         .when(&[when("feed-follows", &["own"])]),
     Field::rows(
         "feed-steps-turn",
-        "Mill table feed steps, per turn",
+        "Mill table feeds, per rev",
         TURN_FEED_STEP,
         1,
         48,
     )
     .example("0.002 ipr;0.004 ipr;0.008 ipr")
-    .hint("As on the plate of a mill whose feed follows the spindle, one a row.")
+    .hint("As on the plate of a mill whose feed follows the spindle, with ; between them.")
     .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
     .when(&[when("feed-follows", &["spindle"])]),
     Field::quantity(
@@ -71,18 +71,18 @@ static FIELDS: &[Field] = &[
     .example("60 ipm")
     .range(1.0, 50_000.0, "what a table runs at")
     .from_shop(ShopItem::Rapid, "60 ipm"),
-    Field::length("screw-lead", "Table screw, travel a turn")
+    Field::length("screw-lead", "Table screw, travel per turn")
         .example("0.200 in")
         .range_mm(0.5, 50.0, "leads of table screws")
         .from_shop(ShopItem::ScrewLead, "")
         .optional(),
-    Field::length("dial-turn", "Its dial, one turn shows")
+    Field::length("dial-turn", "Table dial, reading per turn")
         .example("0.200 in")
         .hint("As engraved. Other than the screw's travel where dial and screw are of different units.")
         .range_mm(0.1, 100.0, "what a dial shows for a turn")
         .from_shop(ShopItem::DialTurn, "")
         .optional(),
-    Field::count("dial-divisions", "Lines round its dial")
+    Field::count("dial-divisions", "Lines around the dial")
         .example("200")
         .range(2.0, 1000.0, "what a dial holds")
         .from_shop(ShopItem::DialDivisions, "")
@@ -103,27 +103,27 @@ static FIELDS: &[Field] = &[
     .example("1 hp")
     .range(10.0, 100_000.0, "what a shop motor gives")
     .from_shop(ShopItem::Motor, "1 hp"),
-    Field::percent("drive-efficiency", "Share that arrives at the cutter")
+    Field::percent("drive-efficiency", "Drive efficiency")
         .example("75 pct")
         .range(0.1, 1.0, "a drive passes on a part of the motor's power")
         .from_shop(ShopItem::DriveEfficiency, "75 pct"),
     Field::rows(
         "drill-press-steps",
-        "Drill press spindle steps",
+        "Drill press spindle speeds",
         SPEED_STEP,
         1,
         48,
     )
     .example("250;610;1100")
-    .hint("Turns per minute as on the plate, one a row.")
+    .hint("In rpm as on the plate, with ; between them.")
     .from_shop(ShopItem::DrillPressSteps, DRILL_PRESS),
-    Field::rows("lathe-steps", "Lathe spindle steps", SPEED_STEP, 1, 48)
+    Field::rows("lathe-steps", "Lathe spindle speeds", SPEED_STEP, 1, 48)
         .example("50;80;125")
-        .hint("Turns per minute as on the plate, one a row.")
+        .hint("In rpm as on the plate, with ; between them.")
         .from_shop(ShopItem::LatheSteps, LATHE),
     Field::rows("lathe-feeds", "Lathe power feeds", TURN_FEED_STEP, 1, 48)
         .example("0.003 ipr;0.005 ipr;0.008 ipr")
-        .hint("Per turn, as on the plate, one a row. Empty: fed by hand.")
+        .hint("Per rev as on the plate, with ; between them. Empty: fed by hand.")
         .from_shop(ShopItem::LatheFeeds, "")
         .optional(),
     Field::quantity(
@@ -146,14 +146,14 @@ static FIELDS: &[Field] = &[
     .range(0.5, 26.0, "leadscrews of lathes")
     .from_shop(ShopItem::Leadscrew, "")
     .optional(),
-    Field::rows("change-wheels", "Lathe change wheels", WHEEL, 2, MOST_WHEELS)
+    Field::rows("change-wheels", "Lathe change gears (change wheels)", WHEEL, 2, MOST_WHEELS)
         .example("20;30;40;50;60;80;100;127")
-        .hint("Teeth, one a row; a wheel that is there twice is given twice.")
+        .hint("Teeth, with ; between them; a gear that is there twice is given twice.")
         .from_shop(ShopItem::ChangeWheels, "")
         .optional(),
-    Field::count("thread-dial-wheel", "Thread dial, teeth of its wheel")
+    Field::count("thread-dial-wheel", "Thread dial, teeth of its gear")
         .example("32")
-        .range(4.0, 120.0, "wheels of thread dials")
+        .range(4.0, 120.0, "thread dial gears have that many teeth")
         .from_shop(ShopItem::ThreadDialWheel, "")
         .optional(),
     Field::count("thread-dial-lines", "Thread dial, lines")
@@ -165,7 +165,7 @@ static FIELDS: &[Field] = &[
     Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
     Field::quantity(
         "wrench-low",
-        "Torque wrench, least reading",
+        "Torque wrench, lowest reading",
         Kind::Torque,
         &[&LBF_FT, &LBF_IN, &NEWTON_METRE],
     )
@@ -174,7 +174,7 @@ static FIELDS: &[Field] = &[
     .from_shop(ShopItem::WrenchLow, "10 ft-lb"),
     Field::quantity(
         "wrench-high",
-        "Torque wrench, most",
+        "Torque wrench, highest reading",
         Kind::Torque,
         &[&LBF_FT, &LBF_IN, &NEWTON_METRE],
     )
@@ -203,7 +203,7 @@ pub static TURN_FEED_STEP: &[Field] = &[Field::quantity(
 .range(0.0005, 5.0, "what a power feed gives")];
 /// A column of wheels by their teeth.
 pub static WHEEL: &[Field] = &[Field::count("teeth", "Teeth")
-    .range(8.0, 400.0, "what change wheels have")
+    .range(8.0, 400.0, "change gears have that many teeth")
     .example("40")];
 /// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
 pub static DRILL_SETS: &[Choice] = &[

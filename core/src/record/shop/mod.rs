@@ -1,6 +1,7 @@
 //! What is in the shop? The machines' steps, the drills owned, the wrench: texts in the notation of the fields that
 //! read them. Of each kind of machine one is in use: what a question reads is written into its link from that one.
 
+mod against;
 mod form;
 mod machine;
 
@@ -88,8 +89,8 @@ pub enum ShopAction {
 impl Record for Shop {
     type Action = ShopAction;
     const NAME: &'static str = "my-shop";
-    // 2: several machines of a kind
-    const VERSION: u32 = 2;
+    // 2: several machines of a kind; 3: every figure has the unit that it was read in
+    const VERSION: u32 = 3;
 
     fn after(&self, action: &ShopAction) -> Self {
         let mut shop = self.clone();
@@ -98,11 +99,12 @@ impl Record for Shop {
             ShopAction::Item(id, text) => {
                 let mut entry = shop.entry();
                 entry.set(id, text);
-                shop.fill(entry.texts());
+                shop.fill(entry.texts(), shop.system);
             }
             ShopAction::Fill(system, texts) => {
                 shop.system = *system;
-                shop.fill(texts.iter().map(|(id, text)| (id.as_str(), text.as_str())));
+                let texts = texts.iter().map(|(id, text)| (id.as_str(), text.as_str()));
+                shop.fill(texts, *system);
             }
             ShopAction::Add(kind) => {
                 shop.add(*kind, |_| Machine::blank(*kind));
@@ -133,6 +135,25 @@ impl Record for Shop {
         shop.tidy();
         shop
     }
+
+    // an older file says in which system its bare figures were read: its own
+    fn of_older(mut self, _version: u32, _known: Option<System>) -> Self {
+        let system = self.system;
+        let machines = self
+            .machines
+            .iter_mut()
+            .flat_map(|machine| &mut machine.items);
+        for (id, text) in self.items.iter_mut().chain(machines) {
+            *text = with_units(id, text, system);
+        }
+        self
+    }
+}
+
+/// A text of the shop with the unit that its figures were read in.
+fn with_units(id: &str, text: &str, system: System) -> String {
+    SHOP.field(id)
+        .map_or_else(|| text.to_owned(), |field| pinned(field, text, system))
 }
 
 /// The kind of machine that a field of the shop belongs to.
@@ -221,7 +242,8 @@ impl Shop {
         self.machines = machines;
     }
     /// Puts texts in place of those of the bench and of the machines in use. What this version does not know stays.
-    fn fill<'a>(&mut self, texts: impl Iterator<Item = (&'a str, &'a str)>) {
+    /// A figure that was typed without a unit gets the one that it takes in the system given.
+    fn fill<'a>(&mut self, texts: impl Iterator<Item = (&'a str, &'a str)>, system: System) {
         self.items.retain(|(id, _)| SHOP.field(id).is_none());
         for kind in MachineKind::ALL {
             let at = self.in_use(kind);
@@ -241,9 +263,10 @@ impl Shop {
                     }
                 }
             };
+            let text = with_units(id, text, system);
             match items.iter_mut().find(|(known, _)| known == id) {
-                Some((_, old)) => text.clone_into(old),
-                None => items.push((id.to_owned(), text.to_owned())),
+                Some((_, old)) => *old = text,
+                None => items.push((id.to_owned(), text)),
             }
         }
     }
@@ -298,98 +321,6 @@ impl Shop {
                 Preset::None | Preset::Text(_) => {}
             }
         }
-    }
-    /// The fields of an entry that stand as this shop types them in.
-    pub fn typed_in(&self, sheet: &'static Sheet, entry: &Entry) -> Vec<usize> {
-        let mine = self.start(sheet);
-        let fields = sheet.fields.iter().enumerate();
-        let same = |field: &'static Field| {
-            let plain = |entry: &Entry| Some(plain_text(field, entry.get(field.id)?, entry.system));
-            let now = plain(entry);
-            now.is_some() && now == plain(&mine)
-        };
-        fields
-            .filter(|(_, field)| same(field))
-            .map(|(at, _)| at)
-            .collect()
-    }
-    /// Which machine of a kind an entry's fields agree with: the one in use where it does. None where the entry was
-    /// figured with another shop, or typed in by hand.
-    pub fn stands(&self, sheet: &'static Sheet, entry: &Entry, kind: MachineKind) -> Option<usize> {
-        let now = self.in_use(kind);
-        let others = (0..self.count(kind)).filter(|at| *at != now);
-        let places: Vec<usize> = core::iter::once(now).chain(others).collect();
-        let found = |wholly: bool| {
-            let agrees = |at: &&usize| {
-                self.using(kind, **at)
-                    .agrees(sheet, entry, Some(kind), wholly)
-            };
-            places.iter().find(agrees).copied()
-        };
-        found(true).or_else(|| found(false))
-    }
-    /// True where an entry's shop fields say other than this shop does, whichever of its machines is meant.
-    pub fn differs(&self, sheet: &'static Sheet, entry: &Entry) -> bool {
-        !self.agrees(sheet, entry, None, false)
-            || Self::kinds(sheet).any(|kind| self.stands(sheet, entry, kind).is_none())
-    }
-    /// This shop with those machines in use that an entry agrees with.
-    #[must_use]
-    pub fn standing(&self, sheet: &'static Sheet, entry: &Entry) -> Self {
-        Self::kinds(sheet).fold(self.clone(), |shop, kind| {
-            match shop.stands(sheet, entry, kind) {
-                Some(at) => shop.using(kind, at),
-                None => shop,
-            }
-        })
-    }
-    /// Puts another shop's texts in place of this one's: what this one typed in goes, also where the other says nothing.
-    pub fn give_way(&self, to: &Self, sheet: &'static Sheet, entry: &mut Entry) {
-        let mine = evaluate(&SHOP, &self.entry());
-        for field in sheet.fields {
-            let plain = |text: &str| plain_text(field, text, entry.system);
-            if let Preset::Filled(item, _) = field.preset
-                && let Some(text) = text_of(&mine, item, true)
-                && entry.get(field.id).map(plain) == Some(plain(&text))
-            {
-                entry.set(field.id, "");
-            }
-        }
-        to.write_into(sheet, entry);
-    }
-    /// Whether the fields of a kind of machine, or of the bench, stand as this shop says; wholly: also that what it says
-    /// nothing of is empty.
-    fn agrees(
-        &self,
-        sheet: &'static Sheet,
-        entry: &Entry,
-        kind: Option<MachineKind>,
-        wholly: bool,
-    ) -> bool {
-        let mine = evaluate(&SHOP, &self.entry());
-        sheet.fields.iter().all(|field| {
-            // a bare number means the same as one with the unit that it takes
-            let same = |one: &str, other: &str| {
-                one == other
-                    || plain_text(field, one, entry.system)
-                        == plain_text(field, other, entry.system)
-            };
-            let usual = field.preset.text().unwrap_or_default();
-            let now = entry.get(field.id).unwrap_or(usual);
-            match field.preset {
-                Preset::Shop(item, _) if MachineKind::of(item) == kind => {
-                    let text = text_of(&mine, item, false);
-                    same(now, text.as_deref().unwrap_or(usual))
-                }
-                Preset::Filled(item, _) if MachineKind::of(item) == kind => {
-                    match text_of(&mine, item, true) {
-                        Some(text) => same(now, &text),
-                        None => !wholly || same(now, usual),
-                    }
-                }
-                _ => true,
-            }
-        })
     }
 }
 
