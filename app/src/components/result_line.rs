@@ -2,7 +2,7 @@
 
 use benchslate_core::powers::range_text;
 use benchslate_core::quantity::System;
-use benchslate_core::sheet::{Line, lowered};
+use benchslate_core::sheet::Line;
 use yew::prelude::*;
 
 /// A result.
