@@ -184,9 +184,9 @@ pub mod units {
         }
         Force {
             LBF: "lbf", "lbf", "pounds of force", I, Linear(N_PER_LBF), 0, ["lbf", "lb", "lbs", "pound", "pounds"];
+            US_TON: "ton", "US tons", "US tons of force", I, Linear(N_PER_LBF * 2000.0), 2, ["ton", "tons", "uston", "ustons"];
             NEWTON: "N", "N", "newtons", M, Linear(1.0), 0, ["n", "newton", "newtons"];
             KILONEWTON: "kN", "kN", "kilonewtons", M, Linear(1000.0), 2, ["kn", "kilonewton", "kilonewtons"];
-            US_TON: "ton", "US tons", "US tons of force", I, Linear(N_PER_LBF * 2000.0), 2, ["ton", "tons", "uston", "ustons"];
         }
         Torque {
             LBF_FT: "ft-lb", "ft-lb", "foot-pounds", I, Linear(N_PER_LBF * 0.3048), 1,
