@@ -2,10 +2,10 @@
 
 mod draw;
 
-pub(super) use draw::drawing;
+pub(super) use draw::{drawing, pitch_words};
 
 use crate::calls;
-use crate::quantity::{Kind, Length, Pitch, units, with_unit};
+use crate::quantity::{Kind, Length, units, with_unit};
 use crate::sheet::*;
 use crate::standards::{metric_threads, unified};
 use crate::thread::{
@@ -391,14 +391,5 @@ fn find(thread: ThreadCall) -> Find {
             with_unit(pitch_diameter(thread).mm(), unit, places)
         ),
         entry: vec![("thread", thread.to_string())],
-    }
-}
-
-/// Words for a pitch: "20 threads per inch" or "pitch 1.5 mm".
-pub(super) fn pitch_words(pitch: Pitch, metric: bool) -> String {
-    if metric {
-        format!("{} mm", calls::notation::plain(pitch.mm(), 3))
-    } else {
-        format!("{} tpi", calls::notation::plain(pitch.tpi(), 2))
     }
 }

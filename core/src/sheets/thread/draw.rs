@@ -1,6 +1,7 @@
 //! A thread in section: a few turns with its diameters and its pitch.
 
-use crate::quantity::Length;
+use crate::calls;
+use crate::quantity::{Length, Pitch};
 use crate::sheet::*;
 use crate::thread::{ThreadCall, minor_diameter, pitch_diameter};
 
@@ -63,4 +64,13 @@ pub(in crate::sheets) fn drawing(
         drawing.dimension(pt(length, half), pt(length, -half), steps, show(*size));
     }
     drawing
+}
+
+/// Words for a pitch: "20 threads per inch" or "pitch 1.5 mm".
+pub(in crate::sheets) fn pitch_words(pitch: Pitch, metric: bool) -> String {
+    if metric {
+        format!("{} mm", calls::notation::plain(pitch.mm(), 3))
+    } else {
+        format!("{} tpi", calls::notation::plain(pitch.tpi(), 2))
+    }
 }
