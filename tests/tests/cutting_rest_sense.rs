@@ -1053,3 +1053,73 @@ fn the_carriage_and_the_half_nuts() {
     assert!(!notes(&gears("40;60;127"), "none-exact") && notes(&gears("30;64"), "none-exact"));
     assert!(notes(&inch, "depth-basis"));
 }
+
+/// What speed and feed sets, chip load and power take: a start is never called too heavy, and has a power.
+#[test]
+fn the_cutting_sheets_chain() {
+    let mut chained = 0;
+    let metals = [
+        "mild-steel",
+        "stainless",
+        "tool-steel",
+        "gray-iron",
+        "aluminium",
+    ];
+    for (tool, work) in ["hss", "carbide"]
+        .into_iter()
+        .flat_map(|tool| metals.map(|work| (tool, work)))
+    {
+        for d in [
+            "1/16", "3/32", "1/8", "3/16", "1/4", "3/8", "1/2", "3/4", "1",
+        ] {
+            let asked = [
+                ("cut", "end"),
+                ("work", work),
+                ("tool", tool),
+                ("diameter", d),
+                ("teeth", "2"),
+                ("width", d),
+                ("axial", "0.02 in"),
+            ];
+            let o = ask("speed-feed", &asked);
+            if o.answer.state != State::Complete {
+                continue;
+            }
+            let rpm = format!(
+                "{:.6} rpm",
+                RotationalSpeed::from_base(base(&o, "rpm")).rpm()
+            );
+            let feed = format!(
+                "{:.9} ipm",
+                FeedRate::from_base(base(&o, "feed")).in_per_min()
+            );
+            let cut = [
+                ("diameter", d),
+                ("teeth", "2"),
+                ("rpm", rpm.as_str()),
+                ("feed", feed.as_str()),
+                ("engaged", d),
+                ("axial", "0.02 in"),
+            ];
+            let chip = figured("chip-load", &with(&cut, &[("tool", tool)]));
+            let verdict = text(&chip, "verdict");
+            assert!(
+                !verdict.starts_with("Too heavy"),
+                "{tool} {work} {d}: {verdict}"
+            );
+            assert!(
+                work != "mild-steel" || !verdict.starts_with("Heavy"),
+                "{tool} {d}: {verdict}"
+            );
+            for method in [
+                &[("by", "unit"), ("hardness", "150")][..],
+                &[("by", "kc"), ("metal", "c45")],
+                &[("by", "energy"), ("kind", "steel")],
+            ] {
+                figured("cutting-power", &with(&cut, method));
+            }
+            chained += 1;
+        }
+    }
+    assert!(chained > 40, "only {chained} starts");
+}

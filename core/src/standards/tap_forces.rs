@@ -92,12 +92,12 @@ pub static TAP_FORCES: [TapForceRow; 27] = [
     hard(ByPitch, "heat-treated steel, 950 to 1400 N/mm\u{b2}", 3600.0),
     row(ByPitch, &[ToolSteel], "tool steel, 950 to 1400 N/mm\u{b2}", 3600.0),
     row(ByPitch, &[StainlessSteel], "austenitic stainless, 500 to 950 N/mm\u{b2}", 3200.0),
-    row(ByPitch, &[Aluminium], "aluminium, long chips, to 550 N/mm\u{b2}", 800.0),
-    row(ByPitch, &[CastAluminium], "aluminium, short chips, to 400 N/mm\u{b2}", 680.0),
+    row(ByPitch, &[Aluminium], "aluminum, long chips, to 550 N/mm\u{b2}", 800.0),
+    row(ByPitch, &[CastAluminium], "aluminum, short chips, to 400 N/mm\u{b2}", 680.0),
     row(ByPitch, &[Brass, HardBrass, Bronze], "copper alloys, long chips, 300 to 700 N/mm\u{b2}", 1100.0),
     row(ByPitch, &[Brass, HardBrass, Bronze], "copper alloys, short chips, to 500 N/mm\u{b2}", 720.0),
-    row(ByPitch, &[GrayIron], "grey iron, 120 to 260 HB", 1250.0),
-    row(ByPitch, &[GrayIron], "alloyed grey iron, 160 to 230 HB", 1600.0),
+    row(ByPitch, &[GrayIron], "gray iron, 120 to 260 HB", 1250.0),
+    row(ByPitch, &[GrayIron], "alloyed gray iron, 160 to 230 HB", 1600.0),
     row(ByPitch, &[MalleableIron], "malleable iron, 150 to 280 HB", 1100.0),
 ];
 
