@@ -48,7 +48,9 @@ impl Draft {
     pub fn restored(form: Form, text: Option<&str>, at: &str) -> Form {
         let draft = text.and_then(|text| serde_json::from_str::<Self>(text).ok());
         match draft {
-            Some(draft) if draft.at.iter().any(|own| own == at) && draft.sheet == form.sheet.id => draft.over(&form),
+            Some(draft) if draft.at.iter().any(|own| own == at) && draft.sheet == form.sheet.id => {
+                draft.over(&form)
+            }
             _ => form,
         }
     }
