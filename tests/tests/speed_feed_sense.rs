@@ -177,6 +177,15 @@ fn broad_rows_count_without_a_hardness() {
     assert!(mild.rows.iter().all(|row| row.hardness != Some((225, 275))));
 }
 
+/// Machinery's Handbook, a guide to it, p. 180: age-hardened nickel-copper alloy at 40 to 70 ft/min to 300 HB, at 10 to 20 where harder.
+#[test]
+fn age_hardened_nickel_copper_starts_slower() {
+    let turn = |hb| speed_aim(Material::Monel, Operation::TurningRough, Hss, hb, false).unwrap();
+    assert!(near(turn(None).start.sfm(), 40.0, 1e-9));
+    assert!(near(turn(Some(300)).start.sfm(), 40.0, 1e-9));
+    assert!(near(turn(Some(301)).start.sfm(), 10.0, 1e-9));
+}
+
 /// Between 225 to 275 and 325 to 375 HB the table of tool steels prints nothing: the slower neighbor stands in and is named; under the
 /// softest row that one stands in; over the hardest nothing does.
 #[test]
