@@ -184,6 +184,9 @@ fn age_hardened_nickel_copper_starts_slower() {
     assert!(near(turn(None).start.sfm(), 40.0, 1e-9));
     assert!(near(turn(Some(300)).start.sfm(), 40.0, 1e-9));
     assert!(near(turn(Some(301)).start.sfm(), 10.0, 1e-9));
+    // a row for harder metal does not stand in where one that names no hardness speaks
+    let bronze = speed_aim(Material::Bronze, Operation::Tapping, Hss, Some(100), false).unwrap();
+    assert!(near(bronze.start.sfm(), 30.0, 1e-9)); // a tap maker's page, London
 }
 
 /// Between 225 to 275 and 325 to 375 HB the table of tool steels prints nothing: the slower neighbor stands in and is named; under the
