@@ -665,6 +665,38 @@ fn the_working_of_a_time_computes_as_printed() {
     assert_eq!(seen, 6);
 }
 
+/// Where nothing was entered an answer speaks of a typical machine, never of the reader's own.
+#[test]
+fn nothing_that_was_not_entered_is_called_yours() {
+    let says = |outcome: &Outcome| {
+        let lines = outcome.answer.lines.iter();
+        lines
+            .map(|line| line.says.to_string())
+            .collect::<Vec<_>>()
+            .join(" ")
+    };
+    let end = [
+        ("cut", "end"),
+        ("work", "mild-steel"),
+        ("diameter", "1/2"),
+        ("teeth", "4"),
+        ("width", "1/8"),
+        ("axial", "1/4"),
+    ];
+    let typical = says(&asked(&end));
+    assert!(typical.contains("a typical mill") && typical.contains("a typical motor"));
+    assert!(!typical.contains("your "), "{typical}");
+    let own = says(&with(
+        &end,
+        &[
+            ("steps", "100;400"),
+            ("feeds", "1 ipm;2 ipm"),
+            ("motor", "2 hp"),
+        ],
+    ));
+    assert!(own.contains("your mill") && own.contains("Of your motor") && !own.contains("typical"));
+}
+
 /// The machine's speeds and feeds stand as on its plate.
 #[test]
 fn tables_stand_as_on_the_plate() {

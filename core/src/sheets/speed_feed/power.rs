@@ -20,6 +20,8 @@ pub(super) struct Load {
     pub nominal: Power,
     pub high: Power,
     pub motor: Power,
+    /// The motor was entered, here or in my shop.
+    entered: bool,
     says: String,
     range: &'static str,
     lines: Vec<String>,
@@ -62,6 +64,7 @@ pub(super) fn load(
         WorkPower::Coarse(row) => coarse(inp, &row, removal),
     };
     load.motor = motor;
+    load.entered = inp.is_entered("motor") || inp.is_entered("lathe-motor");
     load.source = table.source();
     Some(load)
 }
@@ -89,6 +92,7 @@ fn unit(
         nominal,
         high: sharp * most,
         motor: Power::ZERO,
+        entered: false,
         says: format!(
             "By the unit power of {} at {} to {} HB{}, with the usual wear and the drive.",
             row.group.label(),
@@ -122,6 +126,7 @@ fn coarse(inp: &Inputs, row: &SpecificEnergyRow, removal: RemovalRate) -> Load {
         nominal: (low + high) / 2.0,
         high,
         motor: Power::ZERO,
+        entered: false,
         says: format!(
             "Middle of a wide range for all {}, for the order of magnitude only; the drive is in it.",
             row.material.replace("aluminium", "aluminum")
@@ -163,7 +168,11 @@ pub(super) fn tell(a: &mut Answer, load: &Load) {
         .band(load.low, load.high, load.range);
     let of = |power: Power| Share::from_fraction(power / load.motor);
     a.line("share", of(load.nominal))
-        .says("Of the motor in this entry.")
+        .says(if load.entered {
+            "Of your motor."
+        } else {
+            "Of a typical motor; enter yours."
+        })
         .band(of(load.low), of(load.high), load.range);
     a.work(|w| w.step("Power from the motor", &load.lines, load.source));
     if load.range == SHARP_TO_WORN {
