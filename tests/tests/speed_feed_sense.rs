@@ -177,6 +177,18 @@ fn broad_rows_count_without_a_hardness() {
     assert!(mild.rows.iter().all(|row| row.hardness != Some((225, 275))));
 }
 
+/// Machinery's Handbook, a guide to it, p. 180: age-hardened nickel-copper alloy at 40 to 70 ft/min to 300 HB, at 10 to 20 where harder.
+#[test]
+fn age_hardened_nickel_copper_starts_slower() {
+    let turn = |hb| speed_aim(Material::Monel, Operation::TurningRough, Hss, hb, false).unwrap();
+    assert!(near(turn(None).start.sfm(), 40.0, 1e-9));
+    assert!(near(turn(Some(300)).start.sfm(), 40.0, 1e-9));
+    assert!(near(turn(Some(301)).start.sfm(), 10.0, 1e-9));
+    // a row for harder metal does not stand in where one that names no hardness speaks
+    let bronze = speed_aim(Material::Bronze, Operation::Tapping, Hss, Some(100), false).unwrap();
+    assert!(near(bronze.start.sfm(), 30.0, 1e-9)); // a tap maker's page, London
+}
+
 /// Between 225 to 275 and 325 to 375 HB the table of tool steels prints nothing: the slower neighbor stands in and is named; under the
 /// softest row that one stands in; over the hardest nothing does.
 #[test]
@@ -651,6 +663,38 @@ fn the_working_of_a_time_computes_as_printed() {
         }
     }
     assert_eq!(seen, 6);
+}
+
+/// Where nothing was entered an answer speaks of a typical machine, never of the reader's own.
+#[test]
+fn nothing_that_was_not_entered_is_called_yours() {
+    let says = |outcome: &Outcome| {
+        let lines = outcome.answer.lines.iter();
+        lines
+            .map(|line| line.says.to_string())
+            .collect::<Vec<_>>()
+            .join(" ")
+    };
+    let end = [
+        ("cut", "end"),
+        ("work", "mild-steel"),
+        ("diameter", "1/2"),
+        ("teeth", "4"),
+        ("width", "1/8"),
+        ("axial", "1/4"),
+    ];
+    let typical = says(&asked(&end));
+    assert!(typical.contains("a typical mill") && typical.contains("a typical motor"));
+    assert!(!typical.contains("your "), "{typical}");
+    let own = says(&with(
+        &end,
+        &[
+            ("steps", "100;400"),
+            ("feeds", "1 ipm;2 ipm"),
+            ("motor", "2 hp"),
+        ],
+    ));
+    assert!(own.contains("your mill") && own.contains("Of your motor") && !own.contains("typical"));
 }
 
 /// The machine's speeds and feeds stand as on its plate.

@@ -7,6 +7,7 @@ use crate::standards::cutting_speeds::{CutterMaterial, Material};
 use crate::standards::feeds::MillingCutter;
 
 pub(super) mod cautions;
+mod cuts;
 mod drawing;
 mod fields;
 mod milled;

@@ -46,7 +46,7 @@ const fn is_ordinary((from, to): (u16, u16)) -> bool {
 /// The band of published cutting speeds, or nothing where no source that we know covers it.
 ///
 /// With a hardness, rows printed for another hardness fall out, and for iron and steel above [`ORDINARY_HARDNESS_HB`] those
-/// that name none. Between two printed hardnesses the rows on both sides count, below the softest that one ([`Bridged`]);
+/// that name none. Where none is left, between two printed hardnesses the rows on both sides count, below the softest that one ([`Bridged`]);
 /// nothing stands in above the hardest. Without a hardness, rows for metal harder than [`ORDINARY_HARDNESS_HB`] fall out,
 /// unless there are no others; a broad row that begins with ordinary metal counts.
 ///
@@ -79,11 +79,16 @@ pub(crate) fn band_among(
             .copied()
             .filter(|row| (row.operation, row.cutter) == (operation, cutter))
     };
-    let bridged = hardness_hb.and_then(|hb| bridge(matching(), hb));
+    // a row that names no hardness speaks of ordinary metal: of hard iron or steel it says nothing
+    let plain_fits = |row: &SpeedRow| {
+        hardness_hb.is_none_or(|hb| hb <= ORDINARY_HARDNESS_HB || !row.material.is_iron_or_steel())
+    };
+    let plain = matching().any(|row| row.hardness.is_none() && plain_fits(&row));
+    let bridged = hardness_hb
+        .filter(|_| !plain)
+        .and_then(|hb| bridge(matching(), hb));
     let fits = |row: &SpeedRow| match (row.hardness, hardness_hb) {
-        (None, None) => true,
-        // a row that names no hardness speaks of ordinary metal: of hard iron or steel it says nothing
-        (None, Some(hb)) => hb <= ORDINARY_HARDNESS_HB || !row.material.is_iron_or_steel(),
+        (None, _) => plain_fits(row),
         (Some((from, to)), Some(hb)) => {
             (from <= hb && hb <= to)
                 || match bridged {

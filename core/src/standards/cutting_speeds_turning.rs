@@ -46,6 +46,10 @@ const fn read(
     }
 }
 
+const fn harder(row: KeptRow, hardness: (u16, u16)) -> KeptRow {
+    KeptRow { hardness, ..row }
+}
+
 /// Turning and threading speeds, from memory.
 #[rustfmt::skip]
 pub static ROWS: &[KeptRow] = &[
@@ -89,6 +93,9 @@ static PAIRED: &[(KeptRow, u16, u16)] = &[
     (read(StainlessSteel, TurningRough, Carbide, (175, 240), ArmyStainless, "420F, 303"), 195, 350),
     (read(Monel, TurningRough, HighSpeedSteel, (70, 100), HandbookNickel, "nickel-copper alloy"), 70, 100),
     (read(Monel, TurningRough, Carbide, (200, 300), HandbookNickel, "nickel-copper alloy"), 200, 300),
+    // the harder alloys of the same page: to 300 HB, and harder, whose upper end is not printed
+    (read(Monel, TurningRough, HighSpeedSteel, (40, 70), HandbookNickel, "nickel-copper alloy, age-hardened, to 300 HB"), 40, 70),
+    (harder(read(Monel, TurningRough, HighSpeedSteel, (10, 20), HandbookNickel, "nickel-copper alloy, over 300 HB"), (301, 450)), 10, 20),
     (read(Nickel, TurningRough, HighSpeedSteel, (70, 100), HandbookNickel, "softer nickel alloys"), 70, 100),
     (read(Nickel, TurningRough, Carbide, (200, 300), HandbookNickel, "softer nickel alloys"), 200, 300),
     (read(Thermoplastic, TurningRough, Carbide, (490, 1960), PlasticsGuide, "ABS to PVDF"), 490, 1960),

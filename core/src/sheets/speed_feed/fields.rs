@@ -1,5 +1,6 @@
 //! What is entered for a cut, and what may come out?
 
+pub(super) use super::cuts::*;
 use crate::quantity::Kind;
 use crate::quantity::units::*;
 use crate::record::{
@@ -34,70 +35,6 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("diameter", "3/8 in"),
         ("hole", "1 in"),
     ],
-];
-
-pub(super) const ARBOR: &[&str] = &["slab", "side", "saw", "form"];
-const FACE: &[&str] = &["face", "end", "tslot", "dovetail", "fly"];
-pub(super) const MILL: &[&str] = &[
-    "slab", "side", "saw", "form", "face", "end", "tslot", "dovetail", "fly",
-];
-/// Cutters with a thin neck under the work.
-pub(super) const UNDERCUT: &[&str] = &["tslot", "dovetail"];
-pub(super) const HOLE: &[&str] = &["drill", "ream", "sink", "tap", "step", "counterbore"];
-pub(super) const LATHE_CUTS: &[&str] = &["turn", "turn-finish", "thread", "bore", "part"];
-/// Lathe cuts that the power feed drives; a thread is driven by the leadscrew.
-const LATHE_FED: &[&str] = &["turn", "turn-finish", "bore", "part"];
-/// Lathe cuts whose depth is entered.
-const TURNED: &[&str] = &["turn", "turn-finish", "bore"];
-/// Cuts whose power is figured.
-const POWERED: &[&str] = &[
-    "slab",
-    "side",
-    "saw",
-    "form",
-    "face",
-    "end",
-    "tslot",
-    "dovetail",
-    "fly",
-    "drill",
-    "turn",
-    "turn-finish",
-    "bore",
-];
-const PER_TURN: &[&str] = &[
-    "drill",
-    "ream",
-    "sink",
-    "turn",
-    "turn-finish",
-    "step",
-    "counterbore",
-    "bore",
-    "part",
-];
-
-static CUTS: &[Choice] = &[
-    choice("slab", "slab mill"),
-    choice("side", "side mill"),
-    choice("saw", "slitting saw"),
-    choice("face", "face or shell mill"),
-    choice("end", "end mill"),
-    choice("form", "form cutter"),
-    choice("drill", "drill"),
-    choice("ream", "machine reamer"),
-    choice("sink", "countersink"),
-    choice("tap", "machine tap"),
-    choice("turn", "turn, roughing"),
-    choice("turn-finish", "turn, finishing"),
-    choice("thread", "thread with a single point"),
-    choice("bore", "bore (lathe or boring head)"),
-    choice("part", "part off"),
-    choice("step", "step drill in thin sheet"),
-    choice("counterbore", "counterbore (piloted)"),
-    choice("tslot", "T-slot cutter"),
-    choice("dovetail", "dovetail cutter"),
-    choice("fly", "fly cutter"),
 ];
 
 #[allow(

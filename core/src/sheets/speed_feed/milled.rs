@@ -11,7 +11,7 @@ use crate::sheet::*;
 use crate::standards::cutting_speeds::CutterMaterial;
 
 pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
-    feeds(a, cut, m);
+    feeds(inp, a, cut, m);
     a.words("verdict", verdict(inp, cut, m))
         .says("Against the feeds that the sources give, and against the limit where an edge rubs.");
     aim(a, cut, m);
@@ -72,7 +72,7 @@ fn fine(chip: FeedPerTooth) -> (u8, u8) {
     }
 }
 
-fn feeds(a: &mut Answer, cut: &Cut, m: &Milled) {
+fn feeds(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
     if m.follows
         && let Ok(turn) = feed_per_turn(m.feed, cut.step)
     {
@@ -85,7 +85,10 @@ fn feeds(a: &mut Answer, cut: &Cut, m: &Milled) {
     a.line("feed", m.feed).says(match m.set {
         Set::ByHand => "By hand, and no faster: the slowest power feed is more than these teeth bear.",
         _ if m.follows => "What that feed gives a minute at this spindle speed; another spindle speed gives another.",
-        Set::AtOrBelow => "Table feed at or below the exact one, per minute.",
+        Set::AtOrBelow if inp.is_entered("feeds") => {
+            "Table feed at or below the exact one (your mill), per minute."
+        }
+        Set::AtOrBelow => "Table feed at or below the exact one (a typical mill), per minute.",
         Set::Slowest => "The slowest table feed, though faster than the exact one.",
     });
 }

@@ -140,6 +140,18 @@ fn depth(inp: &Inputs, cut: &Cut, radial: Length, axial: Option<Length>) -> Resu
     })
 }
 
+/// A fault of the radial depth.
+fn fault_of(inp: &Inputs, field: &'static str, fault: CutFault) -> Stop {
+    match fault {
+        CutFault::TooLarge { limit_mm, why, .. } => inp.out_of_range(
+            field,
+            format!("more than {}: {why}", inp.show(Length::from_mm(limit_mm))),
+            "take several passes or a larger cutter",
+        ),
+        other => inp.out_of_range(field, other.to_string(), "check the sizes"),
+    }
+}
+
 /// The milling cut; nothing where teeth or radial depth are not given yet.
 pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
     let lies = if cut.is_one_of(ARBOR) {
@@ -158,14 +170,7 @@ pub(super) fn figures(inp: &Inputs, cut: &Cut) -> Result<Option<Milled>, Stop> {
     else {
         return Ok(None);
     };
-    let faulty = |fault: CutFault| match fault {
-        CutFault::TooLarge { limit_mm, why, .. } => inp.out_of_range(
-            radial_field,
-            format!("more than {}: {why}", inp.show(Length::from_mm(limit_mm))),
-            "take several passes or a larger cutter",
-        ),
-        other => inp.out_of_range(radial_field, other.to_string(), "check the sizes"),
-    };
+    let faulty = |fault: CutFault| fault_of(inp, radial_field, fault);
     let approach = approach(cut, radial, lies).map_err(faulty)?;
     let (band, carbide) = band_of(cut);
     let own: Option<FeedPerTooth> = inp.opt("chip");

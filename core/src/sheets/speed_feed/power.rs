@@ -8,7 +8,11 @@ use crate::quantity::units::*;
 use crate::quantity::{FeedPerRev, Force, Number, Power, RemovalRate, Share, System, decimal};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::Material;
-use crate::standards::unit_power::{STANDARD_DRILL, WEAR, base_power};
+use crate::standards::unit_power::{
+    STANDARD_DRILL, SpecificEnergyRow, UnitPowerRow, WEAR, base_power,
+};
+
+const SHARP_TO_WORN: &str = "sharp tool to the high end of the wear factor";
 
 /// What the cut asks of the motor.
 pub(super) struct Load {
@@ -16,6 +20,8 @@ pub(super) struct Load {
     pub nominal: Power,
     pub high: Power,
     pub motor: Power,
+    /// The motor was entered, here or in my shop.
+    entered: bool,
     says: String,
     range: &'static str,
     lines: Vec<String>,
@@ -53,78 +59,91 @@ pub(super) fn load(
     let hardness = inp.opt::<Number>("hardness").map(|hb| hb.get() as u16);
     let motor: Power = inp.opt("lathe-motor").or(inp.opt("motor"))?;
     let table = work_power(cut.material, hardness)?;
-    match table {
-        WorkPower::Unit(row) => {
-            let efficiency: Share = inp.opt("efficiency")?;
-            let (usual, worst) = wear(cut);
-            let of = |id: &str| WEAR.iter().find(|row| row.id == id);
-            let (w, most) = (
-                of(usual).map(|row| f64::midpoint(row.low, row.high))?,
-                of(worst)?.high,
-            );
-            let c = thin_feed_factor(feed)?;
-            let sharp = base_power(row.hp_per_in3_min, removal) * c / efficiency.fraction();
-            let nominal = sharp * w;
-            Some(Load {
-                low: sharp,
-                nominal,
-                high: sharp * most.max(w),
-                motor,
-                says: format!(
-                    "By the unit power of {} at {} to {} HB{}, with the usual wear and the drive.",
-                    row.group.label(),
-                    row.hardness.0,
-                    row.hardness.1,
-                    if hardness.is_some() {
-                        ""
-                    } else {
-                        " (no hardness given)"
-                    }
-                ),
-                range: "sharp tool to the high end of the wear factor",
-                lines: vec![
-                    "Pm = Kp C Q W / E".into(),
-                    format!(
-                        "Pm = {} hp per in\u{b3}/min \u{d7} {} \u{d7} {} in\u{b3}/min \u{d7} {} / {} = {}",
-                        decimal(row.hp_per_in3_min, &NUMBER, 2),
-                        decimal(c, &NUMBER, 3),
-                        decimal(removal.in3_per_min(), &NUMBER, 4),
-                        decimal(w, &NUMBER, 3),
-                        decimal(efficiency.fraction(), &NUMBER, 3),
-                        horsepower(inp, nominal)
-                    ),
-                ],
-                source: table.source(),
-            })
-        }
-        WorkPower::Coarse(row) => {
-            let of = |u: f64| Power::from_watts(u * removal.mm3_per_min() / 60.0);
-            let (low, high) = (of(row.w_s_per_mm3.0), of(row.w_s_per_mm3.1));
-            let nominal = (low + high) / 2.0;
-            Some(Load {
-                low,
-                nominal,
-                high,
-                motor,
-                says: format!(
-                    "Middle of a wide range for all {}, for the order of magnitude only; the drive is in it.",
-                    row.material.replace("aluminium", "aluminum")
-                ),
-                range: "the range of the table for all metals of the kind",
-                lines: vec![
-                    "Pm = u Q / 60".into(),
-                    format!(
-                        "Pm = {} to {} W\u{b7}s/mm\u{b3} \u{d7} {} mm\u{b3}/min / 60 = {} to {}",
-                        decimal(row.w_s_per_mm3.0, &NUMBER, 1),
-                        decimal(row.w_s_per_mm3.1, &NUMBER, 1),
-                        decimal(removal.mm3_per_min(), &NUMBER, 0),
-                        inp.show_to(low, 3, 3),
-                        inp.show_to(high, 3, 3)
-                    ),
-                ],
-                source: table.source(),
-            })
-        }
+    let mut load = match table {
+        WorkPower::Unit(row) => unit(inp, cut, &row, removal, feed)?,
+        WorkPower::Coarse(row) => coarse(inp, &row, removal),
+    };
+    load.motor = motor;
+    load.entered = inp.is_entered("motor") || inp.is_entered("lathe-motor");
+    load.source = table.source();
+    Some(load)
+}
+
+/// By unit power with its factors.
+fn unit(
+    inp: &Inputs,
+    cut: &Cut,
+    row: &UnitPowerRow,
+    removal: RemovalRate,
+    feed: FeedPerRev,
+) -> Option<Load> {
+    let efficiency: Share = inp.opt("efficiency")?;
+    let (usual, worst) = wear(cut);
+    let of = |id: &str| WEAR.iter().find(|row| row.id == id);
+    let w = of(usual).map(|row| f64::midpoint(row.low, row.high))?;
+    let most = of(worst)?.high.max(w);
+    let c = thin_feed_factor(feed)?;
+    let sharp = base_power(row.hp_per_in3_min, removal) * c / efficiency.fraction();
+    let nominal = sharp * w;
+    let (kp, q) = (row.hp_per_in3_min, removal.in3_per_min());
+    let given = inp.opt::<Number>("hardness").is_some();
+    Some(Load {
+        low: sharp,
+        nominal,
+        high: sharp * most,
+        motor: Power::ZERO,
+        entered: false,
+        says: format!(
+            "By the unit power of {} at {} to {} HB{}, with the usual wear and the drive.",
+            row.group.label(),
+            row.hardness.0,
+            row.hardness.1,
+            if given { "" } else { " (no hardness given)" }
+        ),
+        range: SHARP_TO_WORN,
+        lines: vec![
+            "Pm = Kp C Q W / E".into(),
+            format!(
+                "Pm = {} hp per in\u{b3}/min \u{d7} {} \u{d7} {} in\u{b3}/min \u{d7} {} / {} = {}",
+                decimal(kp, &NUMBER, 2),
+                decimal(c, &NUMBER, 3),
+                decimal(q, &NUMBER, 4),
+                decimal(w, &NUMBER, 3),
+                decimal(efficiency.fraction(), &NUMBER, 3),
+                horsepower(inp, nominal)
+            ),
+        ],
+        source: &UNIT_POWER,
+    })
+}
+
+/// By the energy of its kind of metal.
+fn coarse(inp: &Inputs, row: &SpecificEnergyRow, removal: RemovalRate) -> Load {
+    let of = |u: f64| Power::from_watts(u * removal.mm3_per_min() / 60.0);
+    let (low, high) = (of(row.w_s_per_mm3.0), of(row.w_s_per_mm3.1));
+    Load {
+        low,
+        nominal: (low + high) / 2.0,
+        high,
+        motor: Power::ZERO,
+        entered: false,
+        says: format!(
+            "Middle of a wide range for all {}, for the order of magnitude only; the drive is in it.",
+            row.material.replace("aluminium", "aluminum")
+        ),
+        range: "the range of the table for all metals of the kind",
+        lines: vec![
+            "Pm = u Q / 60".into(),
+            format!(
+                "Pm = {} to {} W\u{b7}s/mm\u{b3} \u{d7} {} mm\u{b3}/min / 60 = {} to {}",
+                decimal(row.w_s_per_mm3.0, &NUMBER, 1),
+                decimal(row.w_s_per_mm3.1, &NUMBER, 1),
+                decimal(removal.mm3_per_min(), &NUMBER, 0),
+                inp.show_to(low, 3, 3),
+                inp.show_to(high, 3, 3)
+            ),
+        ],
+        source: &COARSE_ENERGY,
     }
 }
 
@@ -149,10 +168,14 @@ pub(super) fn tell(a: &mut Answer, load: &Load) {
         .band(load.low, load.high, load.range);
     let of = |power: Power| Share::from_fraction(power / load.motor);
     a.line("share", of(load.nominal))
-        .says("Of the motor in this entry.")
+        .says(if load.entered {
+            "Of your motor."
+        } else {
+            "Of a typical motor; enter yours."
+        })
         .band(of(load.low), of(load.high), load.range);
     a.work(|w| w.step("Power from the motor", &load.lines, load.source));
-    if load.range.starts_with("sharp") {
+    if load.range == SHARP_TO_WORN {
         a.source(&POWER_FACTORS);
     }
 }

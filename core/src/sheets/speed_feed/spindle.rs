@@ -58,7 +58,7 @@ pub(super) struct Spindle {
     pub held: Held,
     /// What is left to a drill in a deep hole.
     pub deep: f64,
-    /// Whose speeds they are.
+    /// Whose speeds they are: nobody's own where none were entered.
     pub machine: &'static str,
 }
 
@@ -128,12 +128,17 @@ pub(super) fn spindle(inp: &Inputs, cut: &Cut) -> Result<Spindle, Stop> {
             "give your own cutting speed below, or choose another cutter material",
         ));
     };
-    let (list, machine) = if cut.is_one_of(MILL) {
-        ("steps", "mill")
+    let (list, typical, entered) = if cut.is_one_of(MILL) {
+        ("steps", "a typical mill", "your mill")
     } else if cut.is_one_of(HOLE) {
-        ("press-steps", "drill press")
+        ("press-steps", "a typical drill press", "your drill press")
     } else {
-        ("lathe-steps", "lathe")
+        ("lathe-steps", "a typical lathe", "your lathe")
+    };
+    let machine = if inp.is_entered(list) {
+        entered
+    } else {
+        typical
     };
     let chosen = choose_step(inp, list, "diameter", start, d)?;
     let steps: Vec<RotationalSpeed> = inp.list(list);

@@ -52,7 +52,6 @@ pub(super) fn spindle(a: &mut Answer, cut: &Cut, s: &Spindle) {
                 Value::of(speed),
                 Value::words(place(s, row.step, row.difference, cut)),
             ])
-            .owned(true)
             .chosen(row.step == s.step);
     }
     if let Some(aim) = &s.aim {
@@ -102,7 +101,6 @@ pub(super) fn milled(a: &mut Answer, cut: &Cut, m: &Milled) {
                 Value::of(chip).places(5, 4),
                 Value::words(place),
             ])
-            .owned(true)
             .chosen(row.step == m.feed);
     }
 }
