@@ -140,7 +140,7 @@ fn the_smaller_number_of_a_range_stands_first() {
         .output()
         .unwrap();
     let text = String::from_utf8(out.stdout).unwrap();
-    assert!(text.contains("19.00 tpi to 21.00 tpi"), "{text}");
+    assert!(text.contains("19.00 to 21.00 tpi"), "{text}");
     assert!(text.contains("19 to 21, measured"), "{text}");
 }
 

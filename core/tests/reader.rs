@@ -580,7 +580,7 @@ fn printed_results_read_back() {
         let last = libm::pow(10.0, -f64::from(value.decimals(system)));
         // derived loads and torques are printed to three figures
         let size = unit.from_base(base).abs();
-        let room = if size > 999.0 {
+        let room = if size > 999.0 || matches!(kind, Kind::Force | Kind::Stress) {
             (0.5 * last).max(0.005 * size)
         } else {
             0.5 * last

@@ -32,7 +32,7 @@ fn the_working_comes_out() {
     println!("{held} hold, {unread} are no arithmetic");
     // those of these lines that are known to be short of a factor are being mended
     assert!(
-        wrong.len() <= 24,
+        wrong.is_empty(),
         "{} lines:\n{}",
         wrong.len(),
         wrong.into_iter().collect::<Vec<_>>().join("\n")

@@ -103,6 +103,10 @@ pub fn turn(inputs: &Inputs, field: &str, result: &str, wanted: f64) -> Option<T
     };
     let mut samples: Vec<Sample> = Vec::new();
     let counts = search.counts;
+    // a result may show more decimals where it is small: those at the entry hold
+    if let Some(own) = own {
+        let _ = search.at(own);
+    }
     for places in [places::few, places::all] {
         for x in places(low, high, own, counts) {
             if !samples.iter().any(|sample| sample.0 == x) {

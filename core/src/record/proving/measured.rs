@@ -142,9 +142,7 @@ fn is_timing(text: &str) -> bool {
     let Some((over, under)) = text.trim().split_once('/') else {
         return false;
     };
-    is_figures(text)
-        && !over.trim().contains(' ')
-        && !matches!(under.trim(), "2" | "4" | "8" | "16")
+    is_figures(text) && !over.trim().contains(' ') && !matches!(under.trim(), "2" | "4" | "8")
 }
 
 /// The cure with the figures that were typed.
