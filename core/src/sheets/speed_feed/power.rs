@@ -163,7 +163,6 @@ pub(super) fn tell(a: &mut Answer, load: &Load) {
         2
     };
     a.line("motor-need", load.nominal)
-        .places(places, places)
         .says(load.says.clone())
         .band(load.low, load.high, load.range);
     let of = |power: Power| Share::from_fraction(power / load.motor);
