@@ -157,11 +157,6 @@ fn horsepower(inp: &Inputs, power: Power) -> String {
 }
 
 pub(super) fn tell(a: &mut Answer, load: &Load) {
-    let places = if load.nominal.horsepower() < 0.1 {
-        3
-    } else {
-        2
-    };
     a.line("motor-need", load.nominal)
         .says(load.says.clone())
         .band(load.low, load.high, load.range);
