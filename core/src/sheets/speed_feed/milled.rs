@@ -6,7 +6,7 @@ use super::milling::{Lies, Milled, Set, is_end_mill};
 use crate::cutting::sources::*;
 use crate::cutting::{THINNING_MOST, feed_per_turn};
 use crate::quantity::units::*;
-use crate::quantity::{FeedPerTooth, Number, decimal};
+use crate::quantity::{Number, decimal};
 use crate::sheet::*;
 use crate::standards::cutting_speeds::CutterMaterial;
 
@@ -16,7 +16,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
         .says("Against the feeds that the sources give, and against the limit where an edge rubs.");
     aim(a, cut, m);
     a.line("chip", m.chip)
-        .places(fine(m.chip).0, fine(m.chip).1)
+        .places(fine(cut).0, fine(cut).1)
         .says("If every tooth cuts alike; with run-out some take more.");
     a.line("chip-max", m.thickest).says("The thickest point: 2 fz \u{221a}(r \u{2212} r\u{b2}), r = radial depth / diameter; fz from half the diameter up.");
     if let Some(mean) = m.mean {
@@ -55,17 +55,17 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
         a.line("time", time).places(0, 0).says("Length, approach and extra travel at the feed set; a finishing face cut must run clear, which is extra.");
     }
     if let Some(removal) = m.removal {
-        let small = removal.in3_per_min() < 0.1;
         a.line("removal", removal)
-            .places(if small { 4 } else { 2 }, if small { 2 } else { 1 })
+            .places(3, 2)
             .says("Axial depth \u{d7} radial depth \u{d7} table feed.");
     }
     sources(a, cut, m);
 }
 
-/// Decimals of a feed per tooth: one more below a thou.
-fn fine(chip: FeedPerTooth) -> (u8, u8) {
-    if chip.in_per_tooth() < 0.001 {
+/// Decimals of a feed per tooth: one more for the cutters with fine chips. They hang on the cut alone, so that the figure can be
+/// worked back.
+fn fine(cut: &Cut) -> (u8, u8) {
+    if cut.is_one_of(&["end", "tslot", "dovetail", "saw"]) {
         (5, 4)
     } else {
         (4, 3)
@@ -117,7 +117,7 @@ fn aim(a: &mut Answer, cut: &Cut, m: &Milled) {
         );
     }
     let line = a.line("chip-aim", m.wanted);
-    line.places(fine(m.wanted).0, fine(m.wanted).1).says(says);
+    line.places(fine(cut).0, fine(cut).1).says(says);
     if let Some(band) = m.band {
         line.band(
             band.low.min(m.wanted),

@@ -130,9 +130,8 @@ pub(super) fn tell(a: &mut Answer, cut: &Cut, fed: &Fed) {
         }
     }
     if let Some(removal) = fed.removal {
-        let small = removal.in3_per_min() < 0.1;
         a.line("removal", removal)
-            .places(if small { 4 } else { 2 }, if small { 2 } else { 1 })
+            .places(3, 2)
             .says(if cut.kind == "drill" {
                 "Area of the hole \u{d7} feed."
             } else {

@@ -157,13 +157,7 @@ fn horsepower(inp: &Inputs, power: Power) -> String {
 }
 
 pub(super) fn tell(a: &mut Answer, load: &Load) {
-    let places = if load.nominal.horsepower() < 0.1 {
-        3
-    } else {
-        2
-    };
     a.line("motor-need", load.nominal)
-        .places(places, places)
         .says(load.says.clone())
         .band(load.low, load.high, load.range);
     let of = |power: Power| Share::from_fraction(power / load.motor);
