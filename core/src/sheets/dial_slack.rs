@@ -100,7 +100,13 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
         } else {
             "s = dial"
         };
-        let figures = if reversed {
+        let figures = if short {
+            format!(
+                "{} is less than {}: the table stays",
+                inp.num(dial.abs()),
+                inp.num(slack)
+            )
+        } else if reversed {
             format!(
                 "s = {} \u{2212} {} = {}",
                 inp.num(dial.abs()),
