@@ -254,11 +254,16 @@ pub fn Question(props: &QuestionProps) -> Html {
     };
     let own_pad = *pad == PadMode::Own;
     let rows: usize = form.tables.iter().map(|table| table.rows.len()).sum();
-    let dense = rows + answer.lines.len() + answer.steps.len() > 14;
+    let told = rows + answer.lines.len() + answer.steps.len() + answer.cautions.len();
+    let dense = match told {
+        0..=16 => "",
+        17..=23 => "dense",
+        _ => "dense denser",
+    };
     let spoken = form.spoken_result();
     html! {
         <>
-            <main id="main" tabindex="-1" class={dense.then_some("dense")} {onkeydown}>
+            <main id="main" tabindex="-1" class={dense} {onkeydown}>
                 <h1>{ form.sheet.title }</h1>
                 <>{ for form.notes.iter().map(|note| html! { <p class="note">{ said(&note.text()) }</p> }) }</>
                 if *shop_differs {

@@ -201,7 +201,7 @@ pub(super) fn parts(test: &Test) -> Vec<Part> {
         items: ladder(&test.plate.speeds, test.ladder)
             .into_iter()
             .map(|step| Item {
-                label: if step.ends_with(char::is_numeric) {
+                label: if step.ends_with(|c: char| c.is_ascii_digit()) {
                     format!("At {step} rpm")
                 } else {
                     format!("At {step}")
