@@ -100,3 +100,17 @@ test('links: back, forward and reload keep the entry', async ({ open }) => {
   await appUp(page);
   assert.match(await page.locator('input[data-pad]').first().inputValue(), /^3\/8-16/);
 });
+
+test('links: what a page still had to write is not written into the page that came after it', async ({ open }) => {
+  const { page } = await open();
+  await appUp(page);
+  // within the 200 ms in which the address of the first page is still to be written, with the focus in the page
+  for (const [from, to] of [['#/v1/length', '#/v1/length?length=1//2'], ['#/v1/length?length=1//2', '#/v1/length?length=7/16%20in']]) {
+    await go(page, '#/');
+    await go(page, from);
+    await page.locator('#main').focus();
+    await go(page, to);
+    await page.waitForTimeout(500);
+    assert.equal(await page.evaluate(() => location.hash), to);
+  }
+});

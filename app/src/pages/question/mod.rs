@@ -51,6 +51,7 @@ pub fn Question(props: &QuestionProps) -> Html {
     let call = use_state_eq(|| dom::view() == "call");
     let printing = use_state_eq(|| false);
     let address = use_saving();
+    let visit = *use_memo((), |()| crate::app::visit());
 
     let act = use_callback(form.dispatcher(), |act: Act, dispatcher| {
         dispatcher.dispatch(act);
@@ -58,9 +59,16 @@ pub fn Question(props: &QuestionProps) -> Html {
     {
         let (now, address) = (form.clone(), address.clone());
         use_effect_with(form.clone(), move |_| {
+            // a page that is being left writes into no other page's address
+            if visit != crate::app::visit() {
+                return;
+            }
             // at once for a reload of this tab; the address, which browsers let change only so often, when the keys rest
             storage::put_draft(&Draft::text(&now, &[&shown_address()]));
             address.put(200, move || {
+                if visit != crate::app::visit() {
+                    return;
+                }
                 if let Some(fragment) = now.address() {
                     let before = shown_address();
                     write_address(&fragment);

@@ -12,8 +12,8 @@ use crate::sheet::*;
 /// The shop as a form. It is not in the list of questions.
 pub static SHOP: Sheet = Sheet {
     id: "my-shop",
-    // 2: no general table screw, dial or arbor
-    revision: 2,
+    // 2: no general table screw, dial or arbor; 3: which drills are owned is not said
+    revision: 3,
     title: "My shop",
     question: "What is in the shop?",
     aside: "machines, drills, wrench",
