@@ -78,3 +78,18 @@ test('storage: what was kept comes back, and two tabs agree', async ({ site, ope
   await go(page, '#/shop');
   assert.ok(await page.getByLabel('millimeter', { exact: true }).isChecked());
 });
+
+test('storage: the first thing saved asks the browser to keep it, and About tells its answer', async ({ open }) => {
+  const { page } = await open({ link: exampleOf(sheets[0]), before: (p) => p.addInitScript(() => {
+    window.asked = 0;
+    navigator.storage.persisted = () => Promise.resolve(false);
+    navigator.storage.persist = () => { window.asked += 1; return Promise.resolve(true); };
+  }) });
+  await appUp(page);
+  assert.equal(await page.evaluate(() => window.asked), 0, 'nothing is asked before something is saved');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.waitForFunction(() => document.documentElement.dataset.lasting === 'yes');
+  assert.equal(await page.evaluate(() => window.asked), 1);
+  await go(page, '#/about');
+  await page.getByText('has promised not to clear them').waitFor();
+});
