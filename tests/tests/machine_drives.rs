@@ -239,7 +239,7 @@ fn wrong_steps_and_common_factors() {
     let verdict = a.get("verdict").unwrap();
     assert_eq!(verdict.value.text(System::Inch), "the plate holds");
     assert!(
-        verdict.says.contains("whole tooth numbers"),
+        verdict.says.contains("whole teeth"),
         "{}",
         verdict.says
     );

@@ -87,7 +87,7 @@ impl Form {
                     .find(|field| field.fault.is_some())
                     .map(|field| name(field.id));
                 format!(
-                    "Look at {}",
+                    "Check {}",
                     wrong.unwrap_or_else(|| "the entry".to_owned())
                 )
             }

@@ -105,7 +105,7 @@ pub fn tell_line(inputs: &Inputs, line: &Line, one: &LineSpread, main: bool) -> 
             });
             format!("it jumps inside the \u{b1}{at}: no range")
         }
-        Moves::Wrapping => "it wraps round or turns back inside the \u{b1}: no range".to_owned(),
+        Moves::Wrapping => "it wraps around or turns back inside the \u{b1}: no range".to_owned(),
     })
 }
 

@@ -27,7 +27,7 @@ static TWIST: Source = Source::read(
 );
 static KEYED: Source = Source::from_memory(
     "ASME code for transmission shafting, 1927",
-    "8,000 psi of shear for plain steel, a quarter less with a keyway",
+    "8000 psi of shear for plain steel, a quarter less with a keyway",
 );
 /// Customary shear of a keyed shaft of plain steel.
 const MOST_SHEAR: Stress = Stress::from_psi(6000.0);

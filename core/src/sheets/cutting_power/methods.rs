@@ -27,13 +27,13 @@ static KIENZLE_VICTOR: Source = Source::from_memory(
 );
 pub(super) static ENERGY: Source = Source::from_memory(
     "Kalpakjian, Manufacturing Engineering and Technology",
-    "approximate specific energy at the motor, 80 % efficiency",
+    "approximate specific energy at the motor, 80% efficiency",
 );
 static KIENZLE_RANGE: Source = Source::from_memory(
     "Textbooks of metal cutting",
     "Kienzle's formula for chips of 0.05 to 2.5 mm",
 );
-static SPREAD: Source = Source::practice("kc1.1 tables of different authors differ by 10 to 30 %");
+static SPREAD: Source = Source::practice("kc1.1 tables of different authors differ by 10 to 30%");
 
 static DRILLING: Source = Source::read(
     "Machinery's Handbook, 31st ed.",
@@ -233,7 +233,7 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
                     inp.show_to(chip.thickness, 5, 4),
                     chip.thickness_says
                 ),
-                "kc = kc1.1 / h^mc, h in mm; Pc = kc Q / 60,000, Q in mm\u{b3}/min".into(),
+                "kc = kc1.1 / h^mc, h in mm; Pc = kc Q / 60000, Q in mm\u{b3}/min".into(),
                 format!(
                     "kc = {} / {}^{} = {} N/mm\u{b2}",
                     decimal(kc11.mpa(), &NUMBER, 0),
@@ -261,7 +261,7 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
             "kc1.1 and mc of one author: {}; no correction for wear.",
             source.title
         ),
-        range: "30 % either way, as authors differ",
+        range: "30% either way, as authors differ",
         at_motor: false,
     })
 }
@@ -298,7 +298,7 @@ pub(super) fn by_energy(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result<Nee
         low,
         nominal,
         high,
-        says: "Middle of a wide range, for the order of magnitude only; at the cutter: 80 % of it."
+        says: "Middle of a wide range, for the order of magnitude only; at the cutter: 80% of it."
             .into(),
         range: "the range of the table for all metals of the kind",
         at_motor: true,

@@ -99,7 +99,7 @@ pub(super) fn shear(inp: &Inputs, a: &mut Answer, pin: Pin) {
         Pin::Inch(row, _) => {
             let load = row.single_shear();
             a.line("single-shear", load)
-                .says("SINGLE shear, listed: about 130,000 psi at breaking. Use a part of it.");
+                .says("SINGLE shear, listed: about 130000 psi at breaking. Use a part of it.");
             a.line("double-shear", load * 2.0)
                 .says("Twice the single shear.");
             a.source(&super::ASME);

@@ -86,7 +86,7 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
             _ if one.off_common.abs()
                 > LITTLE.max(libm::hypot(one.expanded, check.common_measured)) =>
             {
-                "tooth numbers".into()
+                "whole teeth".into()
             }
             _ => "as the rest".into(),
         };
@@ -114,7 +114,7 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
             );
         }
     }
-    table.note("Off: against the plate. Explained: by measuring, twice the standard uncertainty, about 95 %. Left over: when the common factor is taken out.");
+    table.note("Off: against the plate. Explained: by measuring, twice the standard uncertainty, about 95%. Left over: when the common factor is taken out.");
 }
 
 /// The settings timed as marks of the box, counted from the slowest feed of the plate; none without the whole plate.
@@ -178,6 +178,6 @@ pub fn causes(a: &mut Answer, check: &FeedCheck) {
     ];
     table.row(pulley);
     table.note(
-        "Within 3 %, nearest first; a pulley gives any factor. A place to look, not a proof.",
+        "Within 3%, nearest first; a pulley gives any factor. A place to look, not a proof.",
     );
 }

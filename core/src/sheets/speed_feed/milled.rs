@@ -108,7 +108,7 @@ fn aim(a: &mut Answer, cut: &Cut, m: &Milled) {
         "The lightest of the sources' upper figures.".to_owned()
     };
     if !m.own && m.depth < 1.0 {
-        says += &format!(" {} % of it at this depth.", decimal(m.depth, &PERCENT, 0));
+        says += &format!(" {}% of it at this depth.", decimal(m.depth, &PERCENT, 0));
     }
     if m.raised > 1.0 {
         says += &format!(

@@ -20,7 +20,7 @@ const PARTED: &str = "half of the turning speed, up to the whole (TM 1-420): a l
 const STEPPED: &str =
     "half of the drilling speed at the largest step, up to the whole: thin sheet grabs";
 const BORED: &str =
-    "a quarter of the drilling speed (school list); up to 85 % of it (a tool maker's guide)";
+    "a quarter of the drilling speed (school list); up to 85% of it (a tool maker's guide)";
 const DEEP: &str = "less by a tenth for each diameter of depth from the third on, up to four tenths: the chips have a long way out";
 
 /// What holds the spindle below what the edge bears.
@@ -264,7 +264,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
                 ""
             } + &cut.better.map_or_else(String::new, |(factor, _)| {
                 format!(
-                    ", HSS; fastest raised {} % for this cutter material",
+                    ", HSS; fastest raised {}% for this cutter material",
                     decimal(factor - 1.0, &PERCENT, 0)
                 )
             }),
@@ -278,7 +278,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
     let (rule, formula, percent) = rule_of_thumb(inp);
     if let Ok(thumb) = rule.spindle_speed(s.start, cut.diameter) {
         a.line("rule", thumb)
-            .says(format!("{formula}: {percent} % above the exact figure."));
+            .says(format!("{formula}: {percent}% above the exact figure."));
     }
     if let Some(aim) = &s.aim {
         for row in &aim.band.rows {

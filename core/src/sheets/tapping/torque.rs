@@ -82,7 +82,7 @@ pub(in crate::sheets) fn tell_torque(
             Value::words(source(row.author).title),
         ]);
     }
-    table.note("Each force goes with its own maker's formula. A spiral point takes 60 to 65 %, spiral flutes 70 to 75 % of a hand tap's torque in the first maker's own trial.");
+    table.note("Each force goes with its own maker's formula. A spiral point takes 60 to 65%, spiral flutes 70 to 75% of a hand tap's torque in the first maker's own trial.");
     a.work(|w| {
         for author in [TapAuthor::ByArea, TapAuthor::ByPitch] {
             let Some((row, torque)) = load.rows.iter().find(|(row, _)| row.author == author)

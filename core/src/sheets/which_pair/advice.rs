@@ -167,8 +167,8 @@ pub fn table(a: &mut Answer, boxed: &Boxed, finding: &Finding, next: &Next) {
             "setting",
             "levers",
             "clears if it runs well",
-            "left if bad",
-            "left if well",
+            "causes left if bad",
+            "causes left if well",
         ],
     );
     for (index, trial) in next.trials.iter().take(6).enumerate() {

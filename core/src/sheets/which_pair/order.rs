@@ -165,7 +165,7 @@ fn seated(
     };
     if off > MOST_OFF {
         let says = format!(
-            "these stages miss a value of the plate by {} %, and whole teeth explain 2 to 5 %",
+            "these stages miss a value of the plate by {}%, and whole teeth explain 2 to 5%",
             libm::round(off * 100.0)
         );
         let cure = "check the settings apart, the gears and the plate, or find the stages that give this plate";
