@@ -137,11 +137,15 @@ fn figure_fault(text: &str) -> Option<&'static str> {
         if at(i) == b'-' && at(i + 1) == b' ' && before(i, 1) == b' ' && number(at(i + 2)) {
             return Some("a true minus");
         }
-        let alone = i == 0 || !(before(i, 1).is_ascii_alphanumeric() || b":.{}".contains(&before(i, 1)));
+        let alone =
+            i == 0 || !(before(i, 1).is_ascii_alphanumeric() || b":.{}".contains(&before(i, 1)));
         if at(i) == b'.' && digit(at(i + 1)) && alone {
             return Some("a zero before the point");
         }
-        if text.get(i..).is_some_and(|rest| rest.starts_with("drill #")) {
+        if text
+            .get(i..)
+            .is_some_and(|rest| rest.starts_with("drill #"))
+        {
             return Some("a drill's name: No. 7, letter F");
         }
     }
@@ -196,7 +200,11 @@ fn holds(text: &str, word: &str) -> bool {
 }
 
 /// What a part of code opens: lists of search words and of spellings, which no one sees, and sources.
-const LEFT_OUT: [(&str, char); 3] = [("words: &[", ']'), ("spellings: &[", ']'), ("keys: &[", ']')];
+const LEFT_OUT: [(&str, char); 3] = [
+    ("words: &[", ']'),
+    ("spellings: &[", ']'),
+    ("keys: &[", ']'),
+];
 
 /// The text literals of Rust source; comments, characters, search words and spellings are passed over.
 fn literals(source: &str) -> Vec<Literal> {

@@ -82,13 +82,38 @@ fn what_was_entered_is_yours() {
     let motor = [("motor", "2 hp")];
     let steps = [("press-steps", "100 rpm;300 rpm;900 rpm")];
     for (id, shop, yours, typical) in [
-        ("speed-feed", &[("steps", "60 rpm;200 rpm;600 rpm")][..], "your mill", "a typical mill"),
+        (
+            "speed-feed",
+            &[("steps", "60 rpm;200 rpm;600 rpm")][..],
+            "your mill",
+            "a typical mill",
+        ),
         ("speed-feed", &motor, "your motor", "a typical motor"),
         ("cutting-power", &motor, "your motor", "a typical motor"),
-        ("tapping", &steps, "your drill press", "a typical drill press"),
-        ("feed-per-turn", &[("steps", "60 rpm;200 rpm;600 rpm")], "your mill", "a typical mill"),
-        ("bolt-torque", &[("wrench-high", "90 ft-lb")], "your wrench", "a typical wrench"),
-        ("tap-drill", &[("drills", "fraction")], "your set", "full inch set"),
+        (
+            "tapping",
+            &steps,
+            "your drill press",
+            "a typical drill press",
+        ),
+        (
+            "feed-per-turn",
+            &[("steps", "60 rpm;200 rpm;600 rpm")],
+            "your mill",
+            "a typical mill",
+        ),
+        (
+            "bolt-torque",
+            &[("wrench-high", "90 ft-lb")],
+            "your wrench",
+            "a typical wrench",
+        ),
+        (
+            "tap-drill",
+            &[("drills", "fraction")],
+            "your set",
+            "full inch set",
+        ),
     ] {
         let Some(sheet) = sheets::by_id(id) else {
             unreachable!("{id}");

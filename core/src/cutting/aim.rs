@@ -34,8 +34,7 @@ pub struct SpeedAim {
 }
 
 const SLOWEST: &str = "the slowest of these rows whose source was read: it spares the cutter, and speed is easily added";
-const RECALLED: &str =
-    "the slowest of these rows, all of them from memory: it spares the cutter";
+const RECALLED: &str = "the slowest of these rows, all of them from memory: it spares the cutter";
 const REAMED: &str = "no reaming row for this material: half of the slowest drilling speed, up to two thirds of the fastest";
 const SUNK: &str = "a quarter of the drilling speed, for a countersink or counterbore";
 const CARBON: &str = "no row for carbon-steel cutters: half of the HSS speed";

@@ -207,10 +207,7 @@ pub static WHEEL: &[Field] = &[Field::count("teeth", "Teeth")
     .example("40")];
 /// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
 pub static DRILL_SETS: &[Choice] = &[
-    choice(
-        "usual",
-        "not given: a full inch or metric set",
-    ),
+    choice("usual", "not given: a full inch or metric set"),
     choice("all-inch", "number, letter and fraction to 1/2 in"),
     choice("fraction", "fractions to 1/2 in by 1/64"),
     choice("metric", "metric to 13 mm by 0.1 mm"),

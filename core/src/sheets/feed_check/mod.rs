@@ -84,7 +84,7 @@ static TIMING: &[Field] = &[
         .range(
             1.0,
             36_000.0,
-            "less than a second is too short to time by hand, and ten hours is the most that is taken",
+            "the range of times that are measured by hand",
         )
         .example("30 s"),
     Field::count("turns", "Turns")
