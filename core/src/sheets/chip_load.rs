@@ -100,7 +100,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     };
     let mut a = inp.answer();
     a.line("chip", chip)
-        .says("Table feed / (teeth \u{d7} spindle speed), if every tooth cuts alike.");
+        .says("Table feed / (teeth \u{d7} spindle speed), if every tooth cuts the same.");
     a.line("per-rev", feed_per_rev(chip, teeth))
         .says("What one tooth takes where run-out leaves it alone at work.");
     a.work(|w| {

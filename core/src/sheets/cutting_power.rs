@@ -132,7 +132,7 @@ fn deepest(inp: &Inputs, a: &mut Answer, motor: &Motor, need: &Need) -> Result<(
     a.line("deepest", most(need.nominal))
         .label(label)
         .places(3, 2)
-        .says("In proportion, the rest as it is; tool, arbor and clamping may bear less.")
+        .says("In proportion, the rest as it is; tool, arbor and clamping may stand less.")
         .band(most(need.high), most(need.low), need.range);
     Ok(())
 }

@@ -182,7 +182,7 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
     if inp.choice("how") == "dial" {
         let turn: Option<Length> = inp.opt("dial-turn");
         if found.mm() > MUCH.mm() + 1e-6 && turn.is_none() {
-            a.note("much-backlash", "That is a lot of backlash", "Where zero lies between the two readings, give what the dial shows for a turn. Otherwise the nut needs replacing.");
+            a.note("much-backlash", "That is a lot of backlash", "Where zero lies between the two readings, give the dial reading per turn. Otherwise the nut needs replacing.");
         } else if swapped(other, one, turn) {
             a.note("swapped-readings", "Perhaps the readings are swapped", "Reached from below, the dial should read more than from above. The backlash is the same; look which way you turned.");
         }

@@ -138,7 +138,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.line("factor", Number::of(factor))
         .places(6, 6)
-        .says("Lead of the screw over what the dial shows for a turn.");
+        .says("Lead of the screw over the dial reading per turn.");
     readings(&mut a, table);
     a.work(|w| {
         w.step(

@@ -111,7 +111,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     if let Some(z) = teeth {
         a.line("per-tooth", tooth(turn, z))
-            .says("With all teeth cutting alike.");
+            .says("With all teeth cutting the same.");
     }
     on_plate(inp, &mut a, &steps, speed, own);
     let chip = |turn: FeedPerRev| {

@@ -251,7 +251,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
     a.note(
         "trust-series",
         "Before you trust a series",
-        "Old plates were not always laid out on preferred numbers, and a box with a back gear may hold two series. Time it before you call it wrong.",
+        "Old plates were not always laid out on preferred numbers, and a gearbox with a back gear may hold two series. Time it before you call it wrong.",
     );
     a.source(&BOXES);
     if unit.kind == Kind::RotationalSpeed {

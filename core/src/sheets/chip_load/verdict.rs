@@ -85,8 +85,8 @@ pub(super) fn slot(a: &mut Answer, inp: &Inputs, cut: &Cut) {
         .opt::<Length>("axial")
         .is_some_and(|axial| axial > d * (1.0 + 1e-9))
     {
-        a.stop("deep-slot", "Before you cut this slot", "Deeper than the cutter's diameter in one pass: the chips pack and the cutter breaks. Take half a diameter a pass, one diameter at most.");
+        a.stop("deep-slot", "Before you cut this slot", "Deeper than the cutter's diameter in one pass: the chips pack and the cutter breaks. Take half a diameter per pass, one diameter at most.");
     } else {
-        a.note("full-slot", "In a full slot", "Both sides cut and the chips have no way out: half a diameter deep a pass, one at most, a fifth less speed than beside an edge, and clear the chips.");
+        a.note("full-slot", "In a full slot", "Both sides cut and the chips have no way out: half a diameter deep per pass, one at most, a fifth less speed than beside an edge, and clear the chips.");
     }
 }

@@ -82,7 +82,7 @@ pub(super) fn by_unit_power(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result
         at_wear(wear.high.max(middle))?,
     );
     if carried {
-        a.note("thin-feed", "About so fine a feed", format!("The printed table of feed factors ends at 0.001 in. At {} the factor is carried down by (f/0.012 in)^\u{2212}0.2, an estimate; an edge that rubs asks more.", chip.feed_text(inp)));
+        a.note("thin-feed", "About so fine a feed", format!("The printed table of feed factors ends at 0.001 in. At {} the factor is carried down by (f/0.012 in)^\u{2212}0.2, an estimate; an edge that rubs needs more.", chip.feed_text(inp)));
     }
     a.work(|w| {
         let kp = decimal(row.hp_per_in3_min, &NUMBER, 2);
@@ -192,7 +192,7 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
     }
     let (kc, power) = force_or_volume(inp, chip, kc11, row.mc)?;
     if chip.thickness < LEAST_KIENZLE_CHIP {
-        a.note("thin-chip", "About so thin a chip", format!("kc1.1 holds for chips of about {} and more. Thinner ones, as here, ask more than this figure: the edge is no longer sharp against them.", inp.show_to(LEAST_KIENZLE_CHIP, 3, 2)));
+        a.note("thin-chip", "About so thin a chip", format!("kc1.1 holds for chips of about {} and more. Thinner ones, as here, need more than this figure: the edge is no longer sharp against them.", inp.show_to(LEAST_KIENZLE_CHIP, 3, 2)));
     }
     let source = match row.source {
         SpecificForceSource::Tabellenbuch => &TABELLENBUCH,

@@ -85,13 +85,13 @@ impl Motor {
             a.stop(
                 "over-motor",
                 "Before you take this cut",
-                format!("It asks more than the motor gives: the belt slips or the spindle stalls in the cut. {less}"),
+                format!("It needs more than the motor gives: the belt slips or the spindle stalls in the cut. {less}"),
             );
         } else if self.share(need.high).fraction() > 1.0 {
             a.note(
                 "over-motor-at-high-end",
                 "Before you take this cut",
-                format!("At the high end of the range it asks more than the motor gives. {less}"),
+                format!("At the high end of the range it needs more than the motor gives. {less}"),
             );
         } else {
             a.note(

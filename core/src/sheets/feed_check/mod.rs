@@ -74,7 +74,7 @@ static TIMING: &[Field] = &[
     Field::table_feed("plate", "Plate").example("2 ipm"),
     Field::quantity(
         "travel",
-        "Travel, each turn or run",
+        "Travel, per turn or run",
         Kind::Length,
         &[&INCH, &MM],
     )

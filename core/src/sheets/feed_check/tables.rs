@@ -172,7 +172,7 @@ pub fn causes(a: &mut Answer, check: &FeedCheck) {
         ]);
     }
     let pulley = vec![
-        Value::words("a pulley of another size than was meant, on motor or box"),
+        Value::words("a pulley of another size than was meant, on motor or gearbox"),
         Value::of(Number::of(check.common)),
         Value::of(Share::from_fraction(0.0)).places(1, 1).signed(),
     ];

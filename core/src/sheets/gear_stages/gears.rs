@@ -69,7 +69,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.note(
         "order-gears",
         "Before you order gears",
-        "Measure the center distance of the box first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
+        "Measure the center distance of the gearbox first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
     );
     a.source(&SUM).source(&LIMITS).source(&TRADE);
     Ok(a)

@@ -36,7 +36,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
             field,
             Reason::OutOfRange,
             says,
-            "enter one range of the box alone",
+            "enter one range of the gearbox alone",
         ));
     }
     // a value twice: two settings that round to it
@@ -231,7 +231,7 @@ fn working(inp: &Inputs, a: &mut Answer, best: &Structure, ratio: f64, count: us
 fn chart(best: &Structure) -> Drawing {
     let mut d = Drawing::new(
         format!(
-            "Speed chart of {}: a line a shaft, a ray a gear pair",
+            "Speed chart of {}: one line per shaft, one ray per gear pair",
             name(&best.groups)
         ),
         false,

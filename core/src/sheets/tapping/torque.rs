@@ -166,9 +166,9 @@ pub(super) fn by_spindle(inp: &Inputs, a: &mut Answer, load: &TapLoad, step: Rot
         .says("Power at the tap / drive efficiency / motor.")
         .band(share(load.low), share(load.high), "by the torque's range");
     if share(load.nominal).fraction() > 1.0 {
-        a.stop("over-motor", "Before you tap by power", "A sharp tap asks more than the motor gives at this speed: the spindle stalls with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
+        a.stop("over-motor", "Before you tap by power", "A sharp tap needs more than the motor gives at this speed: the spindle stalls with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
     } else if share(load.high).fraction() > 1.0 {
-        a.note("over-motor-at-high-end", "Before you tap by power", "At the high end of the range a sharp tap asks more than the motor gives: the spindle may stall with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
+        a.note("over-motor-at-high-end", "Before you tap by power", "At the high end of the range a sharp tap needs more than the motor gives: the spindle may stall with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
     }
 }
 

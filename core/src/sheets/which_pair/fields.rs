@@ -65,7 +65,7 @@ pub static FIELDS: &[Field] = &[
         .hint("All of them, in any order; twice where two settings show one value.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE)
         .when(&[when("plate", &["speeds"])]),
-    Field::rows("stages", "Stages of the box", STAGES, 1, 5)
+    Field::rows("stages", "Stages of the gearbox", STAGES, 1, 5)
         .example("5~2;2~1")
         .hint("A row a lever or cluster, A first: how many positions it has, position 1 the slowest, and how many settings of the plate one position moves, or its gears."),
     Field::rows("marks", "How each setting runs", MARKS, 0, 72)

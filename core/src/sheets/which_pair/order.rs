@@ -24,7 +24,7 @@ pub struct Order {
 }
 
 fn refuse(fault: &BoxFault) -> Stop {
-    let cure = "enter one range of the box alone";
+    let cure = "enter one range of the gearbox alone";
     Stop::fault("stages", Reason::OutOfRange, fault.to_string(), cure)
 }
 
