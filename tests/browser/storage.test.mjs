@@ -24,7 +24,7 @@ test('storage: refused', async ({ open }) => {
     Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });
   }) });
   await appUp(page);
-  for (const [where, text] of Object.entries(await work(page))) assert.match(text, /keeps nothing for this page/, where);
+  for (const [where, text] of Object.entries(await work(page))) assert.match(text, /stores nothing for this page/, where);
 });
 
 test('storage: full', async ({ open }) => {

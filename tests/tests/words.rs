@@ -107,6 +107,20 @@ fn figures_are_written_one_way() {
     }
 }
 
+/// A label inside a sentence goes through `lowered`: else Brinell, Young and Kd lose their capitals.
+#[test]
+fn names_keep_their_capitals_inside_a_sentence() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
+    for room in ["core/src", "app/src", "cli/src"] {
+        for file in rust_files(&root.join(room)) {
+            let source = fs::read_to_string(&file).unwrap();
+            for lower in ["label.to_ascii_lowercase", "label.to_lowercase"] {
+                assert!(!source.contains(lower), "{}: {lower}", file.display());
+            }
+        }
+    }
+}
+
 /// What is wrong with the figures of a text, the first of it.
 fn figure_fault(text: &str) -> Option<&'static str> {
     let b = text.as_bytes();

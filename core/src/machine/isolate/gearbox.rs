@@ -25,7 +25,10 @@ impl core::fmt::Display for BoxFault {
             Self::Empty => f.write_str(
                 "a gearbox needs at least one stage, and each stage at least one alternative",
             ),
-            Self::Stages(n) => write!(f, "this gearbox has {n} stages; the search takes {MOST_STAGES}"),
+            Self::Stages(n) => write!(
+                f,
+                "this gearbox has {n} stages; the search takes {MOST_STAGES}"
+            ),
             Self::Settings(n) => write!(
                 f,
                 "this gearbox has {n} settings; the search takes {MOST_SETTINGS}"
