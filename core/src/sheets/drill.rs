@@ -69,7 +69,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     line.says("Nominal. A drill cuts a little over its size.");
     a.words("name", drill.name());
-    let near = a.table("near", "Drills beside it", &["drill", "size", "off"]);
+    let near = a.table("near", "Nearest drills", &["drill", "size", "off"]);
     for one in drills::nearest(drill.diameter, 9) {
         near.row(vec![
             Value::words(one.name()),

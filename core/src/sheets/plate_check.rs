@@ -92,7 +92,7 @@ static SPEEDS: Source = Source::read(
     "table; connected with ISO 229",
 );
 static BOXES: Source =
-    Source::practice("Whole teeth move a speed or feed of a gearbox by 2 to 5%");
+    Source::practice("Rounding to whole teeth moves a speed or feed of a gearbox by 2 to 5%");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     match (inp.choice("of"), inp.choice("feed-follows")) {

@@ -242,7 +242,7 @@ fn clamp_line(inp: &Inputs, case: &Case, a: &mut Answer) -> Force {
     line.band(
         low,
         high,
-        format!("± {}%, {} ({})", plain(s.percent, 1), s.method, s.source),
+        format!("±{}%, {} ({})", plain(s.percent, 1), s.method, s.source),
     );
     high
 }

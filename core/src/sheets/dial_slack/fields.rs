@@ -111,7 +111,7 @@ pub(super) static RESULTS: &[Res] = &[
         "Still to turn before the table moves",
         Kind::Length,
     ),
-    Res::of("set-to", "Dial for the full move", Kind::Length),
+    Res::of("set-to", "Turn the dial to", Kind::Length),
     Res::of("slack-found", "Backlash", Kind::Length).wraps(),
     Res::words("verdict", "Direction of feed"),
     Res::of(

@@ -101,7 +101,7 @@ static WATCH: Source = Source::read(
     "Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110",
     "abstract",
 );
-static TEETH: Source = Source::practice("Whole teeth move a feed of a gearbox by 2 to 5%");
+static TEETH: Source = Source::practice("Rounding to whole teeth moves a feed of a gearbox by 2 to 5%");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
