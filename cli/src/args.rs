@@ -11,7 +11,7 @@ Benchslate in a terminal
       --json          the answer as JSON; faults as JSON on standard error
       --units in|mm   system of units for results and bare numbers
       --shop FILE     a my-shop file, for a calculation that is started here by its id
-  benchslate --lines                         one link a line from standard input, one JSON object a line out, each
+  benchslate --lines                         one link per line from standard input, one JSON object per line out, each
                                              as soon as the input waits; a blank or unreadable line gives its fault
   benchslate sheets [--json]                 every calculation with its fields and results
 

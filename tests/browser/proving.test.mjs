@@ -171,5 +171,5 @@ test('shop: two mills, one in use, and a question is figured with the one that i
   await go(page, link);
   await page.getByRole('radio', { name: 'Bench mill' }).waitFor();
   assert.ok(await page.getByRole('radio', { name: 'Bench mill' }).isChecked());
-  assert.equal(await page.getByText('Figured with the sender’s shop.').count(), 0);
+  assert.equal(await page.getByText('Figured with the shop in the link.').count(), 0);
 });

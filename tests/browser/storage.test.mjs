@@ -24,7 +24,7 @@ test('storage: refused', async ({ open }) => {
     Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });
   }) });
   await appUp(page);
-  for (const [where, text] of Object.entries(await work(page))) assert.match(text, /keeps nothing for this page/, where);
+  for (const [where, text] of Object.entries(await work(page))) assert.match(text, /stores nothing for this page/, where);
 });
 
 test('storage: full', async ({ open }) => {
@@ -54,7 +54,7 @@ for (const [what, texts, words] of [
     assert.deepEqual(await left(), texts, 'nothing is written over');
     // Only the user starts afresh, and what stood there is put aside.
     await go(page, '#/kept');
-    await page.getByRole('button', { name: 'Start afresh' }).click();
+    await page.getByRole('button', { name: 'Start over' }).click();
     await page.locator('.notice').waitFor({ state: 'detached' });
     assert.equal(await page.evaluate(() => localStorage.getItem('benchslate.kept.unread')), texts.kept);
     assert.equal(await page.locator('.kept a.ask').count(), 1);

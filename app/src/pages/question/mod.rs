@@ -333,7 +333,7 @@ fn shop_words(form: &Form) -> &'static str {
     if dom::opened_from() == "saved" {
         "Figured with the shop as it was when this was saved."
     } else if form.carries_shop() {
-        "Figured with the sender\u{2019}s shop."
+        "Figured with the shop in the link."
     } else if form.presets_count() {
         "Figured with typical values, not with your shop."
     } else {
