@@ -1,6 +1,7 @@
 //! Checks of Benchslate against outside sources. Each check names its source beside the figure.
 
 pub mod cases;
+pub mod cautions;
 pub mod golden;
 pub mod judgement;
 pub mod parity;

@@ -44,33 +44,12 @@ pub fn common_ratio(values: &[f64]) -> Option<f64> {
         .then(|| libm::pow(last / first, 1.0 / (values.len() - 1) as f64))
 }
 
-/// How many steps of the series a measured value lies off its plate: log(measured ÷ plate) ÷ log(ratio), rounded. The spacing
-/// of a stage points at its lever. Nothing where a figure is not above 0 or the ratio is 1.
-pub fn steps_off(measured_over_plate: f64, ratio: f64) -> Option<i32> {
-    let steps = libm::log(measured_over_plate) / libm::log(ratio);
-    (steps.is_finite() && steps.abs() < 1000.0).then(|| libm::round(steps) as i32)
-}
-
 /// How far apart the ends of a stage lie: ratio^(spacing × (pairs − 1)). Customary limits: 8 for speeds, 14 for feeds.
 pub fn group_range(group: Group, ratio: f64) -> f64 {
     libm::pow(
         ratio,
         (group.spacing * group.pairs.saturating_sub(1)) as f64,
     )
-}
-
-/// In how many orders the factors of a structure can be written, and how many orders of the spacings each has: (m! ÷ q!, m!).
-pub fn variants(factors: &[usize]) -> (usize, usize) {
-    let factorial = |n: usize| (1..=n).product::<usize>();
-    let all = factorial(factors.len().min(MOST_STAGES));
-    let mut kinds = factors.to_vec();
-    crate::order::sort(&mut kinds);
-    kinds.dedup();
-    let same: usize = kinds
-        .iter()
-        .map(|kind| factorial(factors.iter().filter(|own| *own == kind).count()))
-        .product();
-    (all / same.max(1), all)
 }
 
 /// How many steps each setting of a structure lies above the first, sorted: equal ones are settings that coincide.

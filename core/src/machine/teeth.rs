@@ -195,39 +195,18 @@ pub struct NearPair {
     pub off: f64,
 }
 
-/// Pairs of this tooth sum, nearest to the wanted ratio first; none with fewer teeth than `least`. Nearest by the ratio as
-/// written: the two ways round may differ on a close second.
+/// The pair of this tooth sum nearest to the wanted ratio, with no fewer teeth than `least`: one of the two whole numbers
+/// beside the exact driver. Nearest by the ratio as written: the two ways round may differ on a close second. Nothing for
+/// a ratio that is not above 0, or a sum too small for two such gears.
 ///
 /// On fixed shafts of one module z1 + z2 is the same for each pair of a stage. With mixed modules it is module × sum.
 /// Source: tooth sum rule of machine tool design texts.
 ///
 /// ```
-/// use benchslate_core::machine::teeth::{Sense, pairs_of_sum};
-/// let near = pairs_of_sum(72, 0.5, Sense::DriverOverDriven, 12);
-/// assert_eq!(near[0].pair.to_string(), "24/48");
+/// use benchslate_core::machine::teeth::{Sense, nearest_of_sum};
+/// let near = nearest_of_sum(72, 0.5, Sense::DriverOverDriven, 12).unwrap();
+/// assert_eq!(near.pair.to_string(), "24/48");
 /// ```
-pub fn pairs_of_sum(sum: u32, wanted: f64, sense: Sense, least: u32) -> Vec<NearPair> {
-    let least = least.max(1);
-    if !(wanted > 0.0 && wanted.is_finite()) || sum > 2 * MOST_TEETH || sum < 2 * least {
-        return Vec::new();
-    }
-    let mut found: Vec<NearPair> = (least..=sum - least)
-        .filter_map(|driver| {
-            let pair = Pair {
-                driver,
-                driven: sum - driver,
-            };
-            Some(NearPair {
-                pair,
-                off: sense.of(pair)? / wanted - 1.0,
-            })
-        })
-        .collect();
-    crate::order::sort_by(&mut found, |a, b| a.off.abs().total_cmp(&b.off.abs()));
-    found
-}
-
-/// The nearest pair of this tooth sum, as the first of [`pairs_of_sum`]: one of the two whole numbers beside the exact driver.
 pub fn nearest_of_sum(sum: u32, wanted: f64, sense: Sense, least: u32) -> Option<NearPair> {
     let least = least.max(1);
     if !(wanted > 0.0 && wanted.is_finite()) || sum > 2 * MOST_TEETH || sum < 2 * least {

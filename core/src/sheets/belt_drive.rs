@@ -184,12 +184,13 @@ fn first_pair(
         a.line("wrap", found.wrap)
             .places(0, 0)
             .says("Of 360\u{b0}.");
-        if found.wrap < Angle::from_degrees(LEAST_WRAP) {
+        // a last bit is no step past the limit
+        if found.wrap < Angle::from_degrees(LEAST_WRAP * (1.0 - 1e-9)) {
             a.note("little-wrap", "Little wrap", "Under 120\u{b0} on the smaller pulley the belt slips early: move the shafts apart, or put an idler on the slack side.");
             a.source(&WRAP);
         }
     }
-    if speed > RIM_LIMIT {
+    if speed > RIM_LIMIT * (1.0 + 1e-9) {
         a.stop("fast-rim", "Before you run this fast", format!("The belt runs at {}, past {} that cast iron pulleys stand: a rim can burst. Smaller pulleys, or pulleys rated for it.", belt_speed_text(inp, speed), belt_speed_text(inp, RIM_LIMIT)));
         a.source(&RIM);
     }

@@ -86,7 +86,9 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
     };
     a.line("true-move", found.table).signed().says(says);
     a.line("lost", found.lost).says("Once at each reversal.");
-    if found.still > Length::ZERO {
+    // a last bit is no backlash left
+    let short = found.still > Length::from_um(0.001);
+    if short {
         a.line("still", found.still)
             .says("The dial move is shorter than the backlash: the table has not moved.");
     }
@@ -98,7 +100,13 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
         } else {
             "s = dial"
         };
-        let figures = if reversed {
+        let figures = if short {
+            format!(
+                "{} is less than {}: the table stays",
+                inp.num(dial.abs()),
+                inp.num(slack)
+            )
+        } else if reversed {
             format!(
                 "s = {} \u{2212} {} = {}",
                 inp.num(dial.abs()),
@@ -111,7 +119,7 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
         w.step("Table's move", &[formula.into(), figures], &LOST);
     });
     a.draw(|| draw(inp, dial, found));
-    if found.still > Length::ZERO {
+    if short {
         a.note("move-shorter", "The move is shorter than the backlash", "Turn on past the backlash, or come to the place from the other side. Until then the table stays where it is, and nothing but the gibs holds it there.");
     }
     a.note("one-side", "At each setting", "Go back past the place by half a turn and come up to it from the same side every time; then the backlash does not count.");
@@ -208,7 +216,8 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
     let (slack, chip): (Length, FeedPerTooth) = (inp.get("slack")?, inp.get("chip")?);
     let climb = inp.choice("cut") == "climb";
     let plain = inp.choice("nut") != "taken-up";
-    if climb && slack > CLIMB_LIMIT {
+    // a last bit is no step past the limit
+    if climb && slack > CLIMB_LIMIT * (1.0 + 1e-9) {
         let (reason, cure) = if plain {
             (
                 "on a climb cut the cutter pulls the table ahead through the backlash, and one tooth takes it all: work torn out, arbor bent, teeth broken",

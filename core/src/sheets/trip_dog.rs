@@ -189,7 +189,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     a.draw(|| draw(inp, past, wanted, found));
     a.stop("trust-trip", "Before you trust a trip", "Try it first with the feed at its slowest and by hand, then at each feed, both ways. At rapid it runs on farthest: never take a trip dog for a guard.");
-    if past > LONG {
+    // a last bit is no step past the limit
+    if past > LONG * (1.0 + 1e-9) {
         a.note(
             "long-overrun",
             "So long an overrun",

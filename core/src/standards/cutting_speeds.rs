@@ -280,7 +280,7 @@ pub(crate) fn rows_of(material: Material) -> Vec<SpeedRow> {
     rows
 }
 
-/// Every row of the speed tables.
+/// Every row of the speed tables. Library only: the sheets read the rows of one material; the checks hold each against its page.
 pub fn all_speed_rows() -> impl Iterator<Item = SpeedRow> {
     let mut rows = Vec::new();
     each(&mut |row| rows.push(row));

@@ -50,6 +50,8 @@ const fn is_ordinary((from, to): (u16, u16)) -> bool {
 /// nothing stands in above the hardest. Without a hardness, rows for metal harder than [`ORDINARY_HARDNESS_HB`] fall out,
 /// unless there are no others; a broad row that begins with ordinary metal counts.
 ///
+/// Library only: the sheets read the rows of a material once and ask for its bands among them.
+///
 /// ```
 /// use benchslate_core::standards::cutting_speeds::*;
 /// let of = |hb| speed_band(Material::MildSteel, Operation::Drilling, CutterMaterial::HighSpeedSteel, hb);

@@ -34,7 +34,6 @@ pub mod metric_tolerances;
 pub mod nut_factors;
 pub mod preferred_numbers;
 pub mod preload_scatter;
-pub mod speed_series;
 pub mod tap_forces;
 pub mod taper_pins;
 pub mod thread_friction;

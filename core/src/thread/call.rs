@@ -157,14 +157,6 @@ impl ThreadCall {
         )
     }
 
-    /// The same thread with another class.
-    pub const fn with_class(self, class: ThreadClass) -> Self {
-        Self {
-            class: Some(class),
-            ..self
-        }
-    }
-
     /// A thread of the Unified standard series with this major diameter and count, if there is one.
     pub fn unified(major: Length, tpi: f64) -> Option<Self> {
         let size = unified::of_major(major)?;

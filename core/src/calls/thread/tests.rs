@@ -10,7 +10,10 @@ fn every_thread_reads_back_to_itself() {
         assert_eq!(read(&thread.to_string()).as_ref(), Ok(&thread));
         for class in ThreadClass::ALL {
             if class.is_metric() == thread.series.is_metric() {
-                let with = thread.with_class(class);
+                let with = ThreadCall {
+                    class: Some(class),
+                    ..thread
+                };
                 assert_eq!(read(&with.to_string()).as_ref(), Ok(&with));
             }
         }

@@ -1,19 +1,4 @@
-//! What does a gear pair sound like? Its mesh frequency, and how soon the same two teeth meet again.
-
-use crate::quantity::RotationalSpeed;
-
-/// How often the teeth of a gear mesh, times a second: n z / 60. Any speed and number of teeth.
-///
-/// A steady growl at this frequency is the whole gear; a bump once a turn, n / 60, is one tooth. Source: common practice.
-///
-/// ```
-/// use benchslate_core::machine::isolate::mesh_hz;
-/// use benchslate_core::quantity::RotationalSpeed;
-/// assert!((mesh_hz(RotationalSpeed::from_rpm(600.0), 20) - 200.0).abs() < 1e-9);
-/// ```
-pub fn mesh_hz(speed: RotationalSpeed, teeth: u32) -> f64 {
-    speed.rpm() * f64::from(teeth) / 60.0
-}
+//! How soon do the same two teeth of a gear pair meet again?
 
 /// After how many turns of the first and of the second gear the same two teeth meet again: lcm ÷ teeth. Nothing for a gear
 /// without teeth.

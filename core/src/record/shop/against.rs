@@ -51,19 +51,6 @@ impl Shop {
             }
         })
     }
-    /// Writes this shop's texts into the fields that do not apply yet and are empty, so that it is used whichever choice
-    /// brings them up. An entry that was figured with another shop stays as it is: there this shop has no say.
-    pub fn stand_by(&self, sheet: &'static Sheet, entry: &mut Entry) {
-        if self.differs(sheet, entry) {
-            return;
-        }
-        let start = self.standing(sheet, entry).start(sheet);
-        for (field, here) in sheet.fields.iter().zip(applying(sheet, entry)) {
-            if let (false, None, Some(text)) = (here, entry.get(field.id), start.get(field.id)) {
-                entry.set(field.id, text);
-            }
-        }
-    }
     /// Puts another shop's texts in place of this one's: what this one typed in goes, also where the other says nothing.
     pub fn give_way(&self, to: &Self, sheet: &'static Sheet, entry: &mut Entry) {
         let mine = evaluate(&SHOP, &self.entry());

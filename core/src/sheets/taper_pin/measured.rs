@@ -67,7 +67,8 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
         });
     }
     let worst = best.worst();
-    if worst > ENDS_AGREE {
+    // a last bit is no step past the limit
+    if worst > ENDS_AGREE * (1.0 + 1e-9) {
         a.note(
             "ends-off",
             "Before you order by this number",

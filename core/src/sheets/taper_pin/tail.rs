@@ -295,9 +295,11 @@ fn weak_shaft(inp: &Inputs, a: &mut Answer, middle: Length) {
         return;
     };
     let share = Share::from_fraction(middle / shaft);
-    if share > HALF {
+    // a last bit is no step past a limit
+    let over = |limit: Share| share.fraction() > limit.fraction() * (1.0 + 1e-9);
+    if over(HALF) {
         a.stop("shaft-cut-through", "Before you drill the shaft", format!("The hole takes {} of the shaft: too large, little of it is left to carry the load. Take a smaller pin: a quarter to a third of the shaft is usual.", inp.show(share)));
-    } else if share > THIRD {
+    } else if over(THIRD) {
         a.note("shaft-weak", "Before you drill the shaft", format!("The hole takes {} of the shaft, over the usual third: it leaves the shaft weak. Take a smaller pin where you can.", inp.show(share)));
     }
 }
