@@ -27,6 +27,8 @@ thread_local! {
     static SHOWN: RefCell<String> = const { RefCell::new(String::new()) };
     /// The fragment of a link that was tapped within the app, and from where.
     static COMING: RefCell<Option<(String, &'static str)>> = const { RefCell::new(None) };
+    /// Counts navigations: what a page that was left still had to write is not for the page that came.
+    static VISIT: Cell<u32> = const { Cell::new(0) };
     /// A panel stands over the page, as a history entry of its own: Back closes it.
     static PANEL: Cell<bool> = const { Cell::new(false) };
 }
@@ -87,6 +89,11 @@ fn tapped(e: &MouseEvent) {
     }
 }
 
+/// Which navigation the page on screen came by.
+pub fn visit() -> u32 {
+    VISIT.get()
+}
+
 /// Writes the page's own state into the address; no navigation.
 pub fn write_address(fragment: &str) {
     SHOWN.with_borrow_mut(|shown| {
@@ -139,6 +146,7 @@ pub fn App() -> Html {
                     }
                 });
             if !same {
+                VISIT.set(VISIT.get().wrapping_add(1));
                 place.set(Place {
                     route: Route::read(&fragment),
                     visit: place.visit.wrapping_add(1),

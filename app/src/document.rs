@@ -203,7 +203,11 @@ pub fn use_document<R: Record + Serialize + DeserializeOwned + 'static>()
             ),
             move |_| {
                 if !std::mem::replace(&mut *first.borrow_mut(), false) {
-                    handle.dispatch(Do::Kept(handle.save(&Browser)));
+                    let kept = handle.save(&Browser);
+                    if kept.is_ok() {
+                        crate::dom::tell("benchslate:saved");
+                    }
+                    handle.dispatch(Do::Kept(kept));
                 }
             },
         );

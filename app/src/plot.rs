@@ -70,7 +70,7 @@ pub fn svg(
         let (px, py) = place(x, y);
         let _ = write!(
             out,
-            "<path class=\"centre\" d=\"M{px} {}V{py}H{}\"/><circle class=\"mark\" cx=\"{px}\" cy=\"{py}\" r=\"5\"/>",
+            "<path class=\"centre\" d=\"M{px} {}V{py}H{}\"/><circle class=\"mark\" cx=\"{px}\" cy=\"{py}\" r=\"5\"/>", // words: a class of the style sheet
             Num(bottom),
             Num(LEFT)
         );

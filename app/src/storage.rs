@@ -20,13 +20,13 @@ impl WriteFault {
     pub fn words(self) -> &'static str {
         match self {
             Self::Refused => {
-                "This browser keeps nothing for this page. It lasts until the page is closed; save it as a file to keep it."
+                "This browser stores nothing for this page. It lasts until the page is closed; save it as a file."
             }
             Self::Full => {
-                "The device has no room left for this. It lasts until the page is closed; save it as a file to keep it."
+                "The device has no room left for this. It lasts until the page is closed; save it as a file."
             }
             Self::Guarded => {
-                "What was kept before could not be read, so it is left untouched. New entries last until the page is closed."
+                "What was saved before could not be read, so it is left untouched. New entries last until the page is closed."
             }
         }
     }
@@ -81,13 +81,13 @@ impl Found {
         match self {
             Self::Nothing | Self::Read => None,
             Self::Refused => Some(
-                "This browser keeps nothing for this page. All works, but what you enter here lasts only until the page is closed.",
+                "This browser stores nothing for this page. All works, but what you enter here lasts only until the page is closed.",
             ),
             Self::Corrupt(_) => Some(
-                "What was kept here could not be read. It is left untouched; save it as a file before starting afresh.",
+                "What was saved here could not be read. It is left untouched; save it as a file before starting over.",
             ),
             Self::Newer(_) => Some(
-                "What was kept here was written by a newer version of Benchslate. It is left untouched; reload to get that version.",
+                "What was saved here was written by a newer version of Benchslate. It is left untouched; reload to get that version.",
             ),
         }
     }

@@ -11,13 +11,17 @@ Benchslate in a terminal
       --json          the answer as JSON; faults as JSON on standard error
       --units in|mm   system of units for results and bare numbers
       --shop FILE     a my-shop file, for a calculation that is started here by its id
-  benchslate --lines                         one link a line from standard input, one JSON object a line out, each
+  benchslate --lines                         one link per line from standard input, one JSON object per line out, each
                                              as soon as the input waits; a blank or unreadable line gives its fault
+  benchslate find <text> [--json]            the questions that a line of text asks, best first, each with its figure
+                                             where it is complete; --units and --shop as above
+  benchslate find --lines                    one text a line from standard input, one JSON object a line out
   benchslate sheets [--json]                 every calculation with its fields and results
 
 Examples
   benchslate length length=7/16
   benchslate '#/v1/length?length=7/16%20in' --json
+  benchslate find 1/4-20 tap drill
 ";
 
 /// Options of a run.
@@ -38,6 +42,8 @@ pub enum Command {
     Help,
     Sheets { json: bool },
     Lines(Options),
+    Find(String, Options),
+    FindLines(Options),
     One(Wanted, Options),
 }
 
@@ -77,6 +83,15 @@ pub fn parse(mut args: impl Iterator<Item = String>) -> Result<Command, String> 
             flag if flag.starts_with("--") => return Err(format!("there is no option {flag}")),
             _ => words.push(arg),
         }
+    }
+    if words.first().is_some_and(|word| word == "find") {
+        let text = words.split_off(1).join(" ");
+        return match (lines, text.is_empty()) {
+            (true, true) => Ok(Command::FindLines(options)),
+            (true, false) => Err("find --lines reads its texts from standard input".to_owned()),
+            (false, true) => Err("find takes a text, as find 1/4-20 tap drill".to_owned()),
+            (false, false) => Ok(Command::Find(text, options)),
+        };
     }
     if lines {
         return Ok(Command::Lines(options));

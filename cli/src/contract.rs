@@ -74,7 +74,7 @@ fn field(field: &Field) -> Value {
                 .collect();
             ("Choice".into(), json!({ "choices": choices }))
         }
-        FieldKind::Call(call) => ("Call".into(), json!({ "call": call.name })),
+        FieldKind::Call(call) => ("Call".into(), json!({ "call": call.name })), // words: a key of the contract
         FieldKind::Rows {
             columns,
             least,

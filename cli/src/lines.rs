@@ -1,4 +1,5 @@
-//! How are many links answered in one run? One a line in, one JSON object a line out in the same order, faults in their place.
+//! How are many links or texts answered in one run? One a line in, one JSON object a line out in the same order, faults in
+//! their place.
 
 use crate::{args, json, run};
 use std::io::{BufRead, BufReader, BufWriter, Write};
@@ -9,8 +10,11 @@ const BATCH: usize = 512;
 /// Room for what has been read. No less than the standard input's own, so that nothing waits there unseen.
 const ROOM: usize = 64 * 1024;
 
+/// What is said to one line.
+type Answer<'a> = &'a (dyn Fn(&str) -> serde_json::Value + Sync);
+
 /// Answers every line. What has come is answered before more is waited for, so that a program can ask line by line.
-pub fn lines(options: &args::Options) -> ExitCode {
+pub fn lines(answer: Answer) -> ExitCode {
     let mut out = BufWriter::new(std::io::stdout().lock());
     let mut batch: Vec<Vec<u8>> = Vec::with_capacity(BATCH);
     let mut input = BufReader::with_capacity(ROOM, std::io::stdin().lock());
@@ -24,14 +28,14 @@ pub fn lines(options: &args::Options) -> ExitCode {
             }
             Err(error) => {
                 eprintln!("standard input: {error}");
-                let _ = out.write_all(figured(&batch, options).as_bytes());
+                let _ = out.write_all(figured(&batch, answer).as_bytes());
                 let _ = out.flush();
                 return ExitCode::FAILURE;
             }
         };
         let waits = !input.buffer().contains(&b'\n');
         if batch.len() == BATCH || waits || ended {
-            let written = out.write_all(figured(&batch, options).as_bytes());
+            let written = out.write_all(figured(&batch, answer).as_bytes());
             if written.and_then(|()| out.flush()).is_err() {
                 return ExitCode::FAILURE;
             }
@@ -44,10 +48,10 @@ pub fn lines(options: &args::Options) -> ExitCode {
 }
 
 /// The answers of a batch, one a line, in its order.
-fn figured(batch: &[Vec<u8>], options: &args::Options) -> String {
+fn figured(batch: &[Vec<u8>], answer: Answer) -> String {
     let threads = std::thread::available_parallelism().map_or(1, usize::from);
     let all =
-        |part: &[Vec<u8>]| -> String { part.iter().map(|line| one_line(line, options)).collect() };
+        |part: &[Vec<u8>]| -> String { part.iter().map(|line| one_line(line, answer)).collect() };
     if threads == 1 || batch.len() < 8 {
         return all(batch);
     }
@@ -63,15 +67,16 @@ fn figured(batch: &[Vec<u8>], options: &args::Options) -> String {
     })
 }
 
-fn one_line(line: &[u8], options: &args::Options) -> String {
+fn one_line(line: &[u8], answer: Answer) -> String {
     let object = match std::str::from_utf8(line) {
-        Ok(text) => answered(text.trim_start_matches('\u{feff}').trim(), options),
+        Ok(text) => answer(text.trim_start_matches('\u{feff}').trim()),
         Err(_) => fault("this line is not UTF-8 text"),
     };
     format!("{object}\n")
 }
 
-fn answered(text: &str, options: &args::Options) -> serde_json::Value {
+/// The answer to a link, or what is wrong with it.
+pub fn answered(text: &str, options: &args::Options) -> serde_json::Value {
     if text.is_empty() {
         return fault("this line is blank");
     }

@@ -2,6 +2,7 @@
 
 mod args;
 mod contract;
+mod find;
 mod json;
 mod lines;
 mod run;
@@ -21,7 +22,12 @@ fn main() -> ExitCode {
             say(&(contract::list(json) + "\n"));
             ExitCode::SUCCESS
         }
-        Ok(args::Command::Lines(options)) => lines::lines(&options),
+        Ok(args::Command::Lines(options)) => lines::lines(&|text| lines::answered(text, &options)),
+        Ok(args::Command::Find(text, options)) => found(&text, &options),
+        Ok(args::Command::FindLines(options)) => match find::Finder::of(&options) {
+            Ok(finder) => lines::lines(&|text| finder.json(text)),
+            Err(says) => failed(&says, &options),
+        },
         Ok(args::Command::One(wanted, options)) => one(&wanted, &options),
         Err(says) => {
             eprintln!("{says}\n{}", args::HELP);
@@ -35,17 +41,28 @@ fn say(text: &str) {
     let _ = std::io::stdout().lock().write_all(text.as_bytes());
 }
 
+fn failed(says: &str, options: &args::Options) -> ExitCode {
+    if options.json {
+        eprintln!("{}", serde_json::json!({ "fault": says }));
+    } else {
+        eprintln!("{says}");
+    }
+    ExitCode::from(2)
+}
+
+fn found(text: &str, options: &args::Options) -> ExitCode {
+    match find::Finder::of(options) {
+        Ok(finder) if options.json => say(&format!("{}\n", finder.json(text))),
+        Ok(finder) => say(&finder.text(text)),
+        Err(says) => return failed(&says, options),
+    }
+    ExitCode::SUCCESS
+}
+
 fn one(wanted: &args::Wanted, options: &args::Options) -> ExitCode {
     let ran = match run::run(wanted, options) {
         Ok(ran) => ran,
-        Err(says) => {
-            if options.json {
-                eprintln!("{}", serde_json::json!({ "fault": says }));
-            } else {
-                eprintln!("{says}");
-            }
-            return ExitCode::from(2);
-        }
+        Err(says) => return failed(&says, options),
     };
     let good = ran.outcome.answer.is_complete();
     if options.json {

@@ -63,10 +63,7 @@ type Start = (&'static Sheet, Entry, Asked, Vec<String>);
 
 fn open(wanted: &Wanted, options: &Options) -> Result<Start, String> {
     if let Some(sheet) = sheets::by_id(&wanted.target) {
-        let shop = options
-            .shop
-            .as_deref()
-            .map_or_else(|| Ok(Shop::default()), read_shop)?;
+        let shop = shop(options)?;
         return Ok((sheet, shop.start(sheet), Asked::default(), Vec::new()));
     }
     if !wanted.target.contains("#/") {
@@ -84,6 +81,12 @@ fn open(wanted: &Wanted, options: &Options) -> Result<Start, String> {
         opened.asked,
         opened.notes.iter().map(link::Note::text).collect(),
     ))
+}
+
+/// The shop that the options name, or the general one.
+pub fn shop(options: &Options) -> Result<Shop, String> {
+    let file = options.shop.as_deref();
+    file.map_or_else(|| Ok(Shop::default()), read_shop)
 }
 
 fn read_shop(path: &str) -> Result<Shop, String> {

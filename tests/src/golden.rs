@@ -3,7 +3,7 @@
 
 use crate::cases;
 use benchslate_core::quantity::System;
-use benchslate_core::sheet::{Entry, Outcome, Sheet, Value, evaluate};
+use benchslate_core::sheet::{Entry, Fault, Outcome, Sheet, Value, evaluate};
 use std::path::{Path, PathBuf};
 
 /// The lines of an answer as a reader sees them, each by what it is.
@@ -69,7 +69,7 @@ fn entered(outcome: &Outcome) -> Vec<String> {
     let mut all: Vec<String> = fields
         .filter(|field| !field.text.is_empty())
         .map(|field| {
-            let fault = field.fault.as_ref().map(|fault| fault.text());
+            let fault = field.fault.as_ref().map(Fault::text);
             let read = &field.reading;
             format!(
                 "entry {}: {} -> {read} {} {}",

@@ -27,6 +27,10 @@ struct Scales {
     time: bool,
 }
 
+/// A function that a working may name, and how it is figured.
+type Function = (&'static str, fn(f64) -> f64);
+
+#[allow(clippy::indexing_slicing)] // made while compiling: a wrong index stops the build
 const ALL_SCALES: [Scales; 8] = {
     let mut all = [Scales {
         size: false,
@@ -326,7 +330,7 @@ impl Reader {
         Some(span)
     }
     fn function(&mut self) -> Option<Span> {
-        let functions: [(&str, fn(f64) -> f64); 5] = [
+        let functions: [Function; 5] = [
             ("sin", |x| libm::sin(x.to_radians())),
             ("cos", |x| libm::cos(x.to_radians())),
             ("tan", |x| libm::tan(x.to_radians())),

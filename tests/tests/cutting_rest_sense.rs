@@ -13,7 +13,7 @@
 use std::f64::consts::PI;
 
 use benchslate_core::quantity::*;
-use benchslate_core::sheet::{Entry, Outcome, State, evaluate};
+use benchslate_core::sheet::{Entry, Fault, Outcome, State, evaluate};
 use benchslate_core::sheets::by_id;
 use benchslate_core::standards::cutting_speeds::*;
 use benchslate_tests::near;
@@ -27,7 +27,7 @@ fn ask(sheet: &str, pairs: &[(&str, &str)]) -> Outcome {
 /// A whole answer.
 fn figured(sheet: &str, pairs: &[(&str, &str)]) -> Outcome {
     let o = ask(sheet, pairs);
-    let faults: Vec<String> = o.faults().map(|fault| fault.text()).collect();
+    let faults: Vec<String> = o.faults().map(Fault::text).collect();
     assert_eq!(
         o.answer.state,
         State::Complete,
@@ -83,7 +83,7 @@ fn fault(o: &Outcome, field: &str) -> String {
     let found: Vec<String> = o
         .faults()
         .filter(|fault| fault.field == field)
-        .map(|fault| fault.text())
+        .map(Fault::text)
         .collect();
     assert_eq!(found.len(), 1, "{found:?}");
     found[0].clone()

@@ -288,8 +288,8 @@ fn cautions_of_the_torque_on_both_sides() {
         )
     };
     // ± 35 % dry: 1/1.35 is 74.07 %
-    assert!(!has(&own("74 %"), "spread-past-limit"));
-    assert!(has(&own("74.1 %"), "spread-past-limit"));
+    assert!(!has(&own("74%"), "spread-past-limit"));
+    assert!(has(&own("74.1%"), "spread-past-limit"));
     // a better method leaves room
     let stretch: Fields = &[("by", "stretch")];
     assert!(!has(
@@ -299,7 +299,7 @@ fn cautions_of_the_torque_on_both_sides() {
     assert!(has(
         &go(
             "bolt-torque",
-            &[screw, &[("joint", "own"), ("share", "96 %")], stretch]
+            &[screw, &[("joint", "own"), ("share", "96%")], stretch]
         ),
         "spread-past-limit"
     ));
@@ -314,7 +314,7 @@ fn cautions_of_the_torque_on_both_sides() {
         );
         assert!(!has(&permanent, "past-90-percent"), "{grade}");
     }
-    assert!(!has(&own("90 %"), "past-90-percent") && has(&own("90.1 %"), "past-90-percent"));
+    assert!(!has(&own("90%"), "past-90-percent") && has(&own("90.1%"), "past-90-percent"));
     let graded = |grade| go("bolt-torque", &[&[("thread", "3/8-16"), ("grade", grade)]]);
     assert!(has(&graded("unmarked"), "grade-assumed") && !has(&graded("sae-1"), "grade-assumed"));
     assert!(has(&graded("f593-cw"), "stainless-galls") && !has(&graded("a307"), "stainless-galls"));
@@ -328,7 +328,7 @@ fn cautions_of_the_torque_on_both_sides() {
 fn torsion_is_minded_where_it_passes_yield() {
     let mut sides = [0; 2];
     for state in ["moly", "oiled", "plain", "black", "zinc"] {
-        for share in ["60 %", "75 %", "80 %", "90 %", "99 %"] {
+        for share in ["60%", "75%", "80%", "90%", "99%"] {
             let entry = [
                 ("thread", "3/8-16"),
                 ("grade", "sae-5"),
@@ -435,11 +435,11 @@ fn passes_are_held_against_the_wrench() {
     let (text, says) = passes("10 ft-lb", "26.7 ft-lb");
     assert_eq!(text, "8.0 ft-lb, 16.0 ft-lb, 26.7 ft-lb");
     assert!(
-        says.contains("Not on this wrench, which starts at 10.0 ft-lb: 8.0 ft-lb."),
+        says.contains("Not on a typical wrench, which starts at 10.0 ft-lb: 8.0 ft-lb."),
         "{says}"
     );
     let (_, says) = passes("8 ft-lb", "26.7 ft-lb");
-    assert!(!says.contains("Not on this wrench"), "{says}");
+    assert!(!says.contains("Not on "), "{says}");
     let (_, says) = passes("20 ft-lb", "26.7 ft-lb");
     assert!(says.contains("8.0 ft-lb and 16.0 ft-lb"), "{says}");
     let (text, _) = passes("1 ft-lb", "13.5 ft-lb");

@@ -271,7 +271,7 @@ fn vdi_2230_tables() {
             let (t, used) = vdi_case(d, p, friction, class, preload);
             assert!(
                 within(used, 90.0, 0.015),
-                "M{d}x{p} {class} at {friction}: {used} % of yield at {preload} kN"
+                "M{d}x{p} {class} at {friction}: {used}% of yield at {preload} kN"
             );
             assert!(
                 within(t, torque, 0.03),
@@ -365,7 +365,7 @@ fn stainless_torques() {
             let (t, used) = vdi_case(d, p, friction, class, preload);
             assert!(
                 within(used, 90.0, 0.06),
-                "M{d} {class} at {friction}: {used} % of the 0.2 % stress"
+                "M{d} {class} at {friction}: {used}% of the 0.2% stress"
             );
             assert!(
                 within(t, torque, 0.06),
@@ -440,7 +440,7 @@ fn army_grade_5_limits_stay_below_proof() {
         ];
         let out = torque_sheet(&inch_call(d, tpi), "sae-5", &more);
         let share = result(&out, "share-of-proof") * 100.0;
-        assert!((50.0..90.0).contains(&share), "{d}: {share} %");
+        assert!((50.0..90.0).contains(&share), "{d}: {share}%");
     }
 }
 
@@ -844,7 +844,7 @@ fn sheet_withholds_and_refuses() {
     for more in [
         &[("from", "torque"), ("torque", "90 Nm"), ("state", "moly")][..],
         &[("from", "clamp"), ("clamp", "34 kN")],
-        &[("joint", "own"), ("share", "101 %")],
+        &[("joint", "own"), ("share", "101%")],
     ] {
         let out = sheet("bolt-torque", System::Metric, &[&base[..], more].concat());
         assert!(
@@ -857,7 +857,7 @@ fn sheet_withholds_and_refuses() {
     let whole = sheet(
         "bolt-torque",
         System::Metric,
-        &[&base[..], &[("joint", "own"), ("share", "100 %")]].concat(),
+        &[&base[..], &[("joint", "own"), ("share", "100%")]].concat(),
     );
     assert!(whole.answer.is_complete());
     let reason = |entry: &[(&str, &str)]| {

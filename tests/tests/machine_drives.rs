@@ -238,11 +238,7 @@ fn wrong_steps_and_common_factors() {
     );
     let verdict = a.get("verdict").unwrap();
     assert_eq!(verdict.value.text(System::Inch), "the plate holds");
-    assert!(
-        verdict.says.contains("whole tooth numbers"),
-        "{}",
-        verdict.says
-    );
+    assert!(verdict.says.contains("whole teeth"), "{}", verdict.says);
     // worked: 50 mm/min entered as 50 in/min is 1/25.4 of it
     let a = answer(
         "feed-check",

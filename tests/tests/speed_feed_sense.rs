@@ -59,7 +59,7 @@ fn never_rises(operations: &[Operation]) {
                 let mut last: Option<(u16, f64)> = None;
                 for hb in (80..=500).step_by(5) {
                     let question = SpeedQuestion {
-                        material: material,
+                        material,
                         operation: *operation,
                         cutter,
                         hardness_hb: Some(hb),
@@ -105,7 +105,7 @@ fn no_start_of_an_arbor_cutter_or_a_countersink_rises_with_hardness() {
         ] {
             let starts = (80..=500).step_by(5).filter_map(|hb| {
                 let question = SpeedQuestion {
-                    material: material,
+                    material,
                     operation,
                     cutter,
                     hardness_hb: Some(hb),

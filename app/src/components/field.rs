@@ -105,7 +105,9 @@ fn entry(props: &FieldProps, field: &'static Field) -> Html {
         .as_ref()
         .is_some_and(|fault| fault.reason != Reason::Unfinished);
     let placeholder = if props.outcome.from_preset {
-        field.preset.text().unwrap_or_default().replace(';', "; ")
+        // as it shows, not as a link writes it
+        let text = field.preset.text().unwrap_or_default();
+        text.replace(';', "; ").replace(" pct", "%") // words: a link's spelling
     } else {
         String::new()
     };

@@ -38,7 +38,7 @@ pub fn prove_axes(axes: &[Axis], act: &Callback<TestAction>) -> Html {
                 <thead><tr><th scope="col">{ "Axis" }</th><th scope="col">{ "One way" }</th><th scope="col">{ "Other way" }</th><th scope="col">{ "Part of plate" }</th><td></td></tr></thead>
                 <tbody>{ for axes.iter().enumerate().map(|(at, axis)| row(at, axis)) }</tbody>
             </table>
-            <p class="soft">{ "Part of plate: 1 where this axis feeds what the plate says; 1/2 where it feeds half, as the vertical feed of many knee mills does. It holds for the rapid too; a figure in \u{201c}Should be\u{201d} goes before it." }</p>
+            <p class="soft">{ "Part of plate: 1 where this axis feeds what the plate says; 1/2 where it feeds half, as the vertical feed of many knee mills does. It holds for the rapid too; a figure in \u{201c}Should be\u{201d} comes before it." }</p>
             if axes.len() < MOST_AXES { <button type="button" class="act" onclick={add}>{ "Add an axis" }</button> }
         </>
     }

@@ -31,7 +31,7 @@ pub fn record_notice<R: Record + Serialize + DeserializeOwned + 'static>(
             <p>{ words }</p>
             if let Some(text) = unread {
                 <button type="button" class="act" onclick={Callback::from(move |_| { dom::download("benchslate-unread.json", &text); })}>{ "Save it as a file" }</button>
-                <button type="button" class="act" onclick={afresh}>{ "Start afresh" }</button>
+                <button type="button" class="act" onclick={afresh}>{ "Start over" }</button>
             }
         </div>
     }

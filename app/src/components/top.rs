@@ -12,7 +12,7 @@ pub fn top(page: &Route) -> Html {
     html! {
         <header class="top">
             <a class="brand" href="#/">{ "Benchslate" }</a>
-            <nav aria-label="Your things">
+            <nav aria-label="Your pages">
                 { link(Route::Shop, "My shop") }
                 { link(Route::Kept, "Saved") }
             </nav>

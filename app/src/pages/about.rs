@@ -14,10 +14,10 @@ fn offline_words(mark: Option<&str>) -> &'static str {
         Some("ready") => "On this device. It opens with no network.",
         Some("getting") => "Being stored now.",
         Some("holes") => {
-            "Not whole: the browser threw files away and they could not be fetched. Open this page once with a network."
+            "Not complete: the browser dropped files, and they could not be fetched again. Open this page once with a network."
         }
         Some("insecure") => {
-            "Not stored: browsers store pages only from https or from this very machine. It works while the server runs."
+            "Not stored: browsers store pages only from https or from the same machine. It works while the server runs."
         }
         Some("failed") => "Could not be stored. It works while the server runs.",
         _ => "This browser does not store pages. It works while the server runs.",
@@ -112,7 +112,7 @@ pub fn About() -> Html {
             </dl>
             <Fold title="Sources" content={Callback::from(|()| html! { <ul class="sources">{ for sources().into_iter().map(|text| html! { <li>{ text }</li> }) }</ul> })} />
             <Fold title="Libraries and their licenses" content={Callback::from(|()| html! {
-                <ul class="sources">{ for LICENCES.iter().map(|(name, licence)| html! { <li>{ format!("{name}: {licence}") }</li> }) }</ul>
+                <ul class="sources">{ for LICENCES.iter().map(|(name, license)| html! { <li>{ format!("{name}: {license}") }</li> }) }</ul>
             })} />
         </main>
     }

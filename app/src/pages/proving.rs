@@ -98,7 +98,7 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
                 day: dom::today(),
                 answer: String::new(),
             })));
-            said.set("It stands on the saved list now.".to_owned());
+            said.set("It is on the saved list now.".to_owned());
         })
     };
     let remove = {
@@ -168,7 +168,7 @@ pub fn ProvingPage(props: &ProvingProps) -> Html {
             </p>
             <p class="soft" role="status">{ (*said).clone() }</p>
             <div class="field noprint">
-                <label for="new-test">{ if has { "Begin another machine" } else { "Machine" } }</label>
+                <label for="new-test">{ if has { "Test another machine" } else { "Machine" } }</label>
                 <div class="row">
                     <input ref={name} id="new-test" class="plain-text" type="text" placeholder="Knee mill by the window" autocomplete="off" />
                     <button type="button" class={classes!("act", (!has).then_some("main"))} onclick={begin}>{ "Begin a test" }</button>

@@ -85,7 +85,7 @@ pub fn ProvingForm(props: &ProvingFormProps) -> Html {
                 { choice_row(&Choice { id: "ladder".into(), label: "Feeds and speeds to try".into(), choices: vec![("all".into(), "every one".into()), ("three".into(), "lowest, middle, highest".into())], chosen: (if test.ladder == Ladder::Three { "three" } else { "all" }).into(), onchoose: ladder, as_list: false }) }
                 <Fold title="Axes" content={axes} />
                 if test.plate != props.plate {
-                    <p class="note row"><span>{ "My shop has another plate than this test." }</span><button type="button" class="act" onclick={plate}>{ "Use the plate of my shop" }</button></p>
+                    <p class="note row"><span>{ "My shop's plate differs from the one in this test." }</span><button type="button" class="act" onclick={plate}>{ "Use the plate of my shop" }</button></p>
                 }
             </div>
             { bare_note(test, &act) }

@@ -160,7 +160,7 @@ fn ShopForm() -> Html {
                         match read_file::<Shop>(&text, None) {
                             Ok(other) => {
                                 onact.emit(ShopAction::Replace(other));
-                                said.set("This shop now stands here.".to_owned());
+                                said.set("This shop is now in use.".to_owned());
                             }
                             Err(fault) => said.set(super::question::said(&fault.text())),
                         }
@@ -191,7 +191,7 @@ fn ShopForm() -> Html {
         <main id="main" class="narrow" tabindex="-1">
             <h1>{ "My shop" }</h1>
             { record_notice(&records.shop) }
-            <p class="soft">{ "Anything left empty uses typical values. Links carry what differs, so that an answer reads alike everywhere." }</p>
+            <p class="soft">{ "Anything left empty uses typical values. Links carry what differs, so that an answer reads the same everywhere." }</p>
             { choice_row(&Choice { id: "shop-units".into(), label: "Results in".into(), choices: pairs(&[("in", "inch"), ("mm", "millimeter")]), chosen: system_id(form.system).into(), onchoose: units, as_list: false }) }
             { for MachineKind::ALL.into_iter().map(|kind| html! {
                 <section aria-labelledby={format!("of-{}", kind.id())}>

@@ -109,7 +109,11 @@ fn is_number(c: char) -> bool {
 /// A letter or a sign of a unit stands in it.
 fn has_unit(raw: &str) -> bool {
     raw.contains(|c: char| {
-        c.is_alphabetic() || matches!(c, ':' | '"' | '\'' | '″' | '′' | '”' | '°' | '%')
+        c.is_ascii_alphabetic()
+            || matches!(
+                c,
+                'µ' | 'μ' | ':' | '"' | '\'' | '″' | '′' | '”' | '°' | '%'
+            )
     })
 }
 

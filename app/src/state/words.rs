@@ -86,10 +86,7 @@ impl Form {
                     .iter()
                     .find(|field| field.fault.is_some())
                     .map(|field| name(field.id));
-                format!(
-                    "Look at {}",
-                    wrong.unwrap_or_else(|| "the entry".to_owned())
-                )
+                format!("Check {}", wrong.unwrap_or_else(|| "the entry".to_owned()))
             }
         }
     }

@@ -10,7 +10,7 @@ use crate::sheet::{Call, Said};
 use crate::standards::drills::{self, Drill, DrillSeries};
 
 /// What a field for a drill takes.
-pub const EXPECTED: &str = "a drill, as #7, F, 13/64, 5.1 mm or .201";
+pub const EXPECTED: &str = "a drill, as #7, F, 13/64, 5.1 mm or 0.201";
 
 /// The drill that is meant.
 ///
@@ -52,7 +52,7 @@ fn read_tidy(call: &str, text: &str) -> Result<Drill, CallFault> {
         let wanted = whole(rest).ok_or_else(unknown)?;
         return drills::number(wanted).ok_or_else(|| CallFault::NotDefined {
             says: format!("there is no number {wanted} drill"),
-            cure: "numbers run from #1 to #80 (ASME B94.11M)".to_owned(),
+            cure: "numbers run from No. 1 to No. 80 (ASME B94.11M)".to_owned(),
         });
     }
     let letter = after(call, &["LETTER "]).unwrap_or(call);

@@ -121,7 +121,7 @@ pub fn read_class(call: &str) -> Result<FitClass, CallFault> {
     }
     if letters == "IT" {
         return Err(CallFault::Unknown {
-            says: "IT is a grade alone: a width without a place".into(),
+            says: "IT gives the width of a tolerance, not its position".into(),
             cure: "put a letter for the place, as H7 or h7".into(),
         });
     }

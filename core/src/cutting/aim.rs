@@ -33,9 +33,8 @@ pub struct SpeedAim {
     pub rules: Vec<&'static Source>,
 }
 
-const SLOWEST: &str = "the slowest of these rows that was read in print: it spares the cutter, and speed is easily added";
-const RECALLED: &str =
-    "the slowest of these rows, none of which was read in print: it spares the cutter";
+const SLOWEST: &str = "the slowest of these rows whose source was read: it spares the cutter, and speed is easily added";
+const RECALLED: &str = "the slowest of these rows, all of them from memory: it spares the cutter";
 const REAMED: &str = "no reaming row for this material: half of the slowest drilling speed, up to two thirds of the fastest";
 const SUNK: &str = "a quarter of the drilling speed, for a countersink or counterbore";
 const CARBON: &str = "no row for carbon-steel cutters: half of the HSS speed";
@@ -52,7 +51,7 @@ const HARDER_LESS: &str =
     "yet start no faster than for softer metal of this kind: harder metal is not cut faster";
 const FREE_MORE: &str =
     "yet start as for mild steel: free-machining steel is cut no slower than that";
-const PAIRED: &str = "the fast end of its slowest row: the slow end goes with feeds of 0.020 in a turn and more, which a light lathe does not take";
+const PAIRED: &str = "the fast end of its slowest row: the slow end goes with feeds of 0.020 in per rev and more, which a light lathe does not take";
 const TITANIUM: &str =
     "yet start at the milling speed of 6Al-4V: the turning row holds for pure titanium";
 const BRASS: &str =

@@ -51,7 +51,7 @@ pub(crate) fn face_cut(
     let [d_text, w_text] = texts;
     let r = d / 2.0;
     let place = if centred {
-        "centred on it"
+        "centered on it"
     } else {
         "to one side"
     };

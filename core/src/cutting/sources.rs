@@ -78,7 +78,7 @@ pub(crate) static HARD_BRASS: Source = Source::computed(
 pub(crate) static WROUGHT_AS_MILD: Source = Source::practice("Wrought iron is cut as mild steel");
 pub(crate) static DEEP_HOLE_RULE: Source = Source::read(
     "A public drilling guide",
-    "deep holes: 10 % less at three diameters to 35 to 40 % at six",
+    "deep holes: 10% less at three diameters to 35 to 40% at six",
 );
 pub(crate) static PECKING: Source = Source::read(
     "Advice of two drill makers",
@@ -86,7 +86,7 @@ pub(crate) static PECKING: Source = Source::read(
 );
 pub(crate) static SLOT_DEPTH: Source = Source::read(
     "Milling catalogue, 2021-2022",
-    "p. 115: in a full slot the whole feed at half a diameter deep, 75 % at one, 50 % at one and a half",
+    "p. 115: in a full slot the whole feed at half a diameter deep, 75% at one, 50% at one and a half",
 );
 pub(crate) static SIDE_DEPTH: Source = Source::practice(
     "A cut to one side is judged as a slot as deep as its share of three quarters of the diameter",
@@ -125,11 +125,11 @@ pub(crate) static POWER_FACTORS: Source = Source::from_memory(
 );
 pub(crate) static COARSE_ENERGY: Source = Source::from_memory(
     "Kalpakjian, Manufacturing Engineering and Technology",
-    "approximate specific energy at the motor, 80 % efficiency",
+    "approximate specific energy at the motor, 80% efficiency",
 );
 pub(crate) static DRILL_PUSH: Source = Source::read(
     "Machinery's Handbook, 31st ed.",
-    "pp. 1152 and 1153, drilling thrust; Kd 24,000 for steel of 200 HB",
+    "pp. 1152 and 1153, drilling thrust; Kd 24000 for steel of 200 HB",
 );
 pub(crate) static TURN_FROM_DRILL: Source = Source::read(
     "Shop table of cutting speeds for HSS, unsigned",
@@ -143,7 +143,7 @@ pub(crate) static PART_SPEED: Source = Source::read(
 );
 pub(crate) static BORE_SHARE: Source = Source::read(
     "A tool maker's user guide",
-    "p. 33, counterbores at about 80 to 85 % of a drill's speed and feed",
+    "p. 33, counterbores at about 80 to 85% of a drill's speed and feed",
 );
 pub(crate) static SINK_FEED: Source = Source::read(
     "Speeds and Feeds, a university design laboratory",
@@ -204,7 +204,7 @@ pub(crate) static COBALT: Source = Source::from_memory(
 );
 pub(crate) static CAST_ALLOY: Source = Source::read(
     "Online engineering reference, cutting tool materials, unsigned",
-    "cast alloys: about 60 % faster than high-speed steel",
+    "cast alloys: about 60% faster than high-speed steel",
 );
 pub(crate) static SHARES_OF_SPEED: Source = Source::practice(
     "Shares of the usual speed and feed for step drills, T-slot and dovetail cutters",

@@ -8,7 +8,7 @@ use crate::standards::cutting_speeds::Material;
 /// Thread depth of a tapped hole: average, least and most.
 pub(crate) static THREAD_SHARE: Source = Source::read(
     "OD1621 Use and Care of Handtools, U.S. Army",
-    "p. 177: 75 % on the average, 50 to 53 % for small or deep holes, 83 % at most",
+    "p. 177: 75% on the average, 50 to 53% for small or deep holes, 83% at most",
 );
 /// Chamfer of hand taps.
 pub(crate) static CHAMFER: Source = Source::read(
@@ -18,7 +18,7 @@ pub(crate) static CHAMFER: Source = Source::read(
 /// What more thread costs.
 pub(crate) static SHARE_COST: Source = Source::read(
     "Tap maker's article on tapping difficulties and percent of thread",
-    "1020 steel: from 60 to 72 % twice the torque for 5 % more strength",
+    "1020 steel: from 60 to 72% twice the torque for 5% more strength",
 );
 
 /// The least, average and greatest thread of a tapped hole (OD1621, p. 177).

@@ -110,7 +110,7 @@ pub fn centred_face_exit(width: Length, diameter: Length) -> Result<Length, CutF
 pub fn drill_point(diameter: Length, included: Angle) -> Result<Length, CutFault> {
     let d = positive(diameter.mm(), "the drill diameter")?;
     let theta = positive(included.degrees(), "the point angle")?;
-    positive(180.0 - theta, "180 degrees less the point angle")?;
+    positive(180.0 - theta, "180 degrees minus the point angle")?;
     Ok(Length::from_mm(
         0.5 * d * libm::tan((90.0 - theta / 2.0) * PI / 180.0),
     ))

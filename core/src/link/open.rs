@@ -63,7 +63,7 @@ impl Note {
             Self::Twice(key) => format!("the link gives {key} twice; the first is taken"),
             Self::BadEncoding(piece) => format!("part of the link is damaged: {piece}"),
             Self::NoRevision => {
-                "the link names no revision of this calculation; if it was kept from an older version, compare its figures before you rely on them".into()
+                "the link names no revision of this calculation; if it was saved in an older version, compare its figures before you rely on them".into()
             }
             Self::OtherRevision(revision) => {
                 format!(

@@ -2,7 +2,7 @@
 
 use super::{Change, LineSpread, Moves, NoAnswer, Place, Spread, Turned};
 use crate::quantity::{System, with_unit};
-use crate::sheet::{Field, Inputs, Line, Value};
+use crate::sheet::{Field, Inputs, Line, Value, lowered};
 
 /// A field's number (base unit) in the unit that it was typed in.
 pub fn field_text(inputs: &Inputs, field: &Field, base: f64) -> String {
@@ -48,7 +48,7 @@ pub fn range_text(value: &Value, low: f64, high: f64, system: System) -> String 
 
 fn label(inputs: &Inputs, id: &str) -> String {
     let field = inputs.sheet().field(id);
-    field.map_or_else(|| id.to_owned(), |field| field.label.to_ascii_lowercase())
+    field.map_or_else(|| id.to_owned(), |field| lowered(field.label))
 }
 
 fn place(inputs: &Inputs, id: &str, base: f64) -> String {
@@ -105,7 +105,7 @@ pub fn tell_line(inputs: &Inputs, line: &Line, one: &LineSpread, main: bool) -> 
             });
             format!("it jumps inside the \u{b1}{at}: no range")
         }
-        Moves::Wrapping => "it wraps round or turns back inside the \u{b1}: no range".to_owned(),
+        Moves::Wrapping => "it wraps around or turns back inside the \u{b1}: no range".to_owned(),
     })
 }
 
@@ -275,7 +275,7 @@ pub fn tell_found(inputs: &Inputs, field: &Field, line: &Line, found: &Turned) -
 pub fn tell_none(inputs: &Inputs, field: &Field, line: &Line, found: &Turned) -> Option<String> {
     let system = inputs.system();
     let text = |base: f64| line.value.with_base(base).text_with_unit(system);
-    let name = field.label.to_ascii_lowercase();
+    let name = lowered(field.label);
     if found.has_no_effect {
         let stays = found
             .reach

@@ -1,37 +1,66 @@
-//! What did one mean by a few characters? Look-up over titles, questions, search words and table rows, and over the
-//! fields that can take the text itself.
+//! What did one mean by a line of text? A whole question is taken apart into words, sizes, calls and choices, given to the
+//! fields that can take them, and each sheet stands by how much of it that sheet explains.
+//!
+//! Nothing here knows a sheet by name: all is read from the contract, and the synonyms of the trade stand in one table.
 
+mod fill;
+mod fold;
+mod index;
+mod question;
+mod rank;
+mod tell;
+mod terms;
+mod trade;
+
+use crate::link::{self, Asked};
 use crate::quantity::System;
-use crate::sheet::{Entry, Reason, Sheet, evaluate_field};
+use crate::record::Shop;
+use crate::sheet::{Entry, Sheet, evaluate_quietly};
 use crate::sheets;
+use fill::Filled;
+use index::{Known, key_of};
+use question::Question;
 
 /// The most hits that are given.
 pub const MOST_HITS: usize = 12;
+/// The most characters of a text.
+pub const MOST_CHARS: usize = 200;
+/// The most table rows beside the questions.
+const MOST_ROWS: usize = 5;
+/// Questions that explain less than this part of what the best one explains are left out.
+const LEAST_PART: f32 = 0.22;
 
 /// One hit: what opens with a tap.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Hit {
     /// What it is.
     pub title: String,
-    /// Beside it.
+    /// Beside it: what was understood, or what the question works from.
     pub aside: String,
     /// The sheet that opens.
     pub sheet: &'static str,
     /// Filled in with this.
     pub entry: Entry,
+    /// The fragment that opens it, with the shop where the entry says nothing of it.
+    pub link: String,
+    /// The figure, where the entry is complete.
+    pub answer: Option<String>,
 }
 
-struct Item {
-    keys: Vec<String>,
-    title: String,
-    aside: String,
-    sheet: &'static Sheet,
-    entry: Vec<(&'static str, String)>,
+/// What a text finds.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Found {
+    /// Best first; where nothing answers it, the nearest questions.
+    pub hits: Vec<Hit>,
+    /// Words that no question knows.
+    pub missed: Vec<String>,
+    /// Nothing answers the text: the hits are only near.
+    pub near: bool,
 }
 
 /// The index, made once.
 pub struct Index {
-    items: Vec<Item>,
+    known: Known,
 }
 
 impl Default for Index {
@@ -40,150 +69,186 @@ impl Default for Index {
     }
 }
 
+/// A sheet with what it makes of a text.
+struct Ranked {
+    score: f32,
+    doc: usize,
+    filled: Filled,
+    row: Option<usize>,
+}
+
 impl Index {
     /// An index over these sheets.
     pub fn new(sheets: &[&'static Sheet]) -> Self {
-        let mut items = Vec::new();
-        for &sheet in sheets {
-            let mut keys: Vec<String> = sheet.words.iter().map(|word| fold(word)).collect();
-            keys.extend([fold(sheet.title), fold(sheet.question), fold(sheet.id)]);
-            items.push(Item {
-                keys,
-                title: sheet.title.into(),
-                aside: sheet.aside.into(),
-                sheet,
-                entry: Vec::new(),
-            });
-        }
-        for &sheet in sheets {
-            for find in sheet.finds.map(|finds| finds()).unwrap_or_default() {
-                let keys = find.keys.iter().map(|key| fold(key)).collect();
-                items.push(Item {
-                    keys,
-                    title: find.title,
-                    aside: find.aside,
-                    sheet,
-                    entry: find.entry,
-                });
-            }
-        }
-        Self { items }
+        Self { known: Known::of(sheets) }
     }
 
-    /// The best hits for a text, best first.
+    /// The best hits for a text, best first, in the general shop.
     pub fn find(&self, text: &str, system: System) -> Vec<Hit> {
-        let wanted = fold(text);
-        if wanted.is_empty() || text.len() > 64 {
-            return Vec::new();
+        let shop = Shop { system, ..Shop::default() };
+        self.ask(text, &shop).hits
+    }
+
+    /// What a text finds in this shop. Nothing only for an empty text, or one longer than [`MOST_CHARS`].
+    ///
+    /// ```
+    /// use benchslate_core::{record::Shop, search::Index};
+    /// let found = Index::default().ask("40 thou in mm", &Shop::default());
+    /// assert!(found.hits[0].answer.as_ref().unwrap().starts_with("1.016 mm"));
+    /// ```
+    pub fn ask(&self, text: &str, shop: &Shop) -> Found {
+        let text = text.trim_start();
+        if text.trim_end().is_empty() || text.len() > MOST_CHARS {
+            return Found::default();
         }
-        let mut ranked: Vec<(u32, usize)> = Vec::new();
-        for (at, item) in self.items.iter().enumerate() {
-            let best = item.keys.iter().filter_map(|key| rank(key, &wanted)).min();
-            if let Some(best) = best {
-                ranked.push((best, at));
+        let asked = Question::of(text, &self.known, shop.system);
+        let mut ranked = self.ranked(text, &asked);
+        let near = ranked.is_empty();
+        if near {
+            ranked = self.simplest();
+        }
+        let taken = ranked.first().map_or(0, |best| best.filled.taken);
+        let mut hits: Vec<Hit> = ranked.iter().map(|one| self.hit(one, &asked, shop)).collect();
+        if !near {
+            let rows = self.rows(text, shop);
+            hits.truncate(MOST_HITS.saturating_sub(rows.len()));
+            hits.extend(rows);
+        }
+        let missed = asked.tokens.iter().enumerate().filter(|(at, token)| {
+            !token.known && !token.filler && taken & fill::bits(*at, at.saturating_add(1)) == 0
+        });
+        Found {
+            missed: missed.map(|(_, token)| token.raw.clone()).collect(),
+            hits,
+            near,
+        }
+    }
+
+    /// The sheets that explain something of it, best first.
+    fn ranked(&self, text: &str, asked: &Question) -> Vec<Ranked> {
+        let rows = self.rows_named(&key_of(text));
+        let mut ranked = Vec::new();
+        for (at, doc) in self.known.docs.iter().enumerate() {
+            let filled = fill::fill(&self.known, doc, asked);
+            let row = rows.iter().find(|(sheet, _)| *sheet == at).map(|(_, row)| *row);
+            let named = if row.is_some() { 1.0 } else { 0.0 };
+            let score = rank::score(&self.known, doc, asked, &filled) + named;
+            if score > 0.05 {
+                ranked.push(Ranked { score, doc: at, filled, row });
             }
         }
-        crate::order::sort(&mut ranked);
-        let hit = |at: usize| {
-            self.items.get(at).map(|item| Hit {
-                title: item.title.clone(),
-                aside: item.aside.clone(),
-                sheet: item.sheet.id,
-                entry: filled(system, &item.entry),
+        crate::order::sort_by(&mut ranked, |a, b| b.score.total_cmp(&a.score));
+        let best = ranked.first().map_or(0.0, |best| best.score);
+        ranked.retain(|one| one.score >= LEAST_PART * best);
+        ranked.truncate(MOST_HITS);
+        ranked
+    }
+
+    /// Where nothing answers: the questions that ask for least.
+    fn simplest(&self) -> Vec<Ranked> {
+        let mut all: Vec<usize> = (0..self.known.docs.len()).collect();
+        crate::order::sort_by_key(&mut all, |at| self.known.docs.get(*at).map_or(0, |doc| doc.fields.len()));
+        all.truncate(4);
+        let filled = || Filled { texts: Vec::new(), chosen: 0, taken: 0, score: 0.0 };
+        all.into_iter()
+            .map(|doc| Ranked { score: 0.0, doc, filled: filled(), row: None })
+            .collect()
+    }
+
+    /// Table rows by this very key: sheet and row.
+    fn rows_named(&self, key: &str) -> Vec<(usize, usize)> {
+        let keys = &self.known.keys;
+        let from = keys.partition_point(|(one, ..)| one.as_str() < key);
+        keys.iter()
+            .skip(from)
+            .take_while(|(one, ..)| one == key)
+            .map(|(_, sheet, row)| (usize::from(*sheet), usize::from(*row)))
+            .collect()
+    }
+
+    /// Table rows whose key begins with the text.
+    fn rows(&self, text: &str, shop: &Shop) -> Vec<Hit> {
+        let key = key_of(text);
+        let keys = &self.known.keys;
+        let from = keys.partition_point(|(one, ..)| *one <= key);
+        let mut seen: Vec<(u16, u16)> = Vec::new();
+        let exact = self.rows_named(&key);
+        for (one, sheet, row) in keys.iter().skip(from) {
+            if !one.starts_with(&key) || seen.len() >= MOST_ROWS {
+                break;
+            }
+            let known = exact.contains(&(usize::from(*sheet), usize::from(*row)));
+            if *one != key && !known && !seen.contains(&(*sheet, *row)) {
+                seen.push((*sheet, *row));
+            }
+        }
+        let hit = |(sheet, row): (u16, u16)| {
+            let doc = self.known.docs.get(usize::from(sheet))?;
+            let find = doc.finds.get(usize::from(row))?;
+            let mut entry = Entry::default().in_system(shop.system);
+            for (id, text) in &find.entry {
+                entry.set(id, text);
+            }
+            Some(Hit {
+                title: find.title.clone(),
+                aside: find.aside.clone(),
+                sheet: doc.sheet.id,
+                link: opened(doc.sheet, &entry, shop).1,
+                entry,
+                answer: None,
             })
         };
-        // whole keys first, then the fields that take the text as it is, then the rest
-        let whole = ranked.iter().take_while(|(rank, _)| *rank == 0).count();
-        let (first, rest) = ranked.split_at(whole);
-        let mut hits: Vec<Hit> = first.iter().filter_map(|&(_, at)| hit(at)).collect();
-        hits.extend(self.takers(text, system));
-        hits.extend(rest.iter().take(MOST_HITS).filter_map(|&(_, at)| hit(at)));
-        let mut seen: Vec<(&str, Entry)> = Vec::new();
-        hits.retain(|hit| {
-            let key = (hit.sheet, hit.entry.clone());
-            let new = !seen.contains(&key);
-            if new {
-                seen.push(key);
-            }
-            new
-        });
-        hits.truncate(MOST_HITS);
-        hits
+        seen.into_iter().filter_map(hit).collect()
     }
 
-    fn takers(&self, text: &str, system: System) -> Vec<Hit> {
-        let mut hits = Vec::new();
-        let sheets = self
-            .items
-            .iter()
-            .filter(|item| item.entry.is_empty())
-            .map(|item| item.sheet);
-        for sheet in sheets {
-            for id in sheet.takes {
-                let Some(field) = sheet.field(id) else {
-                    continue;
-                };
-                let read = evaluate_field(field, text, system);
-                let reads = match &read {
-                    Ok(_) => true,
-                    Err(fault) => fault.reason == Reason::Ambiguous,
-                };
-                if reads {
-                    let mut entry = Entry::default().in_system(system);
-                    entry.set(id, text.trim());
-                    hits.push(Hit {
-                        title: sheet.title.into(),
-                        aside: read.unwrap_or_default(),
-                        sheet: sheet.id,
-                        entry,
-                    });
-                    break;
-                }
-            }
-        }
-        hits
-    }
-}
-
-fn filled(system: System, pairs: &[(&'static str, String)]) -> Entry {
-    let mut entry = Entry::default().in_system(system);
-    for (id, text) in pairs {
-        entry.set(id, text);
-    }
-    entry
-}
-
-/// 0 the whole key, 1 its start, 2 the start of a word in it, 3 all of the wanted words somewhere in it.
-fn rank(key: &str, wanted: &str) -> Option<u32> {
-    if key == wanted {
-        return Some(0);
-    }
-    if key.starts_with(wanted) {
-        return Some(1);
-    }
-    let starts_word = |word: &str| key.split(' ').any(|part| part.starts_with(word));
-    if starts_word(wanted) {
-        return Some(2);
-    }
-    wanted.split(' ').all(starts_word).then_some(3)
-}
-
-/// Lower case, single spaces, a leading zero before a point taken off.
-fn fold(text: &str) -> String {
-    let mut folded = String::with_capacity(text.len());
-    for word in text.split_whitespace() {
-        if !folded.is_empty() {
-            folded.push(' ');
-        }
-        let word = if word.starts_with("0.") {
-            word.get(1..).unwrap_or(word)
-        } else {
-            word
+    fn hit(&self, one: &Ranked, asked: &Question, shop: &Shop) -> Hit {
+        let Some(doc) = self.known.docs.get(one.doc) else {
+            return Hit {
+                title: String::new(),
+                aside: String::new(),
+                sheet: "",
+                entry: Entry::default(),
+                link: String::new(),
+                answer: None,
+            };
         };
-        folded.extend(word.chars().map(|c| match c {
-            '\u{201d}' | '\u{2033}' => '"',
-            c => c.to_ascii_lowercase(),
-        }));
+        let row = one.row.and_then(|row| doc.finds.get(row));
+        let mut entry = fill::entry_of(doc, &one.filled, asked.system);
+        if let Some(row) = row {
+            for (id, text) in &row.entry {
+                entry.set(id, text);
+            }
+        }
+        let (outcome, link) = opened(doc.sheet, &entry, shop);
+        let answer = if entry.is_empty() {
+            None
+        } else {
+            tell::answer(&self.known, doc, asked, &one.filled, &outcome.answer)
+        };
+        let understood = tell::understood(doc, &entry, &outcome);
+        let aside = match row {
+            Some(row) => row.aside.clone(),
+            None if understood.is_empty() => doc.sheet.aside.to_owned(),
+            None => understood,
+        };
+        let title = row.map_or_else(|| doc.sheet.title.to_owned(), |row| row.title.clone());
+        Hit { title, aside, sheet: doc.sheet.id, entry, link, answer }
     }
-    folded
+}
+
+/// An entry worked out in a shop, and its link.
+fn opened(sheet: &'static Sheet, entry: &Entry, shop: &Shop) -> (crate::sheet::Outcome, String) {
+    let mut whole = entry.clone();
+    if sheet.fields.iter().any(|field| field.preset.item().is_some()) && *shop != Shop::default() {
+        let start = shop.start(sheet);
+        for field in sheet.fields {
+            if let (Some(_), None, Some(text)) = (field.preset.item(), entry.get(field.id), start.get(field.id)) {
+                whole.set(field.id, text);
+            }
+        }
+    }
+    let outcome = evaluate_quietly(sheet, &whole);
+    let link = link::of(sheet, &whole, &outcome, &Asked::default());
+    let link = link.unwrap_or_else(|| format!("#/v1/{}", sheet.id));
+    (outcome, link)
 }

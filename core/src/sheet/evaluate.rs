@@ -51,13 +51,22 @@ impl Outcome {
 
 /// Reads an entry against a sheet and figures the answer.
 pub fn evaluate(sheet: &'static Sheet, entry: &Entry) -> Outcome {
+    worked_out(sheet, entry, false)
+}
+
+/// As [`evaluate`], with the results alone: no working, no drawing.
+pub fn evaluate_quietly(sheet: &'static Sheet, entry: &Entry) -> Outcome {
+    worked_out(sheet, entry, true)
+}
+
+fn worked_out(sheet: &'static Sheet, entry: &Entry, quiet: bool) -> Outcome {
     let mut inputs = Inputs {
         sheet,
         values: Vec::with_capacity(sheet.fields.len()),
         typed: Vec::with_capacity(sheet.fields.len()),
         entered: Vec::with_capacity(sheet.fields.len()),
         system: entry.system,
-        quiet: false,
+        quiet,
     };
     let mut fields = Vec::with_capacity(sheet.fields.len());
     let mut needed = Vec::new();

@@ -234,7 +234,7 @@ impl Field {
             Kind::FeedRate,
             const { &[&IN_PER_MIN, &MM_PER_MIN] },
         )
-        .range(0.1, 20_000.0, "what a table feeds")
+        .range(0.1, 20_000.0, "the range of table feeds")
     }
     /// A whole number of things.
     pub const fn count(id: &'static str, label: &'static str) -> Self {

@@ -24,7 +24,7 @@ enum Gap {
 }
 
 const EACH: &str = "each a value of its own";
-const THOUSANDS: &str = "the comma parts the thousands";
+const THOUSANDS: &str = "the comma separates thousands";
 const POINT: &str = "the comma is the decimal point";
 
 /// Parts a line. `reads` gives why a text is no single value; `alone` says that there is no other line.

@@ -83,6 +83,10 @@ impl Value {
         }
         self
     }
+    /// Whether its sign is always printed: it counts from something.
+    pub const fn is_signed(&self) -> bool {
+        matches!(self, Self::Quantity { signed: true, .. })
+    }
     /// Printed with its sign always.
     pub fn signed(mut self) -> Self {
         if let Self::Quantity { signed, .. } = &mut self {

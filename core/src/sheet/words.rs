@@ -40,7 +40,7 @@ const SYMBOLS: &[&str] = &["Kd", "Ra", "Re", "Rt", "Rz"];
 /// ```
 pub fn lowered(label: &str) -> String {
     let word = label
-        .split(|c: char| !c.is_alphanumeric())
+        .split(|c: char| !c.is_ascii_alphanumeric())
         .next()
         .unwrap_or_default();
     let mut letters = word.chars();
@@ -51,7 +51,7 @@ pub fn lowered(label: &str) -> String {
         || (rest.is_empty() && word != "A");
     match first {
         Some(first) if !is_symbol && !NAMES.contains(&word) => {
-            let mut text: String = first.to_lowercase().collect();
+            let mut text = String::from(first.to_ascii_lowercase());
             text.push_str(label.get(first.len_utf8()..).unwrap_or_default());
             text
         }

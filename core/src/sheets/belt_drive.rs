@@ -49,7 +49,7 @@ static LENGTH: Source = Source::computed(
     "Two circles and their common tangents",
     "open L = 2C cos \u{3c6} + \u{3c0}(R + r) + 2\u{3c6}(R \u{2212} r), sin \u{3c6} = (R \u{2212} r) / C",
 );
-static SLIP: Source = Source::practice("Slip and creep of belts, 1 to 2 % a stage");
+static SLIP: Source = Source::practice("Slip and creep of belts, 1 to 2% a stage");
 static WRAP: Source = Source::practice("Wrap of 120\u{b0} or more on the smaller pulley");
 static RIM: Source = Source::from_memory(
     "Machinery's Handbook",
@@ -281,7 +281,7 @@ fn slip_says(drive: &Drive) -> &'static str {
     if drive.slip > 0.0 {
         "Slip taken off at each stage."
     } else {
-        "With no slip; under load 1 to 2 % a stage less."
+        "With no slip; under load 1 to 2% less per stage."
     }
 }
 

@@ -13,7 +13,7 @@ pub(super) static SHEET: Sheet = Sheet {
     id: "change-gears",
     revision: 1,
     title: "Choose change gears (change wheels)",
-    question: "Which gears of my set cut this thread or give this ratio?",
+    question: "Which change gears cut this thread or give this ratio?",
     aside: "leadscrew, thread, gears",
     words: &[
         "change gears",
@@ -43,44 +43,44 @@ pub(super) static SHEET: Sheet = Sheet {
         ),
         Field::quantity("leadscrew", "Leadscrew", Kind::Pitch, &[&TPI, &PITCH_MM])
             .example("8 tpi")
-            .range(0.2, 50.0, "the lead of a leadscrew")
+            .range(0.2, 50.0, "the range of lathe leadscrews")
             .filled_from_shop(ShopItem::Leadscrew)
             .hint("Lead, where it has more than one start.")
             .when(THREAD),
         Field::quantity("thread", "Thread wanted", Kind::Pitch, &[&TPI, &PITCH_MM])
             .example("1.5 mm")
-            .range(0.05, 100.0, "what a lathe cuts")
+            .range(0.05, 100.0, "the range of threads cut in a lathe")
             .hint("Lead, where it has more than one start.")
             .when(THREAD)
             .monotonic(),
         Field::number("fixed", "Leadscrew turns with 1:1 gears")
             .example("1/2")
             .preset("1")
-            .range(0.001, 1000.0, "what a gearbox or stud gear gives")
+            .range(0.001, 1000.0, "the range of gearbox and stud gear ratios")
             .hint("For one spindle turn: 1 with no gearbox and equal stud gears.")
             .when(THREAD),
         Field::quantity("over", "Length of thread", Kind::Length, &[&INCH, &MM])
             .example("1 in")
             .preset("1 in")
-            .range_mm(0.1, 5000.0, "what a lathe cuts")
+            .range_mm(0.1, 5000.0, "the range of threads cut in a lathe")
             .hint("For the error over the length.")
             .when(THREAD),
         Field::number("ratio", "Ratio wanted")
             .example("2.5")
-            .range(0.0001, 10_000.0, "what a train of four gears gives")
+            .range(0.0001, 10_000.0, "the range of ratios that four gears give")
             .when(RATIO),
         Field::choice(
             "sense",
             "Counted as",
             &[
-                choice("out", "driver over driven: turns out for a turn in"),
-                choice("in", "driven over driver: turns in for a turn out"),
+                choice("out", "driver over driven: output turns per input turn"),
+                choice("in", "driven over driver: input turns per output turn"),
             ],
         )
         .when(RATIO),
         Field::rows("wheels", "Gears of the set", WHEEL, 2, MOST_WHEELS)
             .example("20;24;28;32;36;40;44;48;56;64;72;80;100;127")
-            .hint("Teeth, one a row; a gear that is there twice is given twice.")
+            .hint("Teeth, one per row; a gear that you have twice is given twice.")
             .filled_from_shop(ShopItem::ChangeWheels),
     ],
     results: &[
@@ -167,11 +167,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .says(if is_thread {
             "Leadscrew turns for a spindle turn, the rest of the drive taken out."
         } else {
-            "Turns out for a turn in."
+            "Output turns per input turn."
         });
     a.line("ratio-found", Number::of(best.train.ratio()))
         .places(6, 6)
-        .says("Drivers over driven: turns out for a turn in.");
+        .says("Drivers over driven: output turns per input turn.");
     if is_thread {
         let (thread, over): (Pitch, Length) = (inp.get("thread")?, inp.get("over")?);
         let unit = thread_unit(inp);

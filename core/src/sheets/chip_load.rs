@@ -100,7 +100,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     };
     let mut a = inp.answer();
     a.line("chip", chip)
-        .says("Table feed / (teeth \u{d7} spindle speed), if every tooth cuts alike.");
+        .says("Table feed / (teeth \u{d7} spindle speed), if every tooth cuts the same.");
     a.line("per-rev", feed_per_rev(chip, teeth))
         .says("What one tooth takes where run-out leaves it alone at work.");
     a.work(|w| {
@@ -160,7 +160,7 @@ fn thinned(
     a.line("thickest", thickest).places(5, 4).says("2 fz \u{221a}(r \u{2212} r\u{b2}), r = radial depth / diameter; fz itself from half the diameter up.");
     a.line("mean", mean)
         .places(5, 4)
-        .says("2 fz r / \u{3c6} over the arc of cut \u{3c6}; fz \u{221a}r, often printed, is 5 % more at a quarter of the diameter and 57 % more in a full slot.");
+        .says("2 fz r / \u{3c6} over the arc of cut \u{3c6}; fz \u{221a}r, often printed, is 5% more at a quarter of the diameter and 57% more in a full slot.");
     a.line(
         "thinning",
         Number::of(thinning_factor(engaged, d).map_err(faulty)?),
@@ -194,7 +194,7 @@ fn thinned(
     if let Some(even) = even_engagement_width(cut.teeth, helix, d) {
         a.line("even", even)
             .places(3, 2)
-            .says("The helix's pitch along the axis, or a whole number of times of it.");
+            .says("The helix's pitch along the axis, or a whole multiple of it.");
     }
     if at_work < 1.0 {
         a.note("load-bands", "About the load", "Less than one tooth at work on average: the cutter knocks as each tooth enters. A helix, more teeth or a deeper cut evens it.");

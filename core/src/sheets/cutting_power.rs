@@ -27,7 +27,7 @@ static TWIST: Source = Source::read(
 );
 static KEYED: Source = Source::from_memory(
     "ASME code for transmission shafting, 1927",
-    "8,000 psi of shear for plain steel, a quarter less with a keyway",
+    "8000 psi of shear for plain steel, a quarter less with a keyway",
 );
 /// Customary shear of a keyed shaft of plain steel.
 const MOST_SHEAR: Stress = Stress::from_psi(6000.0);
@@ -132,7 +132,7 @@ fn deepest(inp: &Inputs, a: &mut Answer, motor: &Motor, need: &Need) -> Result<(
     a.line("deepest", most(need.nominal))
         .label(label)
         .places(3, 2)
-        .says("In proportion, the rest as it is; tool, arbor and clamping may bear less.")
+        .says("In proportion, the rest as it is; tool, arbor and clamping may stand less.")
         .band(most(need.high), most(need.low), need.range);
     Ok(())
 }

@@ -80,7 +80,7 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
     };
     let mut a = inp.answer();
     let says = if reversed {
-        "Dial less the backlash: this move goes the other way than the last."
+        "Dial minus the backlash: this move goes the other way from the last."
     } else {
         "As the dial: same way as the last move, the backlash is taken up."
     };
@@ -136,7 +136,7 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
                 "moved",
                 Reason::Conflict,
                 "the indicator moved more than the dial",
-                "look at the indicator's angle, or at a dial that is not of this screw's units",
+                "check the indicator's angle, and whether the dial has the units of this screw",
             ));
         }
         (
@@ -149,7 +149,7 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
         let (one, other): (Length, Length) = (inp.get("one")?, inp.get("other")?);
         let turn: Option<Length> = inp.opt("dial-turn");
         let formula = if turn.is_some() {
-            "backlash = shorter way round from one reading to the other"
+            "backlash = shorter way around from one reading to the other"
         } else {
             "backlash = difference of the readings"
         };
@@ -190,9 +190,9 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
     if inp.choice("how") == "dial" {
         let turn: Option<Length> = inp.opt("dial-turn");
         if found.mm() > MUCH.mm() + 1e-6 && turn.is_none() {
-            a.note("much-backlash", "That is a lot of backlash", "Where zero lies between the two readings, give what the dial shows for a turn. Else the nut is to be renewed.");
+            a.note("much-backlash", "That is a lot of backlash", "Where zero lies between the two readings, give the dial reading per turn. Otherwise the nut needs replacing.");
         } else if swapped(other, one, turn) {
-            a.note("swapped-readings", "Perhaps the readings are swapped", "Come to from below, the dial should read more than from above. The backlash is the same; look which way you turned.");
+            a.note("swapped-readings", "Perhaps the readings are swapped", "Reached from below, the dial should read more than from above. The backlash is the same; look which way you turned.");
         }
     }
     a.note("where-to-read", "Where to read", "In the middle of the travel, where the screw is worn most, and again at an end: set the nut by the tight end or it binds there.");

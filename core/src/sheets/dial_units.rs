@@ -9,7 +9,7 @@ pub(super) static SHEET: Sheet = Sheet {
     id: "dial-units",
     revision: 1,
     title: "Metric screw, inch dial",
-    question: "Where must I set the handwheel when dial and screw are of different units?",
+    question: "Where must I set the handwheel when dial and screw use different units?",
     aside: "dial, screw lead, positions",
     words: &[
         "metric screw",
@@ -28,19 +28,19 @@ pub(super) static SHEET: Sheet = Sheet {
     ],
     group: Group::Run,
     fields: &[
-        Field::quantity("dial", "Dial, one turn shows", Kind::Length, &[&INCH, &MM])
+        Field::quantity("dial", "Dial reading per turn", Kind::Length, &[&INCH, &MM])
             .example("0.200 in")
-            .range_mm(0.1, 100.0, "what a dial shows for a turn")
+            .range_mm(0.1, 100.0, "the range of dial readings per turn")
             .hint("As engraved: 200 lines of 0.001 in are 0.200 in.")
             .filled_from_shop(ShopItem::DialTurn),
-        Field::count("lines", "Lines round the dial")
+        Field::count("lines", "Lines around the dial")
             .example("200")
-            .range(2.0, 2000.0, "what a dial is divided to")
+            .range(2.0, 2000.0, "the range of lines on a dial")
             .hint("A dial of 0.200 in by 0.001 in has 200.")
             .filled_from_shop(ShopItem::DialDivisions),
         Field::quantity("lead", "Screw, true lead", Kind::Length, &[&MM, &INCH])
             .example("5 mm")
-            .range_mm(0.1, 100.0, "the lead of a table screw")
+            .range_mm(0.1, 100.0, "the range of table screw leads")
             .hint("Travel for one turn: 5 threads per inch is 0.200 in. By indicator over many turns.")
             .filled_from_shop(ShopItem::ScrewLead)
             .measured()
@@ -48,7 +48,7 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::quantity("start", "Dial at the start", Kind::Length, &[&INCH, &MM]).seldom()
             .example("0 in")
             .preset("0 in")
-            .range_mm(-100.0, 100.0, "within a turn of zero")
+            .range_mm(-100.0, 100.0, "a reading at the start lies within one turn of zero")
             .hint("What the dial shows where the positions are counted from."),
         Field::rows("positions", "True positions wanted", POSITIONS, 1, 40)
             .example("0.5 in;1 in;2 in;5 in")
@@ -88,7 +88,7 @@ pub(super) static SHEET: Sheet = Sheet {
 static POSITIONS: &[Field] =
     &[
         Field::quantity("position", "Position", Kind::Length, &[&INCH, &MM])
-            .range(-5000.0, 5000.0, "what a table travels")
+            .range(-5000.0, 5000.0, "the range of table travels")
             .example("2 in"),
     ];
 
@@ -138,7 +138,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.line("factor", Number::of(factor))
         .places(6, 6)
-        .says("Lead of the screw over what the dial shows for a turn.");
+        .says("Lead of the screw over the dial reading per turn.");
     readings(&mut a, table);
     a.work(|w| {
         w.step(

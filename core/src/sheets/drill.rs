@@ -28,7 +28,7 @@ pub(super) static SHEET: Sheet = Sheet {
     fields: &[
         Field::call("drill", "Drill", &calls::drill::CALL)
             .example("#7")
-            .hint("As #7, F, 13/64, 5.1 mm or .201."),
+            .hint("As #7, F, 13/64, 5.1 mm or 0.201."),
         Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
     ],
     results: &[
@@ -46,7 +46,7 @@ pub(super) static SHEET: Sheet = Sheet {
 
 static SIZES: Source = Source::read(
     "American standard number and letter drill sizes",
-    "ASME B94.11M; second list: GNU units 2.22",
+    "ASME B94.11M; checked against a second list",
 );
 static METRIC: Source = Source::from_memory("DIN 338 and DIN 345", "stock steps of metric drills");
 
@@ -69,7 +69,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     line.says("Nominal. A drill cuts a little over its size.");
     a.words("name", drill.name());
-    let near = a.table("near", "Drills beside it", &["drill", "size", "off"]);
+    let near = a.table("near", "Nearest drills", &["drill", "size", "off"]);
     for one in drills::nearest(drill.diameter, 9) {
         near.row(vec![
             Value::words(one.name()),
@@ -149,7 +149,7 @@ fn taps(a: &mut Answer, drill: Drill) {
             .row(vec![Value::words(thread.to_string()), Value::of(share)])
             .opens("tap-drill", vec![("thread", thread.to_string())]);
     }
-    table.note("Cut taps, 55 to 85 % of 1.299 P, nearest to 75 % first.");
+    table.note("Cut taps, 55 to 85% of 1.299 P, nearest to 75% first.");
 }
 
 fn drawing(drill: Drill, size: &str) -> Drawing {

@@ -20,7 +20,7 @@ pub(super) static SHEET: Sheet = Sheet {
     ],
     group: Group::Run,
     fields: &[
-        Field::choice("feed", "Feed is driven", &[choice("own", "on its own: so much per minute"), choice("spindle", "from the spindle: so much per rev")])
+        Field::choice("feed", "Feed is driven", &[choice("own", "by its own drive: per minute"), choice("spindle", "from the spindle: per rev")])
             .filled_from_shop(ShopItem::FeedFollows)
             .hint("Feed by its own motor keeps its rate when the spindle speed changes; feed from the spindle does not."),
         Field::table_feed("rate", "Feed set")
@@ -30,28 +30,28 @@ pub(super) static SHEET: Sheet = Sheet {
             .monotonic(),
         Field::quantity("per-rev", "Feed set", Kind::FeedPerRev, &[&IN_PER_REV, &MM_PER_REV])
             .example("0.008 ipr")
-            .range(0.00254, 50.0, "what a feed gearbox gives per rev")
+            .range(0.00254, 50.0, "the range of feeds per rev")
             .when(&[when("feed", &["spindle"])])
             .measured()
             .monotonic(),
-        Field::quantity("speed", "Spindle now", Kind::RotationalSpeed, &[&RPM])
+        Field::quantity("speed", "Spindle speed now", Kind::RotationalSpeed, &[&RPM])
             .example("270 rpm")
-            .range(1.0, 100_000.0, "what a spindle turns")
+            .range(1.0, 100_000.0, "the range of spindle speeds")
             .measured()
             .monotonic(),
-        Field::count("teeth", "Teeth of the cutter").seldom().example("4").range(1.0, 200.0, "teeth of a cutter").optional(),
+        Field::count("teeth", "Teeth of the cutter").seldom().example("4").range(1.0, 200.0, "the range of teeth, from a fly cutter to a fine saw").optional(),
         Field::rows("steps", "Spindle speeds", SPEED_STEP, 1, 48)
             .example("70;110;175;270;425;670")
-            .hint("As on the plate, one a row.")
+            .hint("As on the plate, one per row.")
             .from_shop(ShopItem::SpindleSteps, SPINDLE),
         Field::rows("feed-steps", "Feeds", FEED_STEP, 1, 48)
             .example("1 ipm;2 ipm;4 ipm")
-            .hint("As on the plate, one a row.")
+            .hint("As on the plate, one per row.")
             .from_shop(ShopItem::FeedSteps, FEEDS)
             .when(&[when("feed", &["own"])]),
         Field::rows("feed-steps-turn", "Feeds, per rev", TURN_FEED_STEP, 1, 48)
             .example("0.002 ipr;0.004 ipr;0.008 ipr")
-            .hint("As on the plate, one a row.")
+            .hint("As on the plate, one per row.")
             .from_shop(ShopItem::FeedStepsTurn, FEEDS_TURN)
             .when(&[when("feed", &["spindle"])]),
     ],
@@ -59,8 +59,8 @@ pub(super) static SHEET: Sheet = Sheet {
         Res::of("per-turn", "Feed per rev", Kind::FeedPerRev),
         Res::of("per-minute", "Feed per minute", Kind::FeedRate),
         Res::of("per-tooth", "Feed per tooth", Kind::FeedPerTooth),
-        Res::words("on-plate", "Speed on the plate"),
-        Res::words("feed-on-plate", "Feed on the plate"),
+        Res::words("on-plate", "Spindle speed against the plate"),
+        Res::words("feed-on-plate", "Feed against the plate"),
         Res::stepped("chip-up", "Chip at the next faster speed", Kind::Share),
         Res::stepped("chip-down", "Chip at the next slower speed", Kind::Share),
     ],
@@ -111,7 +111,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     if let Some(z) = teeth {
         a.line("per-tooth", tooth(turn, z))
-            .says("With all teeth cutting alike.");
+            .says("With all teeth cutting the same.");
     }
     on_plate(inp, &mut a, &steps, speed, own);
     let chip = |turn: FeedPerRev| {
@@ -226,6 +226,7 @@ fn on_plate(
     speed: RotationalSpeed,
     own: bool,
 ) {
+    let entered = inp.is_entered("steps");
     let near = |step: &&RotationalSpeed| (step.rpm() / speed.rpm() - 1.0).abs() < 1e-9;
     let on = steps.iter().any(|step| near(&step));
     let below = steps
@@ -241,9 +242,17 @@ fn on_plate(
         (false, None) => "not on the plate".to_owned(),
     };
     a.words("on-plate", text)
-        .says("Against the spindle speeds given.");
+        .says(if entered {
+            "Against the spindle speeds of your mill."
+        } else {
+            "Against the spindle speeds of a typical mill; enter yours."
+        });
     if !on {
-        a.note("not-on-machine", "The speed is not one of this machine", "The figures hold for the speed as given. Choose a speed of the plate, or correct the spindle speeds.");
+        a.note("not-on-machine", "This speed is not on the plate", if entered {
+            "The figures hold for the speed as given. Choose a speed of the plate, or correct the spindle speeds."
+        } else {
+            "The figures hold for the speed as given. The plate is that of a typical mill: enter the spindle speeds of yours."
+        });
     }
     let change = |step: &RotationalSpeed| {
         Share::from_fraction(if own {
@@ -283,7 +292,11 @@ fn feed_steps<Q: Quantity>(
         None => "not on the plate".to_owned(),
     };
     a.words("feed-on-plate", text)
-        .says("Against the feeds given.");
+        .says(if inp.is_entered(field) {
+            "Against the feeds of your mill."
+        } else {
+            "Against the feeds of a typical mill; enter yours."
+        });
     if inp.quiet() {
         return;
     }

@@ -87,7 +87,7 @@ pub static SHEET: Sheet = Sheet {
         Res::stepped("drill-off", "That drill against this size", Kind::Length),
         Res::words("pin", "Nearest pin"),
         Res::stepped("pin-off", "That pin against this size", Kind::Length),
-        Res::words("spoken", "On a call"),
+        Res::words("spoken", "Say it as"),
     ],
     examples: &[
         &[("length", "7/16 in")],

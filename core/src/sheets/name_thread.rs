@@ -68,7 +68,7 @@ pub(super) static SHEET: Sheet = Sheet {
             .when(&[when("by", &["count"])]),
         Field::length("over", "Over this length")
             .example("1/2 in")
-            .range_in(0.02, 12.0, "over up to a foot")
+            .range_in(0.02, 12.0, "the count is taken over a foot at most")
             .when(&[when("by", &["count"])])
             .measured(),
     ],
@@ -222,9 +222,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "Room for the difference",
             &[
                 "a screw: 0.09 \u{221b}P\u{b2} (inches, the loosest class) + 0.05 P worn, 0.02 P over; a bore the other way".into(),
-                "pitch: 1.5 %".into(),
+                "pitch: 1.5%".into(),
                 format!(
-                    "diameter off {}, pitch off {} %",
+                    "diameter off {}, pitch off {}%",
                     inp.show_signed(best.off_diameter),
                     crate::quantity::signed(share_off(&best).base(), &crate::quantity::units::PERCENT, 1)
                 ),

@@ -92,7 +92,7 @@ static SPEEDS: Source = Source::read(
     "table; connected with ISO 229",
 );
 static BOXES: Source =
-    Source::practice("Whole tooth numbers move a speed or feed of a gearbox by 2 to 5 %");
+    Source::practice("Rounding to whole teeth moves a speed or feed of a gearbox by 2 to 5%");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     match (inp.choice("of"), inp.choice("feed-follows")) {
@@ -184,7 +184,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
     let other = other_series(&plate, &values, &text);
     let series = other.clone().unwrap_or_else(|| series_words(&plate));
     a.words("series", series)
-        .says("A value counts as off past 6 % of the series.");
+        .says("A value counts as off past 6% of the series.");
     if other.is_some() {
         a.words(
             "suspect",
@@ -213,7 +213,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
         table.row(cells).chosen(off);
     }
     table.note(
-        "Preferred: what ISO 3 would put there, in the unit shown. Marked: off by more than 6 %.",
+        "Preferred: what ISO 3 would put there, in the unit shown. Marked: off by more than 6%.",
     );
     a.work(|w| {
         let (n, least, most) = (
@@ -251,7 +251,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
     a.note(
         "trust-series",
         "Before you trust a series",
-        "Old plates were not always laid out on preferred numbers, and a box with a back gear may hold two series. Time it before you call it wrong.",
+        "Old plates were not always laid out on preferred numbers, and a gearbox with a back gear may hold two series. Time it before you call it wrong.",
     );
     a.source(&BOXES);
     if unit.kind == Kind::RotationalSpeed {
@@ -357,7 +357,7 @@ fn suspect_words(plate: &Plate, text: &impl Fn(f64) -> String) -> String {
         }
     }
     if words.is_empty() {
-        "nothing: every value is within 6 % of the series".into()
+        "nothing: every value is within 6% of the series".into()
     } else {
         words.join("; ")
     }

@@ -15,7 +15,7 @@ static GEOMETRY: Source = Source::computed(
     "f\u{b2} / (8 r) and r \u{2212} \u{221a}(r\u{b2} \u{2212} (s/2)\u{b2})",
 );
 static CONSTANTS: Source = Source::practice(
-    "Average roughness is printed as f\u{b2}/(32 r), f\u{b2}/(31.2 r), and with a constant 27 % larger",
+    "Average roughness is printed as f\u{b2}/(32 r), f\u{b2}/(31.2 r), and with a constant 27% larger",
 );
 
 pub(super) static SHEET: Sheet = Sheet {
@@ -77,7 +77,7 @@ static FIELDS: &[Field] = &[
     Field::length("radius", "Radius")
         .example("1/32 in")
         .hint("Of the nose, of the ball, or half the slab cutter's diameter.")
-        .range_in(0.001, 20.0, "from a sharp nose to a large cutter")
+        .range_in(0.001, 20.0, "the range of nose and cutter radii")
         .measured(),
     Field::quantity(
         "turn-feed",
@@ -86,20 +86,20 @@ static FIELDS: &[Field] = &[
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.005 ipr")
-    .range(0.001, 10.0, "feeds of lathes and drill presses")
+    .range(0.001, 10.0, "the range of feeds on lathes and drill presses")
     .when(&[when("by", &["nose"])]),
     Field::length("step", "Step over")
         .example("0.02 in")
-        .range_in(0.0005, 20.0, "steps between passes")
+        .range_in(0.0005, 20.0, "the range of stepovers")
         .when(&[when("by", &["ball"])])
         .measured(),
     Field::count("teeth", "Teeth")
         .example("8")
-        .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
+        .range(1.0, 200.0, "the range of teeth, from a fly cutter to a fine saw")
         .when(&[when("by", &["slab"])]),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("110")
-        .range(1.0, 100_000.0, "spindle speeds of machine tools")
+        .range(1.0, 100_000.0, "the range of spindle speeds")
         .when(&[when("by", &["slab"])]),
     Field::table_feed("feed", "Table feed")
         .example("3 ipm")
@@ -171,7 +171,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .band(
                 mean,
                 mean * 1.27,
-                "the published constants: 32, 31.2, and one 27 % larger",
+                "the published constants: 32, 31.2, and one 27% larger",
             );
     }
     a.line("spacing", spacing).says(match by {

@@ -43,13 +43,13 @@ pub(super) static SHEET: Sheet = Sheet {
             &[choice("cut", "cuts"), choice("form", "forms, no chips")],
         ),
         Field::percent("share", "Percent of thread wanted")
-            .example("75 pct")
-            .preset("75 pct")
+            .example("75%")
+            .preset("75 pct") // words: as a link writes it
             .hint("Of the full depth, 1.299 P on the diameter.")
             .range(
                 0.3,
                 1.0,
-                "under 30 % strips, over 100 % leaves no room for the tap",
+                "under 30% the thread strips, over 100% leaves no room for the tap",
             ),
         Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
         Field::call("hand", "Drill in hand", &calls::drill::CALL)
@@ -79,7 +79,7 @@ pub(super) static SHEET: Sheet = Sheet {
     examples: &[
         &[("thread", "1/4-20")],
         &[("thread", "M10"), ("drills", "metric")],
-        &[("thread", "3/8-16"), ("tap", "form"), ("share", "65 pct")],
+        &[("thread", "3/8-16"), ("tap", "form"), ("share", "65 pct")], // words: as a link writes it
         &[("thread", "M6"), ("hand", "5 mm")],
         &[("thread", "9/16-18"), ("hand", "1/2")],
     ],
@@ -161,9 +161,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
 fn basis(tap: TapKind) -> &'static str {
     match tap {
         TapKind::Cut => {
-            "100 % is 1.299 P off the diameter (depth 0.6495 P); on 1.0825 P the figure is 1.2 times larger."
+            "100% is 1.299 P off the diameter (depth 0.6495 P); on 1.0825 P the figure is 1.2 times larger."
         }
-        TapKind::Form => "Form taps: 100 % is 0.68 P off the diameter.",
+        TapKind::Form => "Form taps: 100% is 0.68 P off the diameter.",
     }
 }
 

@@ -38,7 +38,7 @@ pub(super) static SHEET: Sheet = Sheet {
         Field::quantity("delay", "Time from trip to stop", Kind::Time, &[&SECOND])
             .example("0.2 s")
             .preset("0.2 s")
-            .range(0.0, 10.0, "what a clutch takes to let go")
+            .range(0.0, 10.0, "the range of delays of a feed clutch")
             .hint("0.2 s to begin with; better from stops at two feeds.")
             .when(&[when("by", &["time"])])
             .measured()
@@ -51,12 +51,12 @@ pub(super) static SHEET: Sheet = Sheet {
             .seldom()
             .example("0.005 in")
             .preset("0 in")
-            .range(0.0, 50.0, "what a table coasts")
+            .range(0.0, 50.0, "the range of coasting")
             .measured()
             .monotonic(),
         Field::quantity("wanted", "Stop wanted at", Kind::Length, &[&INCH, &MM])
             .example("6.250 in")
-            .range(-5000.0, 5000.0, "what a table travels")
+            .range(-5000.0, 5000.0, "the range of table travels")
             .hint("On the scale that you read; feeding toward larger figures.")
             .optional(),
         Field::rows("trials", "Trial stops", STOPS, 2, 60)
@@ -97,14 +97,14 @@ pub(super) static SHEET: Sheet = Sheet {
 
 static STOPS: &[Field] = &[
     Field::quantity("stop", "Stopped at", Kind::Length, &[&INCH, &MM])
-        .range(-5000.0, 5000.0, "what a table travels")
+        .range(-5000.0, 5000.0, "the range of table travels")
         .example("6.251 in"),
 ];
 
 static AT_FEEDS: &[Field] = &[
     Field::table_feed("at-feed", "Feed").example("2 ipm"),
     Field::quantity("at-stop", "Stopped at", Kind::Length, &[&INCH, &MM])
-        .range(-5000.0, 5000.0, "what a table travels")
+        .range(-5000.0, 5000.0, "the range of table travels")
         .example("6.240 in"),
 ];
 
@@ -140,7 +140,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .says("Feed \u{d7} time to let go, and what it coasts. It grows with the feed.");
     if let Some(wanted) = wanted {
         a.line("trip-at", wanted - past)
-            .says("The stop wanted less the overrun, feeding toward larger figures.");
+            .says("The stop wanted minus the overrun, feeding toward larger figures.");
     }
     if let Some(found) = found {
         tell(&mut a, found);
@@ -160,7 +160,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .places(3, 3)
             .says("How much further it stops for more feed: one straight line through the stops.");
         a.line("trip-found", at - coast)
-            .says("Where that line has no feed, less what it coasts.");
+            .says("Where that line reaches zero feed, minus what it coasts.");
     }
     if let (Some(wanted), Some((_, at)), None) = (wanted, from_stops, found) {
         let by = wanted - past - (at - coast);
@@ -239,7 +239,7 @@ fn from_stops(inp: &Inputs) -> Result<(Time, Length), Stop> {
 fn tell(a: &mut Answer, found: Trials) {
     a.line("mean", found.mean).says("Of the trials.");
     a.line("spread", found.spread)
-        .says("Largest less smallest.");
+        .says("Largest minus smallest.");
     a.line("deviation", found.deviation)
         .says("With n \u{2212} 1.");
     a.line("next-low", found.mean - found.next)

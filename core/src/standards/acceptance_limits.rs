@@ -20,7 +20,7 @@ pub struct AcceptanceLimit {
 /// What stands beside every row on screen and paper.
 pub const CERTAINTY: &str = "customary, unverified";
 /// Where the rows come from.
-pub const SOURCE: &str = "ISO 1701-1 (knee-type, horizontal spindle) and IS 2200, from memory; no one here has read them in print";
+pub const SOURCE: &str = "ISO 1701-1 (knee-type, horizontal spindle) and IS 2200, from memory; not checked against the standards";
 
 const fn row(
     key: &'static str,

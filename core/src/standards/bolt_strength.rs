@@ -123,7 +123,7 @@ pub const GRADES: &[Grade] = &[
     sae("sae-5.2", "SAE grade 5.2", "three lines, close together"),
     sae("sae-7", "SAE grade 7", "five lines"),
     sae("sae-8", "SAE grade 8", "six lines"),
-    astm("ASTM A574", "a574", "Alloy socket head (ASTM A574)", "hexagon socket, black"),
+    astm("ASTM A574", "a574", "Alloy socket head (ASTM A574)", "hex socket, black"),
     Grade { says: "The standard defines no proof load for A307; 33 ksi is a textbook's, to 1-1/2 in.", ..astm("ASTM A307", "a307", "ASTM A307", "307A or 307B") },
     Grade { says: "A325 marked from 2015 on (F3125) keeps 120 ksi above 1 in.", ..astm("ASTM A325", "a325", "ASTM A325, before 2015", "A325") },
     astm("ASTM F3125", "f3125-a325", "ASTM A325 of F3125, from 2015", "A325"),

@@ -160,7 +160,7 @@ pub static SINGLES: &[KeptRow] = &[
     one(GrayIron, Drilling, 500, 1500, Kalpakjian, "cast irons"),
     one(Thermoplastic, Drilling, 800, 1500, Kalpakjian, "thermoplastics"),
     one(Thermoset, Drilling, 500, 1500, Kalpakjian, "thermosets"),
-    one(ToolSteel, Drilling, 50, 60, DrillPressManual, "tool steel, 1.2 % C"),
+    one(ToolSteel, Drilling, 50, 60, DrillPressManual, "tool steel, 1.2% C"),
     by_hardness(AlloySteel, Drilling, (300, 400), 20, 30, DrillPressManual, "alloy steel, 300 to 400 HB"),
     one(MalleableIron, Drilling, 80, 90, DrillPressManual, "malleable iron"),
     one(Nickel, Drilling, 40, 50, DrillPressManual, "high nickel steel or nickel-copper alloy"),

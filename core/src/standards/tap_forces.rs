@@ -72,19 +72,19 @@ use TapAuthor::{ByArea, ByPitch};
 /// The rows of both makers that stand for a metal of ours.
 #[rustfmt::skip]
 pub static TAP_FORCES: [TapForceRow; 27] = [
-    row(ByArea, &[MildSteel], "St 44-2, 133 HB", 3700.0),
-    row(ByArea, &[MildSteel], "Ck 15, 141 HB", 3600.0),
-    row(ByArea, &[CarbonSteel], "Ck 35, 162 HB", 3700.0),
-    row(ByArea, &[CarbonSteel], "Ck 45, 188 HB", 3900.0),
-    row(ByArea, &[CarbonSteel], "Ck 60, 188 HB", 4000.0),
-    row(ByArea, &[AlloySteel], "42CrMo4, 193 HB", 3600.0),
-    hard(ByArea, "42CrMo4, 30 HRC", 4900.0),
-    hard(ByArea, "42CrMo4, 40 HRC", 5500.0),
-    row(ByArea, &[StainlessSteel], "X6CrNi18-10, 209 HB", 4200.0),
-    row(ByArea, &[ToolSteel], "C105W2, 175 HB", 5300.0),
-    row(ByArea, &[Brass, HardBrass], "CuZn40", 2300.0),
-    row(ByArea, &[CastAluminium], "G-AlSi8Cu3", 1300.0),
-    row(ByArea, &[GrayIron], "GG-25, 193 HB", 2900.0),
+    row(ByArea, &[MildSteel], "St 44-2 (structural steel), 133 HB", 3700.0),
+    row(ByArea, &[MildSteel], "Ck 15 (0.15% carbon), 141 HB", 3600.0),
+    row(ByArea, &[CarbonSteel], "Ck 35 (0.35% carbon), 162 HB", 3700.0),
+    row(ByArea, &[CarbonSteel], "Ck 45 (0.45% carbon), 188 HB", 3900.0),
+    row(ByArea, &[CarbonSteel], "Ck 60 (0.60% carbon), 188 HB", 4000.0),
+    row(ByArea, &[AlloySteel], "42CrMo4 (chrome-moly), 193 HB", 3600.0),
+    hard(ByArea, "42CrMo4 (chrome-moly), 30 HRC", 4900.0),
+    hard(ByArea, "42CrMo4 (chrome-moly), 40 HRC", 5500.0),
+    row(ByArea, &[StainlessSteel], "X6CrNi18-10 (18-10 stainless), 209 HB", 4200.0),
+    row(ByArea, &[ToolSteel], "C105W2 (carbon tool steel), 175 HB", 5300.0),
+    row(ByArea, &[Brass, HardBrass], "CuZn40 (brass)", 2300.0),
+    row(ByArea, &[CastAluminium], "G-AlSi8Cu3 (cast aluminum)", 1300.0),
+    row(ByArea, &[GrayIron], "GG-25 (gray iron EN-GJL-250), 193 HB", 2900.0),
     row(ByPitch, &[MildSteel], "plain structural steel, to 700 N/mm\u{b2}", 2300.0),
     row(ByPitch, &[FreeMachiningSteel], "free-cutting steel, to 700 N/mm\u{b2}", 2300.0),
     row(ByPitch, &[MildSteel, CarbonSteel], "structural steel, 500 to 950 N/mm\u{b2}", 2500.0),
@@ -175,9 +175,9 @@ mod tests {
                 .find(|row| row.detail == detail)
                 .map(|row| row.kc)
         };
-        assert!(of("42CrMo4, 193 HB") < of("42CrMo4, 30 HRC"));
-        assert!(of("42CrMo4, 30 HRC") < of("42CrMo4, 40 HRC"));
-        assert!(of("Ck 15, 141 HB") < of("Ck 45, 188 HB"));
+        assert!(of("42CrMo4 (chrome-moly), 193 HB") < of("42CrMo4 (chrome-moly), 30 HRC"));
+        assert!(of("42CrMo4 (chrome-moly), 30 HRC") < of("42CrMo4 (chrome-moly), 40 HRC"));
+        assert!(of("Ck 15 (0.15% carbon), 141 HB") < of("Ck 45 (0.45% carbon), 188 HB"));
     }
 
     #[test]

@@ -35,7 +35,11 @@ fn main() -> Result<ExitCode, Box<dyn Error>> {
     let (before, after) = old
         .split_once(mark)
         .ok_or("CHANGELOG.md has lost the mark before which accepted lines go")?;
-    let new: String = lines.iter().map(|line| format!("\n- {line}")).collect();
+    let mut new = String::new();
+    for line in &lines {
+        new.push_str("\n- ");
+        new.push_str(line);
+    }
     fs::write(&log, format!("{before}{new}{mark}{after}"))?;
     Ok(ExitCode::SUCCESS)
 }

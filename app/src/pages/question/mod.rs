@@ -51,6 +51,7 @@ pub fn Question(props: &QuestionProps) -> Html {
     let call = use_state_eq(|| dom::view() == "call");
     let printing = use_state_eq(|| false);
     let address = use_saving();
+    let visit = *use_memo((), |()| crate::app::visit());
 
     let act = use_callback(form.dispatcher(), |act: Act, dispatcher| {
         dispatcher.dispatch(act);
@@ -58,9 +59,16 @@ pub fn Question(props: &QuestionProps) -> Html {
     {
         let (now, address) = (form.clone(), address.clone());
         use_effect_with(form.clone(), move |_| {
+            // a page that is being left writes into no other page's address
+            if visit != crate::app::visit() {
+                return;
+            }
             // at once for a reload of this tab; the address, which browsers let change only so often, when the keys rest
             storage::put_draft(&Draft::text(&now, &[&shown_address()]));
             address.put(200, move || {
+                if visit != crate::app::visit() {
+                    return;
+                }
                 if let Some(fragment) = now.address() {
                     let before = shown_address();
                     write_address(&fragment);
@@ -254,11 +262,16 @@ pub fn Question(props: &QuestionProps) -> Html {
     };
     let own_pad = *pad == PadMode::Own;
     let rows: usize = form.tables.iter().map(|table| table.rows.len()).sum();
-    let dense = rows + answer.lines.len() + answer.steps.len() > 14;
+    let told = rows + answer.lines.len() + answer.steps.len() + answer.cautions.len();
+    let dense = match told {
+        0..=16 => "",
+        17..=23 => "dense",
+        _ => "dense denser",
+    };
     let spoken = form.spoken_result();
     html! {
         <>
-            <main id="main" tabindex="-1" class={dense.then_some("dense")} {onkeydown}>
+            <main id="main" tabindex="-1" class={dense} {onkeydown}>
                 <h1>{ form.sheet.title }</h1>
                 <>{ for form.notes.iter().map(|note| html! { <p class="note">{ said(&note.text()) }</p> }) }</>
                 if *shop_differs {
@@ -320,7 +333,7 @@ fn shop_words(form: &Form) -> &'static str {
     if dom::opened_from() == "saved" {
         "Figured with the shop as it was when this was saved."
     } else if form.carries_shop() {
-        "Figured with the sender\u{2019}s shop."
+        "Figured with the shop in the link."
     } else if form.presets_count() {
         "Figured with typical values, not with your shop."
     } else {

@@ -32,7 +32,7 @@ pub fn outside_series(
         .flat_map(|size| ThreadCall::all_of_unified(size))
         .collect();
     let mut cure = if of_size.is_empty() {
-        String::from("look at the size and the count")
+        String::from("check the size and the count")
     } else {
         format!("they have {}", calls_of(&of_size).join(", "))
     };
@@ -119,7 +119,7 @@ pub fn old_number(call: &str) -> Option<CallFault> {
         says: format!(
             "#{number} is an old machine screw of 0.{thousandths:03} in{near}; {INCH} does not have it"
         ),
-        cure: "cut it by its own diameter and count, as a special such as .242-20 UNS".into(),
+        cure: "cut it by its own diameter and count, as a special such as 0.242-20 UNS".into(),
     })
 }
 

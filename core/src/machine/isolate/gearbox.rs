@@ -23,12 +23,15 @@ impl core::fmt::Display for BoxFault {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         match self {
             Self::Empty => f.write_str(
-                "a box needs at least one stage, and each stage at least one alternative",
+                "a gearbox needs at least one stage, and each stage at least one alternative",
             ),
-            Self::Stages(n) => write!(f, "this box has {n} stages; the search takes {MOST_STAGES}"),
+            Self::Stages(n) => write!(
+                f,
+                "this gearbox has {n} stages; the search takes {MOST_STAGES}"
+            ),
             Self::Settings(n) => write!(
                 f,
-                "this box has {n} settings; the search takes {MOST_SETTINGS}"
+                "this gearbox has {n} settings; the search takes {MOST_SETTINGS}"
             ),
         }
     }

@@ -32,7 +32,7 @@ pub fn thousands(b: &[u8], comma: usize, bare: bool, unit: &Unit) -> ReadFault {
     };
     ReadFault::Ambiguous(vec![
         choice(".", "the comma is the decimal point"),
-        choice("", "the comma parts the thousands"),
+        choice("", "the comma separates thousands"),
     ])
 }
 

@@ -199,7 +199,7 @@ fn fraction(b: &[u8], start: usize, whole: u64, numerator: u64) -> Result<Number
     let next = skip(b, end);
     if next > end && at(b, next).is_ascii_digit() {
         return Err(no(
-            "a number after a fraction: write the whole number first, as 1 1/4",
+            "a number after a fraction: write the whole number first, as 1-1/4",
         ));
     }
     if matches!(at(b, end), b'.' | b',') && at(b, end + 1).is_ascii_digit() {
@@ -229,7 +229,7 @@ fn mixed(b: &[u8], i: usize, whole: u64) -> Result<Option<Number>, ReadFault> {
     }
     if at(b, bar) != b'/' || !at(b, bar + 1).is_ascii_digit() {
         return Err(no(
-            "two numbers without a fraction: write a mixed number as 1 1/4 or 1-1/4",
+            "two numbers without a fraction: write a mixed number as 1-1/4",
         ));
     }
     let out = fraction(b, bar + 1, whole, numerator)?;

@@ -27,11 +27,11 @@ pub struct Tolerance {
 
 /// Which cure there is where the sides differ in their units.
 pub const SAME_UNIT: ReadFault = ReadFault::Unreadable {
-    why: "the two sides of a tolerance need the same unit: write it at both, as +.0005 in/-.0002 in",
+    why: "the two sides of a tolerance need the same unit: write it at both, as +0.0005 in/-0.0002 in",
 };
 
 const HOW: ReadFault = ReadFault::Unreadable {
-    why: "write a mixed number as 1 1/4 or 1-1/4, a tolerance as ± .0005 or +.0005/-.0002; sums are not read",
+    why: "write a mixed number as 1-1/4, a tolerance as ±0.0005 or +0.0005/-0.0002; sums are not read",
 };
 
 /// The tolerance that starts at `start` and ends the text.
@@ -102,7 +102,7 @@ fn one_by_one(b: &[u8], start: usize, kind: Kind) -> Result<Tolerance, ReadFault
         && (unit.is_some() || some(if percent_one { &other } else { &one }))
     {
         return Err(ReadFault::Unreadable {
-            why: "one side is in percent and the other is not: write both alike, as +5%/-2% or +.0005/-.0002",
+            why: "one side is in percent and the other is not: write both alike, as +5%/-2% or +0.0005/-0.0002",
         });
     }
     let bare_side = match (typed_one, typed_other) {

@@ -70,8 +70,7 @@ const LOCK_OUT: Said = Said {
     id: "lock-out",
     stop: true,
     before: "Before hands go in",
-    text: "Lock the machine out at the disconnect (isolator), keep the key, and try the switch before hands go near belts, gears or a box. \
-           Wiring is work for a licensed person; your local code and the machine's own plate come first.",
+    text: "Lock the machine out at the disconnect (isolator), keep the key, and try the switch before hands go near belts, gears or a gearbox. Wiring is work for a licensed person; your local code and the machine's own plate come first.",
 };
 const LIFT: Said = Said {
     id: "lift",
@@ -97,7 +96,7 @@ const ONTO_TRIP: Said = Said {
     id: "onto-trip",
     stop: true,
     before: "Before you run onto a trip",
-    text: "Take it for one that does not work until it has: slowest feed, room behind it, a hand on the lever.",
+    text: "Assume that it does not work until it has: slowest feed, room behind it, a hand on the lever.",
 };
 const TURNING: Said = Said {
     id: "turning",
@@ -109,14 +108,13 @@ const HOT: Said = Said {
     id: "hot",
     stop: true,
     before: "Before you touch what has run",
-    text: "Stop and lock out first. Bearings, motor and boxes can burn: bring the back of the hand near before a finger, or use a thermometer that needs no touch.",
+    text: "Stop and lock out first. Bearings, motor and gearboxes can burn: bring the back of the hand near before a finger, or use a thermometer that needs no touch.",
 };
 const SHORT: Said = Said {
     id: "short",
     stop: false,
     before: "About the limits",
-    text: "What stands as customary is recalled, and no one here has read it in print: it gives no pass and no fail. \
-           A limit for a length must not be scaled down without end for a shorter one. Write the length beside the reading: 0.02 mm / 300 mm.",
+    text: "Limits marked customary are from memory and were not checked against the standard: they give no pass and no fail. Do not scale a limit down to a length much shorter than its own. Write the length beside the reading: 0.02 mm / 300 mm.",
 };
 const LOCK_SPINDLE: Said = Said {
     id: "lock-spindle",
@@ -145,7 +143,7 @@ static BEFORE: &[(&str, &str, &str)] = &[
     ("guards", "Guards on: belts, gears, motor fan", ""),
     (
         "oil",
-        "Oil in every box and on every way",
+        "Oil in every gearbox and on every way",
         "Levels at their marks, one-shot or cups filled.",
     ),
     ("belts", "Belts or chain: tight, in line, whole", ""),
@@ -167,10 +165,10 @@ static SLOW: &[(&str, &str, &str)] = &[
 static LEAKS: &[(&str, &str, &str)] = &[
     (
         "leak-column",
-        "Column gear box dry outside",
-        "Wipe all dry before the run, look after it.",
+        "Column gearbox dry outside",
+        "Wipe all dry before the run, look again after it.",
     ),
-    ("leak-feed", "Feed box dry outside", ""),
+    ("leak-feed", "Feed gearbox dry outside", ""),
     ("leak-knee", "Knee and saddle dry outside", ""),
     ("leak-nose", "Spindle nose dry", ""),
     ("leak-coolant", "Coolant stays where it belongs", ""),
@@ -181,8 +179,8 @@ static WARM: &[(&str, &str, &str)] = &[
         "Spindle nose, after the run",
         "Write speed and minutes of the run in the note.",
     ),
-    ("column", "Column gear box, after the run", ""),
-    ("feed", "Feed box, after the run", ""),
+    ("column", "Column gearbox, after the run", ""),
+    ("feed", "Feed gearbox, after the run", ""),
     ("motor", "Motor, after the run", ""),
 ];
 
@@ -201,7 +199,7 @@ pub(super) fn parts(test: &Test) -> Vec<Part> {
         items: ladder(&test.plate.speeds, test.ladder)
             .into_iter()
             .map(|step| Item {
-                label: if step.ends_with(char::is_numeric) {
+                label: if step.ends_with(|c: char| c.is_ascii_digit()) {
                     format!("At {step} rpm")
                 } else {
                     format!("At {step}")
@@ -256,8 +254,8 @@ fn axis_part(test: &Test, axis: &Axis) -> Part {
         asks: Asks::Size(Kind::Length, None),
         ..tick(
             format!("{start}stops"),
-            "Range of five stops on the trip",
-            "Largest less smallest, same feed.",
+            "Five stops on the trip, largest minus smallest",
+            "All at the same feed.",
         )
     });
     for (way, name) in axis.ways.iter().enumerate() {

@@ -217,10 +217,10 @@ fn words(fault: &ReadFault, kind: Kind) -> String {
 /// What a machine tool can show at all: past it a slip of the unit is likelier than the reading.
 fn within(measured: &Measured, kind: Kind) -> Result<(), String> {
     let (low, high, why) = match kind {
-        Kind::FeedRate => (0.01, 50_000.0, "what a table runs at"),
-        Kind::RotationalSpeed => (0.1, 100_000.0, "what a spindle turns"),
-        Kind::Temperature => (-40.0, 300.0, "what a machine reaches"),
-        Kind::Length => (-6.35, 6.35, "what is read there"),
+        Kind::FeedRate => (0.01, 50_000.0, "the range of rapid traverse rates"),
+        Kind::RotationalSpeed => (0.1, 100_000.0, "the range of spindle speeds"),
+        Kind::Temperature => (-40.0, 300.0, "the range of machine temperatures"),
+        Kind::Length => (-6.35, 6.35, "the range of readings there"),
         _ => return Ok(()),
     };
     if measured.value >= low && measured.value <= high {

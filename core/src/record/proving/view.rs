@@ -149,9 +149,9 @@ fn caution(said: &Said) -> Caution {
 
 fn plate_note(test: &Test) -> String {
     if test.plate.feeds.iter().any(|step| per_turn(step).is_some()) {
-        "On this machine the feed follows the spindle. Write above at which spindle speed the feeds are run: what the plate gives per rev is figured at it.".into()
+        "On this machine the feed follows the spindle. Write above at which spindle speed the feeds are run: what the plate gives per rev is worked out at it.".into()
     } else if test.plate.follows {
-        "On this machine the feed follows the spindle: the plate's feeds hold at one spindle speed only. Run them at that step and write it above.".into()
+        "On this machine the feed follows the spindle: the plate's feeds hold at one spindle speed only. Run them at that speed and write it above.".into()
     } else {
         "The plate's figures were copied from My shop when this test was begun.".into()
     }

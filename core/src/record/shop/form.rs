@@ -12,8 +12,8 @@ use crate::sheet::*;
 /// The shop as a form. It is not in the list of questions.
 pub static SHOP: Sheet = Sheet {
     id: "my-shop",
-    // 2: no general table screw, dial or arbor
-    revision: 2,
+    // 2: no general table screw, dial or arbor; 3: which drills are owned is not said
+    revision: 3,
     title: "My shop",
     question: "What is in the shop?",
     aside: "machines, drills, wrench",
@@ -69,29 +69,29 @@ static FIELDS: &[Field] = &[
         &[&IN_PER_MIN, &MM_PER_MIN],
     )
     .example("60 ipm")
-    .range(1.0, 50_000.0, "what a table runs at")
+    .range(1.0, 50_000.0, "the range of rapid traverse rates")
     .from_shop(ShopItem::Rapid, "60 ipm"),
     Field::length("screw-lead", "Table screw, travel per turn")
         .example("0.200 in")
-        .range_mm(0.5, 50.0, "leads of table screws")
+        .range_mm(0.5, 50.0, "the range of table screw leads")
         .from_shop(ShopItem::ScrewLead, "")
         .optional(),
     Field::length("dial-turn", "Table dial, reading per turn")
         .example("0.200 in")
         .hint("As engraved. Other than the screw's travel where dial and screw are of different units.")
-        .range_mm(0.1, 100.0, "what a dial shows for a turn")
+        .range_mm(0.1, 100.0, "the range of dial readings per turn")
         .from_shop(ShopItem::DialTurn, "")
         .optional(),
     Field::count("dial-divisions", "Lines around the dial")
         .example("200")
-        .range(2.0, 1000.0, "what a dial holds")
+        .range(2.0, 1000.0, "the range of lines on a dial")
         .from_shop(ShopItem::DialDivisions, "")
         .optional(),
     Field::choice("spindle-taper", "Mill spindle taper", TAPERS)
         .from_shop(ShopItem::SpindleTaper, "nmtb-40"),
     Field::length("arbor", "Arbor diameter")
         .example("1 in")
-        .range_mm(5.0, 80.0, "what arbors measure")
+        .range_mm(5.0, 80.0, "the range of arbor sizes")
         .from_shop(ShopItem::Arbor, "")
         .optional(),
     Field::quantity(
@@ -101,12 +101,12 @@ static FIELDS: &[Field] = &[
         &[&HORSEPOWER, &KILOWATT],
     )
     .example("1 hp")
-    .range(10.0, 100_000.0, "what a shop motor gives")
+    .range(10.0, 100_000.0, "the range of shop motors")
     .from_shop(ShopItem::Motor, "1 hp"),
     Field::percent("drive-efficiency", "Drive efficiency")
-        .example("75 pct")
-        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
-        .from_shop(ShopItem::DriveEfficiency, "75 pct"),
+        .example("75%")
+        .range(0.1, 1.0, "a drive passes on part of the motor's power")
+        .from_shop(ShopItem::DriveEfficiency, "75 pct"), // words: as a link writes it
     Field::rows(
         "drill-press-steps",
         "Drill press spindle speeds",
@@ -133,7 +133,7 @@ static FIELDS: &[Field] = &[
         &[&HORSEPOWER, &KILOWATT],
     )
     .example("3/4 hp")
-    .range(10.0, 100_000.0, "what a shop motor gives")
+    .range(10.0, 100_000.0, "the range of shop motors")
     .from_shop(ShopItem::LatheMotor, "")
     .optional(),
     Field::quantity(
@@ -143,23 +143,23 @@ static FIELDS: &[Field] = &[
         &[&TPI, &PITCH_MM],
     )
     .example("8 tpi")
-    .range(0.5, 26.0, "leadscrews of lathes")
+    .range(0.5, 26.0, "the range of lathe leadscrews")
     .from_shop(ShopItem::Leadscrew, "")
     .optional(),
     Field::rows("change-wheels", "Lathe change gears (change wheels)", WHEEL, 2, MOST_WHEELS)
         .example("20;30;40;50;60;80;100;127")
-        .hint("Teeth, with ; between them; a gear that is there twice is given twice.")
+        .hint("Teeth, with ; between them; a gear that you have twice is given twice.")
         .from_shop(ShopItem::ChangeWheels, "")
         .optional(),
     Field::count("thread-dial-wheel", "Thread dial, teeth of its gear")
         .example("32")
-        .range(4.0, 120.0, "thread dial gears have that many teeth")
+        .range(4.0, 120.0, "the range of teeth on thread dial gears")
         .from_shop(ShopItem::ThreadDialWheel, "")
         .optional(),
     Field::count("thread-dial-lines", "Thread dial, lines")
         .example("8")
         .hint("Numbered and plain ones together.")
-        .range(1.0, 60.0, "lines on a dial")
+        .range(1.0, 60.0, "the range of lines on a thread dial")
         .from_shop(ShopItem::ThreadDialLines, "")
         .optional(),
     Field::choice("drills", "Drills owned", DRILL_SETS).from_shop(ShopItem::DrillSets, "usual"),
@@ -170,7 +170,7 @@ static FIELDS: &[Field] = &[
         &[&LBF_FT, &LBF_IN, &NEWTON_METRE],
     )
     .example("10 ft-lb")
-    .range(0.0, 5000.0, "what a hand wrench reads")
+    .range(0.0, 5000.0, "the range of torque wrenches")
     .from_shop(ShopItem::WrenchLow, "10 ft-lb"),
     Field::quantity(
         "wrench-high",
@@ -179,7 +179,7 @@ static FIELDS: &[Field] = &[
         &[&LBF_FT, &LBF_IN, &NEWTON_METRE],
     )
     .example("100 ft-lb")
-    .range(0.1, 5000.0, "what a hand wrench reads")
+    .range(0.1, 5000.0, "the range of torque wrenches")
     .from_shop(ShopItem::WrenchHigh, "100 ft-lb"),
 ];
 /// A column of spindle steps as on a plate.
@@ -188,7 +188,7 @@ pub static SPEED_STEP: &[Field] =
         Field::quantity("speed", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
             1.0,
             100_000.0,
-            "what a spindle turns",
+            "the range of spindle speeds",
         ),
     ];
 /// A column of feed steps as on a plate, per minute.
@@ -200,17 +200,14 @@ pub static TURN_FEED_STEP: &[Field] = &[Field::quantity(
     Kind::FeedPerRev,
     &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
 )
-.range(0.0005, 5.0, "what a power feed gives")];
+.range(0.0005, 5.0, "the range of power feeds")];
 /// A column of wheels by their teeth.
 pub static WHEEL: &[Field] = &[Field::count("teeth", "Teeth")
-    .range(8.0, 400.0, "change gears have that many teeth")
+    .range(8.0, 400.0, "the range of teeth on change gears")
     .example("40")];
 /// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
 pub static DRILL_SETS: &[Choice] = &[
-    choice(
-        "usual",
-        "not said: full sets, inch for inch, metric for metric",
-    ),
+    choice("usual", "not given: a full inch or metric set"),
     choice("all-inch", "number, letter and fraction to 1/2 in"),
     choice("fraction", "fractions to 1/2 in by 1/64"),
     choice("metric", "metric to 13 mm by 0.1 mm"),

@@ -38,7 +38,7 @@ pub(super) fn cones(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), S
             .places(3, 2)
             .says("The same belt fits every step where this is next to nothing.");
         if (high - low) / low > 0.005 {
-            a.note("cones-uneven", "One belt does not fit all steps", "The lengths differ by more than half a percent: the belt is slack on one step or tight on another, unless a take-up allows for it.");
+            a.note("cones-uneven", "One belt does not fit all steps", "The lengths differ by more than half a percent: the belt is loose on one step or tight on another, unless a take-up allows for it.");
         }
         if let Some(wanted) = inp.opt::<RotationalSpeed>("wanted") {
             new_step(inp, a, drive, wanted, first.length)?;
@@ -77,7 +77,7 @@ pub(super) fn cones(inp: &Inputs, a: &mut Answer, drive: &Drive) -> Result<(), S
             table.row(cells);
         }
         table.note(
-            "Changed about: with the driving cone on the spindle and the driven one on the motor.",
+            "Cones swapped: with the driving cone on the spindle and the driven one on the motor.",
         );
     }
     a.work(|w| {
@@ -124,7 +124,7 @@ fn new_step(
         return Err(inp.out_of_range(
             "wanted",
             "no pair of pulleys gives this speed with this belt at these centers",
-            "want a speed nearer to those of the cones, or change a fixed stage",
+            "choose a speed nearer to those of the cones, or change a fixed stage",
         ));
     };
     a.line("cone-driver", pair.driver - drive.thick)

@@ -20,7 +20,7 @@ pub(super) static FIELDS: &[Field] = &[
         &[&RPM],
     )
     .example("1725 rpm")
-    .range(1.0, 30_000.0, "what a shop motor turns")
+    .range(1.0, 30_000.0, "the range of motor speeds")
     .measured()
     .monotonic(),
     Field::choice(
@@ -33,15 +33,15 @@ pub(super) static FIELDS: &[Field] = &[
     ),
     Field::quantity("thick", "Belt thickness", Kind::Length, &[&INCH, &MM])
         .example("3/16 in")
-        .range_mm(0.1, 25.0, "what a flat belt measures")
+        .range_mm(0.1, 25.0, "the range of belt thicknesses")
         .hint("Half of it on each side counts: a flat belt runs on the middle of its thickness.")
         .when(&[when("belt", &["flat"])])
         .measured(),
     Field::percent("slip", "Slip, each stage")
-        .example("2 pct")
-        .preset("0 pct")
-        .range(0.0, 0.2, "past 20 % a belt burns")
-        .hint("0 for the plain ratio; 1 to 2 % is usual under load.")
+        .example("2%")
+        .preset("0 pct") // words: as a link writes it
+        .range(0.0, 0.2, "a belt that slips more than 20% burns")
+        .hint("0 for the plain ratio; 1 to 2% is usual under load.")
         .measured()
         .monotonic(),
     Field::rows("cones", "Cone steps: driver and driven", CONES, 2, 8)
@@ -64,7 +64,7 @@ pub(super) static FIELDS: &[Field] = &[
         &[&INCH, &MM],
     )
     .example("20 in")
-    .range_mm(10.0, 20_000.0, "shafts in a shop")
+    .range_mm(10.0, 20_000.0, "the range of center distances")
     .hint("For the belt length.")
     .optional()
     .measured()
@@ -81,7 +81,7 @@ pub(super) static FIELDS: &[Field] = &[
         &[&RPM],
     )
     .example("400 rpm")
-    .range(0.1, 100_000.0, "what a spindle turns")
+    .range(0.1, 100_000.0, "the range of spindle speeds")
     .hint("To find the pulley for it.")
     .optional(),
 ];
@@ -112,7 +112,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
     &[
         ("motor", "1725 rpm"),
         ("stages", "3 in~9 in;4 in~6 in"),
-        ("slip", "2 pct"),
+        ("slip", "2 pct"), // words: as a link writes it
         ("centres", "20 in"),
         ("wanted", "400 rpm"),
     ],
@@ -129,7 +129,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
 
 const fn pulley(id: &'static str, label: &'static str) -> Field {
     Field::quantity(id, label, Kind::Length, const { &[&INCH, &MM] })
-        .range_mm(5.0, 5000.0, "what a pulley measures")
+        .range_mm(5.0, 5000.0, "the range of pulley sizes")
         .example("6 in")
 }
 static PAIR: &[Field] = &[pulley("driver", "Driver"), pulley("driven", "Driven")];

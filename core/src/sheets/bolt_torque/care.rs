@@ -52,7 +52,7 @@ pub(super) fn cautions(inp: &Inputs, case: &Case, highest: Force, a: &mut Answer
     a.note(
         "soft-parent",
         BEFORE,
-        "The torque holds for a steel nut or a deep steel thread. In cast iron, aluminum, brass or bronze look first at which torque the thread strips; an old casting may be cracked or weaker than it looks.",
+        "The torque holds for a steel nut or a deep steel thread. In cast iron, aluminum, brass or bronze check first at what torque the thread strips; an old casting may be cracked or weaker than it looks.",
     );
     a.note("oil-in-blind-hole", BEFORE, BLIND_HOLE);
 }

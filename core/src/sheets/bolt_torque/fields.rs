@@ -59,7 +59,7 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .when(&[when("from", &["share"])]),
     Field::percent("share", "Share of the proof load")
-        .example("60 %")
+        .example("60%")
         .range(
             0.01,
             2.0,
@@ -74,13 +74,13 @@ pub(super) static FIELDS: &[Field] = &[
         const { &[&LBF, &NEWTON, &KILONEWTON] },
     )
     .example("5000 lbf")
-    .range(0.1, 10_000_000.0, "loads of shop screws")
+    .range(0.1, 10_000_000.0, "the range of clamp loads")
     .when(&[when("from", &["clamp"])])
     .measured()
     .monotonic(),
     Field::quantity("torque", "Torque", Kind::Torque, TORQUE_UNITS)
         .example("28.9 ft-lb")
-        .range(0.001, 100_000.0, "torques of shop screws")
+        .range(0.001, 100_000.0, "the range of torques")
         .when(&[when("from", &["torque"])])
         .measured()
         .monotonic(),
@@ -105,7 +105,7 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .example("0.15")
         .hint("Empty: the middle of the friction class that belongs to the state.")
-        .range(0.01, 1.0, "friction of metal on metal")
+        .range(0.01, 1.0, "the range of friction, metal on metal")
         .when(&[when("form", &["long"])])
         .measured()
         .monotonic()
@@ -113,7 +113,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::number("head-friction", "Friction under the head")
         .seldom()
         .example("0.15")
-        .range(0.01, 1.0, "friction of metal on metal")
+        .range(0.01, 1.0, "the range of friction, metal on metal")
         .when(&[when("form", &["long"])])
         .measured()
         .monotonic()
@@ -123,7 +123,7 @@ pub(super) static FIELDS: &[Field] = &[
         "Bearing face under the head",
         &[
             choice("rule", "a face of 1.5 D (mean 1.25 D)"),
-            choice("hex", "a hexagon head, usual hole"),
+            choice("hex", "a hex head, usual hole"),
             choice("socket", "a socket head, usual hole"),
         ],
     )
@@ -156,22 +156,22 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("lever", "Wrench: middle of the grip to its drive")
         .seldom()
         .example("12 in")
-        .range_mm(20.0, 3000.0, "torque wrenches")
+        .range_mm(20.0, 3000.0, "the range of torque wrenches")
         .when(&[when("adapter", &["straight", "across", "back"])])
         .measured()
         .monotonic(),
     Field::length("extension", "Adapter: drive to the middle of the screw")
         .seldom()
         .example("2 in")
-        .range_mm(1.0, 2000.0, "adapters")
+        .range_mm(1.0, 2000.0, "the range of adapter lengths")
         .when(&[when("adapter", &["straight", "across", "back"])])
         .measured()
         .monotonic(),
     Field::length("grip", "Grip: thickness that is clamped")
         .seldom()
-        .example("1 1/2 in")
+        .example("1-1/2 in")
         .hint("For the stretch and the drawing.")
-        .range_mm(0.5, 2000.0, "grips of shop joints")
+        .range_mm(0.5, 2000.0, "the range of grip lengths")
         .measured()
         .monotonic()
         .optional(),
@@ -182,11 +182,11 @@ pub(super) static FIELDS: &[Field] = &[
         TORQUE_UNITS,
     )
     .example("10 ft-lb")
-    .range(0.0, 100_000.0, "torque wrenches")
+    .range(0.0, 100_000.0, "the range of torque wrenches")
     .from_shop(ShopItem::WrenchLow, "10 ft-lb"),
     Field::quantity("wrench-high", "Wrench reads to", Kind::Torque, TORQUE_UNITS)
         .example("100 ft-lb")
-        .range(0.01, 100_000.0, "torque wrenches")
+        .range(0.01, 100_000.0, "the range of torque wrenches")
         .from_shop(ShopItem::WrenchHigh, "100 ft-lb"),
 ];
 
@@ -200,7 +200,7 @@ pub(super) static RESULTS: &[Res] = &[
     Res::of("torque-nm", "The same in newton meters", Kind::Torque),
     Res::of("set-to", "Set the wrench to", Kind::Torque),
     Res::words("wrench", "Torque wrench"),
-    Res::words("passes", "Several screws: go around at"),
+    Res::words("passes", "Several screws: tighten in rounds at"),
     Res::of("proof-load", "Proof load", Kind::Force),
     Res::of("torque-at-proof", "Torque at the proof load", Kind::Torque),
     Res::of("nut-factor", "Nut factor K", Kind::Number),
@@ -218,7 +218,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
     &[
         ("thread", "3/8-16"),
         ("grade", "sae-5"),
-        ("grip", "1 1/2 in"),
+        ("grip", "1-1/2 in"),
     ],
     &[
         ("thread", "M10"),
@@ -244,7 +244,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
         ("thread", "5/16-18"),
         ("grade", "sae-8"),
         ("joint", "own"),
-        ("share", "60 %"),
+        ("share", "60%"),
         ("state", "own"),
         ("factor", "0.16"),
         ("adapter", "straight"),

@@ -242,7 +242,7 @@ fn clamp_line(inp: &Inputs, case: &Case, a: &mut Answer) -> Force {
     line.band(
         low,
         high,
-        format!("± {}%, {} ({})", plain(s.percent, 1), s.method, s.source),
+        format!("±{}%, {} ({})", plain(s.percent, 1), s.method, s.source),
     );
     high
 }
@@ -357,7 +357,7 @@ fn combined_line(inp: &Inputs, case: &Case, a: &mut Answer) {
     };
     let used = Share::from_fraction(stress / yield_min);
     a.line("share-of-yield", used).places(0, 0).says(format!(
-        "While the wrench turns, with friction {} in the thread; the torsion dies away afterwards.",
+        "While the wrench turns, with friction {} in the thread; the torsion dies away afterward.",
         inp.num_to(Number::of(f), 2, 2)
     ));
     a.source(&VDI);
@@ -365,7 +365,7 @@ fn combined_line(inp: &Inputs, case: &Case, a: &mut Answer) {
         a.note(
             "torque-basis",
             "Before you tighten",
-            "Tension and torsion together pass the least yield strength while the wrench turns. Oil or grease the thread, or aim lower.",
+            "Tension and torsion together pass the minimum yield strength while the wrench turns. Oil or grease the thread, or aim lower.",
         );
     }
 }

@@ -87,11 +87,20 @@ fn range(inp: &Inputs) -> Result<(Torque, Torque), Stop> {
         return Err(Stop::fault(
             "wrench-high",
             Reason::Conflict,
-            "the wrench reads to less than it reads from",
+            "the highest reading of the wrench is below its lowest",
             "swap the two",
         ));
     }
     Ok((low, high))
+}
+
+/// Whose wrench: a typical one where none was given.
+fn whose(inp: &Inputs) -> &'static str {
+    if inp.is_entered("wrench-low") || inp.is_entered("wrench-high") {
+        "your wrench"
+    } else {
+        "a typical wrench"
+    }
 }
 
 /// The three rounds of a joint with several screws, and which of them the wrench cannot read.
@@ -109,7 +118,8 @@ pub(super) fn passes(inp: &Inputs, setting: Torque, a: &mut Answer) -> Result<()
         .collect();
     if !below.is_empty() {
         says = format!(
-            "{says} Not on this wrench, which starts at {}: {}. Take a smaller one for that, or snug the screws by feel.",
+            "{says} Not on {}, which starts at {}: {}. Take a smaller one for that, or snug the screws by feel.",
+            whose(inp),
             show_torque(inp, low),
             below.join(" and ")
         );
@@ -131,7 +141,7 @@ pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(),
     let text = match reach(torque, low, high) {
         Reach::Good => format!("reads {} ({range})", show_torque(inp, torque)),
         Reach::BelowFifth => format!(
-            "reads {}, but that is below {}, 20% of its top, where it is not accurate",
+            "reads {}, but that is below {}, 20% of its highest reading, where it is not accurate",
             show_torque(inp, torque),
             show_torque(inp, high * 0.2)
         ),
@@ -139,7 +149,7 @@ pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(),
         Reach::TooLarge => format!("ends at {}: take a larger one", show_torque(inp, high)),
     };
     a.words("wrench", text)
-        .says("The accuracy of a torque wrench is promised from 20% of its top.");
+        .says(format!("On {}. A torque wrench is accurate from 20% of its highest reading.", whose(inp)));
     a.source(&WRENCH);
     Ok(())
 }

@@ -73,8 +73,8 @@ pub(super) fn methods(inp: &Inputs, clamp: Force, a: &mut Answer) {
         &[
             "Tightened by",
             "Plus or minus",
-            "Least clamp",
-            "Most clamp",
+            "Min. clamp",
+            "Max. clamp",
             "List",
         ],
     );
@@ -114,7 +114,7 @@ pub(super) fn lists(inp: &Inputs, case: &Case, a: &mut Answer) {
     let mut found: Vec<(&'static str, Torque, &'static Source)> = Vec::new();
     if let Some(t) = vdi(thread, strength) {
         found.push((
-            "90% of the yield strength, friction 0.14, hexagon head",
+            "90% of the yield strength, friction 0.14, hex head",
             t,
             &VDI,
         ));

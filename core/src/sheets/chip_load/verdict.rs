@@ -8,7 +8,7 @@ use crate::sheet::*;
 
 static SLOTTING: Source = Source::read(
     "An end mill maker's chart",
-    "slotting 20 % slower, deep slotting 50 %; a teaching table: half a diameter deep",
+    "slotting 20% slower, deep slotting 50%; a teaching table: half a diameter deep",
 );
 /// Rubs, cuts, heavy or too heavy: one of them.
 pub(super) fn verdict(inp: &Inputs, a: &mut Answer, cut: &Cut, thickest: Option<Length>) {
@@ -46,7 +46,7 @@ pub(super) fn verdict(inp: &Inputs, a: &mut Answer, cut: &Cut, thickest: Option<
             a.stop("too-heavy", "Before you take this feed", "More per tooth than any row of the chart gives an end mill of this size: it is likely to break. Take a slower feed or a faster spindle, or more teeth.");
         }
         ChipVerdict::Heavy(limits) => {
-            a.note("heavy", "Before you take this feed", format!("Heavy for an end mill of this size but in aluminum and soft iron. In steel start at {} per tooth or less.", show(limits.steel)));
+            a.note("heavy", "Before you take this feed", format!("Heavy for an end mill of this size, except in aluminum and soft iron. In steel start at {} per tooth or less.", show(limits.steel)));
         }
         _ => {}
     }
@@ -85,8 +85,8 @@ pub(super) fn slot(a: &mut Answer, inp: &Inputs, cut: &Cut) {
         .opt::<Length>("axial")
         .is_some_and(|axial| axial > d * (1.0 + 1e-9))
     {
-        a.stop("deep-slot", "Before you cut this slot", "Deeper than the cutter's diameter in one pass: the chips pack and the cutter breaks. Take half a diameter a pass, one diameter at most.");
+        a.stop("deep-slot", "Before you cut this slot", "Deeper than the cutter's diameter in one pass: the chips pack and the cutter breaks. Take half a diameter per pass, one diameter at most.");
     } else {
-        a.note("full-slot", "In a full slot", "Both sides cut and the chips have no way out: half a diameter deep a pass, one at most, a fifth less speed than beside an edge, and clear the chips.");
+        a.note("full-slot", "In a full slot", "Both sides cut and the chips have no way out: half a diameter deep per pass, one at most, a fifth less speed than beside an edge, and clear the chips.");
     }
 }

@@ -5,14 +5,14 @@ use crate::quantity::units::*;
 use crate::sheet::*;
 
 static OTHERS: &[Field] = &[
-    Field::length("diameter", "Diameter").range_in(0.01, 40.0, "cutters of a small shop"),
+    Field::length("diameter", "Diameter").range_in(0.01, 40.0, "the range of cutter sizes"),
     Field::length("axial", "Width").range_in(
         0.0005,
         40.0,
-        "from the thinnest cut to the largest cutter",
+        "the range of depths and widths of cut",
     ),
     Field::length("depth", "Depth")
-        .range_in(0.0005, 10.0, "depths of one pass")
+        .range_in(0.0005, 10.0, "the range of depths in one pass")
         .optional(),
 ];
 
@@ -35,18 +35,18 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("diameter", "Diameter")
         .example("2-1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work before the pass.")
-        .range_in(0.01, 40.0, "cutters and work of a small shop")
+        .range_in(0.01, 40.0, "the range of cutter and work sizes")
         .measured(),
     Field::length("depth", "Depth of cut")
         .example("0.1 in")
         .hint("Toward the arbor.")
-        .range_in(0.0005, 10.0, "depths of one pass")
+        .range_in(0.0005, 10.0, "the range of depths in one pass")
         .when(&[when("cut", &["slab"])])
         .measured(),
     Field::length("largest", "Largest cutter on the arbor")
         .example("3 in")
         .hint("With several cutters: it starts first and cuts deepest. Empty: one cutter.")
-        .range_in(0.01, 40.0, "cutters of a small shop")
+        .range_in(0.01, 40.0, "the range of cutter sizes")
         .when(&[when("cut", &["slab"])])
         .optional(),
     Field::rows("others", "Other cutters on the arbor", OTHERS, 1, 8)
@@ -58,25 +58,25 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("width", "Width of cut (radial depth, across the feed)")
         .example("2 in")
         .hint("On the work, not of the cutter.")
-        .range_in(0.0005, 40.0, "a pass is no wider than the cutter")
+        .range_in(0.0005, 40.0, "the range of widths in one pass")
         .when(&[when("cut", &["centred", "offset"])])
         .measured(),
     Field::length("axial", "Axial depth (along the spindle)")
         .example("2 in")
         .hint("For the metal removed.")
-        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
+        .range_in(0.0005, 40.0, "the range of depths and widths of cut")
         .when(&[when("cut", MILL)])
         .optional(),
     Field::length("length", "Length of the work, or depth of the hole")
         .example("7 in")
-        .range_in(0.005, 400.0, "a table's travel")
+        .range_in(0.005, 400.0, "the range of table travels")
         .measured(),
     Field::table_feed("feed", "Feed")
         .example("3 ipm")
         .when(&[when("cut", TABLE)]),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("200")
-        .range(1.0, 100_000.0, "spindle speeds of machine tools")
+        .range(1.0, 100_000.0, "the range of spindle speeds")
         .when(&[when("cut", TURN)]),
     Field::quantity(
         "turn-feed",
@@ -85,12 +85,12 @@ pub(super) static FIELDS: &[Field] = &[
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.008 ipr")
-    .range(0.001, 10.0, "feeds of lathes and drill presses")
+    .range(0.001, 10.0, "the range of feeds on lathes and drill presses")
     .when(&[when("cut", TURN)]),
     Field::length("radial", "Depth of cut")
         .example("0.06 in")
         .hint("On the radius. For the metal removed.")
-        .range_in(0.0005, 10.0, "depths of one pass")
+        .range_in(0.0005, 10.0, "the range of depths in one pass")
         .when(&[when("cut", TURN)])
         .optional(),
     Field::choice(
@@ -106,7 +106,7 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .preset("118 deg")
         .example("118 deg")
-        .range(60.0, 170.0, "drill points")
+        .range(60.0, 170.0, "the range of drill point angles")
         .when(&[when("cut", &["drill"])]),
     Field::choice(
         "through",
@@ -118,16 +118,16 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .preset("0 in")
         .example("1/8 in")
-        .range_in(0.0, 40.0, "a table's travel"),
+        .range_in(0.0, 40.0, "the range of table travels"),
     Field::count("passes", "Passes or holes")
         .preset("1")
         .example("3")
-        .range(1.0, 1000.0, "at most 1,000 passes or holes are added up"),
+        .range(1.0, 1000.0, "at most 1000 passes or holes are added up"),
     Field::table_feed("back", "Feed on the way back")
         .seldom()
         .example("20 ipm")
         .hint("Empty: not counted.")
-        .range(0.1, 50_000.0, "rapid travel of tables")
+        .range(0.1, 50_000.0, "the range of rapid traverse rates")
         .filled_from_shop(ShopItem::Rapid)
         .when(&[when("cut", TABLE)])
         .optional(),

@@ -83,5 +83,5 @@ pub(super) fn added(
     } else {
         table.note("The first cutter is not counted: give its axial depth.");
     }
-    a.note("gang-approach", "With several cutters", "The approach is that of the cutter that touches first. Power for a cut adds what they ask of the motor.");
+    a.note("gang-approach", "With several cutters", "The approach is that of the cutter that touches first. Power for a cut adds what they need from the motor.");
 }

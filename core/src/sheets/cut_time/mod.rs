@@ -156,7 +156,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
         _ if !others.is_empty() => added(inp, &mut a, d, across, feed, &others),
         _ if gang.is_some() => {
-            a.note("gang-unmeasured", "With several cutters", "The approach is that of the cutter that touches first; it cuts deeper by half the difference of the diameters. Figure the metal removed cutter by cutter, and add the powers.");
+            a.note("gang-unmeasured", "With several cutters", "The approach is that of the cutter that touches first; it cuts deeper by half the difference of the diameters. Work out the metal removed cutter by cutter, and add the powers.");
         }
         _ => {
             if let Some(axial) = inp.opt::<Length>("axial") {

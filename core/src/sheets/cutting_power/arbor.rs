@@ -13,15 +13,15 @@ static ADDED: Source = Source::computed(
 
 /// Columns of the other cutters.
 pub(super) static OTHERS: &[Field] = &[
-    Field::length("diameter", "Diameter").range_in(0.01, 40.0, "cutters of a small shop"),
-    Field::count("teeth", "Teeth").range(1.0, 200.0, "cutters have from one tooth to a fine saw's"),
+    Field::length("diameter", "Diameter").range_in(0.01, 40.0, "the range of cutter sizes"),
+    Field::count("teeth", "Teeth").range(1.0, 200.0, "the range of teeth, from a fly cutter to a fine saw"),
     Field::length("axial", "Width").range_in(
         0.0005,
         40.0,
-        "from the thinnest cut to the largest cutter",
+        "the range of depths and widths of cut",
     ),
     Field::length("engaged", "Depth")
-        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
+        .range_in(0.0005, 40.0, "the range of depths and widths of cut")
         .optional(),
 ];
 

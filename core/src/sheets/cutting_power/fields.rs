@@ -148,7 +148,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::choice("group", "Steel", GROUPS).when(&[when("cut", CUTTERS), when("by", &["unit"])]),
     Field::number("hardness", "Brinell hardness")
         .example("150")
-        .range(80.0, 360.0, "the table of unit power")
+        .range(80.0, 360.0, "the range of the unit power table")
         .when(&[when("cut", CUTTERS), when("by", &["unit"])]),
     Field::choice("wear", "Wear factor for", WEARS)
         .when(&[when("cut", CUTTERS), when("by", &["unit"])]),
@@ -162,13 +162,13 @@ pub(super) static FIELDS: &[Field] = &[
         .when(TAP),
     Field::choice("tap-work", "Work material", &WORK).when(TAP),
     Field::percent("thread-share", "Percent of thread left by the hole")
-        .preset("75 pct")
-        .example("65 pct")
+        .preset("75 pct") // words: as a link writes it
+        .example("65%")
         .hint("Of the full depth, 1.299 P on the diameter.")
         .range(
             0.3,
             1.0,
-            "under 30 % strips, over 100 % leaves no room for the tap",
+            "under 30% the thread strips, over 100% leaves no room for the tap",
         )
         .when(TAP),
     Field::choice("flutes", "Flutes of the tap", FLUTES)
@@ -177,15 +177,15 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("diameter", "Diameter")
         .example("2-1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work before the cut.")
-        .range_in(0.01, 40.0, "cutters and work of a small shop")
+        .range_in(0.01, 40.0, "the range of cutter and work sizes")
         .when(&[when("cut", CUTTERS)])
         .measured(),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("110")
-        .range(1.0, 100_000.0, "spindle speeds of machine tools"),
+        .range(1.0, 100_000.0, "the range of spindle speeds"),
     Field::count("teeth", "Teeth")
         .example("8")
-        .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
+        .range(1.0, 200.0, "the range of teeth, from a fly cutter to a fine saw")
         .when(&[when("cut", &["mill"])]),
     Field::table_feed("feed", "Table feed")
         .example("3 ipm")
@@ -193,13 +193,13 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("engaged", "Radial depth (across the feed)")
         .example("0.1 in")
         .hint("Depth of a slab cut; width of a face or end cut.")
-        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
+        .range_in(0.0005, 40.0, "the range of depths and widths of cut")
         .when(&[when("cut", &["mill"])])
         .measured(),
     Field::length("axial", "Axial depth (along the spindle)")
         .example("2 in")
         .hint("Width of a slab cut; depth of a face or end cut.")
-        .range_in(0.0005, 40.0, "from the thinnest cut to the largest cutter")
+        .range_in(0.0005, 40.0, "the range of depths and widths of cut")
         .when(&[when("cut", &["mill"])])
         .measured(),
     Field::rows("others", "Other cutters on the arbor", OTHERS, 1, 8)
@@ -212,7 +212,7 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .example("1 in")
         .hint("For the twist it takes.")
-        .range_mm(1.0, 80.0, "sizes of arbors and shanks")
+        .range_mm(1.0, 80.0, "the range of arbor and shank sizes")
         .when(&[when("cut", &["mill"])])
         .filled_from_shop(ShopItem::Arbor)
         .optional(),
@@ -223,17 +223,17 @@ pub(super) static FIELDS: &[Field] = &[
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.008 ipr")
-    .range(0.001, 10.0, "feeds of lathes and drill presses")
+    .range(0.001, 10.0, "the range of feeds on lathes and drill presses")
     .when(&[when("cut", &["turn", "drill"])]),
     Field::length("depth", "Depth of cut")
         .example("0.06 in")
         .hint("On the radius.")
-        .range_in(0.0005, 10.0, "depths of one pass")
+        .range_in(0.0005, 10.0, "the range of depths in one pass")
         .when(&[when("cut", &["turn"])])
         .measured(),
     Field::quantity(
         "entering",
-        "Entering angle (90\u{b0} less the lead angle)",
+        "Entering angle (90\u{b0} minus the lead angle)",
         Kind::Angle,
         &[&DEGREE],
     )
@@ -241,19 +241,19 @@ pub(super) static FIELDS: &[Field] = &[
     .preset("90 deg")
     .example("75 deg")
     .hint("Between the edge and the feed; 90 is square to the work, a lead angle of 0.")
-    .range(10.0, 90.0, "edges of lathe tools")
+    .range(10.0, 90.0, "the range of entering angles")
     .when(&[when("cut", &["turn"])]),
     Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
         .seldom()
         .preset("118 deg")
         .example("118 deg")
-        .range(60.0, 170.0, "drill points")
+        .range(60.0, 170.0, "the range of drill point angles")
         .when(&[when("cut", &["drill"])]),
     Field::number("kd", "Kd of the work, for thrust")
         .seldom()
         .example("24000")
-        .hint("Inch constant; 24,000 for steel of 200 HB. Empty: no thrust.")
-        .range(500.0, 100_000.0, "material factors of the drilling table")
+        .hint("Inch constant; 24000 for steel of 200 HB. Empty: no thrust.")
+        .range(500.0, 100_000.0, "the range of factors in the drilling table")
         .when(&[when("cut", &["drill"]), when("by", &["unit"])])
         .optional(),
     Field::choice(
@@ -274,20 +274,20 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .seldom()
     .example("3/4 hp")
-    .hint("Empty: the motor of the shop.")
-    .range(10.0, 100_000.0, "motors of a shop")
+    .hint("Empty: the motor below.")
+    .range(10.0, 100_000.0, "the range of shop motors")
     .when(&[when("cut", &["turn"])])
     .filled_from_shop(ShopItem::LatheMotor)
     .optional(),
     Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
         .example("1 hp")
-        .range(10.0, 100_000.0, "motors of a shop")
+        .range(10.0, 100_000.0, "the range of shop motors")
         .from_shop(ShopItem::Motor, "1 hp"),
     Field::percent("efficiency", "Drive efficiency")
-        .example("75 pct")
+        .example("75%")
         .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
         .range(0.1, 1.0, "a drive passes on part of the motor's power")
-        .from_shop(ShopItem::DriveEfficiency, "75 pct"),
+        .from_shop(ShopItem::DriveEfficiency, "75 pct"), // words: as a link writes it
 ];
 
 pub(super) static RESULTS: &[Res] = &[

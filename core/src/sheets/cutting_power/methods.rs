@@ -27,13 +27,13 @@ static KIENZLE_VICTOR: Source = Source::from_memory(
 );
 pub(super) static ENERGY: Source = Source::from_memory(
     "Kalpakjian, Manufacturing Engineering and Technology",
-    "approximate specific energy at the motor, 80 % efficiency",
+    "approximate specific energy at the motor, 80% efficiency",
 );
 static KIENZLE_RANGE: Source = Source::from_memory(
     "Textbooks of metal cutting",
     "Kienzle's formula for chips of 0.05 to 2.5 mm",
 );
-static SPREAD: Source = Source::practice("kc1.1 tables of different authors differ by 10 to 30 %");
+static SPREAD: Source = Source::practice("kc1.1 tables of different authors differ by 10 to 30%");
 
 static DRILLING: Source = Source::read(
     "Machinery's Handbook, 31st ed.",
@@ -82,7 +82,7 @@ pub(super) fn by_unit_power(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result
         at_wear(wear.high.max(middle))?,
     );
     if carried {
-        a.note("thin-feed", "About so fine a feed", format!("The printed table of feed factors ends at 0.001 in. At {} the factor is carried down by (f/0.012 in)^\u{2212}0.2, an estimate; an edge that rubs asks more.", chip.feed_text(inp)));
+        a.note("thin-feed", "About so fine a feed", format!("The printed table of feed factors ends at 0.001 in. At {} the factor is carried down by (f/0.012 in)^\u{2212}0.2, an estimate; an edge that rubs needs more.", chip.feed_text(inp)));
     }
     a.work(|w| {
         let kp = decimal(row.hp_per_in3_min, &NUMBER, 2);
@@ -192,7 +192,7 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
     }
     let (kc, power) = force_or_volume(inp, chip, kc11, row.mc)?;
     if chip.thickness < LEAST_KIENZLE_CHIP {
-        a.note("thin-chip", "About so thin a chip", format!("kc1.1 holds for chips of about {} and more. Thinner ones, as here, ask more than this figure: the edge is no longer sharp against them.", inp.show_to(LEAST_KIENZLE_CHIP, 3, 2)));
+        a.note("thin-chip", "About so thin a chip", format!("kc1.1 holds for chips of about {} and more. Thinner ones, as here, need more than this figure: the edge is no longer sharp against them.", inp.show_to(LEAST_KIENZLE_CHIP, 3, 2)));
     }
     let source = match row.source {
         SpecificForceSource::Tabellenbuch => &TABELLENBUCH,
@@ -233,7 +233,7 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
                     inp.show_to(chip.thickness, 5, 4),
                     chip.thickness_says
                 ),
-                "kc = kc1.1 / h^mc, h in mm; Pc = kc Q / 60,000, Q in mm\u{b3}/min".into(),
+                "kc = kc1.1 / h^mc, h in mm; Pc = kc Q / 60000, Q in mm\u{b3}/min".into(),
                 format!(
                     "kc = {} / {}^{} = {} N/mm\u{b2}",
                     decimal(kc11.mpa(), &NUMBER, 0),
@@ -261,7 +261,7 @@ pub(super) fn by_specific_force(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Re
             "kc1.1 and mc of one author: {}; no correction for wear.",
             source.title
         ),
-        range: "30 % either way, as authors differ",
+        range: "30% either way, as authors differ",
         at_motor: false,
     })
 }
@@ -298,7 +298,7 @@ pub(super) fn by_energy(inp: &Inputs, a: &mut Answer, chip: &Chip) -> Result<Nee
         low,
         nominal,
         high,
-        says: "Middle of a wide range, for the order of magnitude only; at the cutter: 80 % of it."
+        says: "Middle of a wide range, for the order of magnitude only; at the cutter: 80% of it."
             .into(),
         range: "the range of the table for all metals of the kind",
         at_motor: true,

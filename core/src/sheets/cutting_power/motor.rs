@@ -9,6 +9,8 @@ use crate::standards::unit_power::ENERGY_EFFICIENCY;
 /// This machine's motor and what arrives at the cutter.
 pub(super) struct Motor {
     power: Power,
+    /// Whose motor: a typical one where none was given.
+    whose: &'static str,
     /// Share that arrives; a table at the motor has its own.
     pub efficiency: f64,
     /// The table is at the motor already.
@@ -22,6 +24,11 @@ impl Motor {
             power: match inp.opt("lathe-motor") {
                 Some(power) => power,
                 None => inp.get("motor")?,
+            },
+            whose: if inp.is_entered("motor") || inp.is_entered("lathe-motor") {
+                "Power from the motor / power of your motor."
+            } else {
+                "Power from the motor / power of a typical motor; enter yours."
             },
             efficiency: if need.at_motor {
                 ENERGY_EFFICIENCY
@@ -52,7 +59,7 @@ impl Motor {
     pub(super) fn tell(&self, a: &mut Answer, need: &Need) {
         a.line("motor-need", self.at_motor(need.nominal))
             .says(if self.counted {
-                "The table is at the motor: an efficiency of 80 % is in it."
+                "The table is at the motor: an efficiency of 80% is in it."
             } else {
                 "Power at the cutter / drive efficiency."
             })
@@ -62,7 +69,7 @@ impl Motor {
                 need.range,
             );
         a.line("share", self.share(need.nominal))
-            .says("Power from the motor / the motor's own power.")
+            .says(self.whose)
             .band(self.share(need.low), self.share(need.high), need.range);
         a.line("cutter-need", self.at_cutter(need.nominal))
             .says(need.says.clone())
@@ -78,13 +85,13 @@ impl Motor {
             a.stop(
                 "over-motor",
                 "Before you take this cut",
-                format!("It asks more than the motor gives: the belt slips or the spindle stalls in the cut. {less}"),
+                format!("It needs more than the motor gives: the belt slips or the spindle stalls in the cut. {less}"),
             );
         } else if self.share(need.high).fraction() > 1.0 {
             a.note(
                 "over-motor-at-high-end",
                 "Before you take this cut",
-                format!("At the high end of the range it asks more than the motor gives. {less}"),
+                format!("At the high end of the range it needs more than the motor gives. {less}"),
             );
         } else {
             a.note(

@@ -41,16 +41,16 @@ pub(super) static FIELDS: &[Field] = &[
         ],
     )
     .when(SLACK),
-    length("one", "Dial, come to from below")
+    length("one", "Dial, reached from below")
         .example("0.004 in")
         .hint("Turning toward larger figures; it reads more than the other by the backlash.")
         .when(TWICE),
-    length("other", "Dial, come to from above")
+    length("other", "Dial, reached from above")
         .example("0.192 in")
         .when(TWICE),
-    Field::length("dial-turn", "Dial, one turn")
+    Field::length("dial-turn", "Dial reading per turn")
         .example("0.200 in")
-        .range_mm(0.1, 100.0, "what a dial shows for a turn")
+        .range_mm(0.1, 100.0, "the range of dial readings per turn")
         .hint("Where zero lies between the two readings.")
         .when(TWICE)
         .filled_from_shop(ShopItem::DialTurn)
@@ -65,7 +65,7 @@ pub(super) static FIELDS: &[Field] = &[
         .monotonic(),
     Field::quantity("slack", "Backlash", Kind::Length, &[&INCH, &MM, &THOU])
         .example("0.012 in")
-        .range_in(0.0, 0.125, "past this the nut is to be renewed")
+        .range_in(0.0, 0.125, "more backlash than that calls for a new nut")
         .hint("On the dial, from both directions at one place.")
         .when(&[when("ask", &["move", "cut"])])
         .measured(),
@@ -97,7 +97,7 @@ pub(super) static FIELDS: &[Field] = &[
         &[&IN_PER_TOOTH, &MM_PER_TOOTH],
     )
     .example("0.003 ipt")
-    .range(0.0005, 2.0, "what a tooth takes")
+    .range(0.0005, 2.0, "the range of feeds per tooth")
     .when(CUT)
     .measured()
     .monotonic(),
@@ -111,7 +111,7 @@ pub(super) static RESULTS: &[Res] = &[
         "Still to turn before the table moves",
         Kind::Length,
     ),
-    Res::of("set-to", "Dial for the full move", Kind::Length),
+    Res::of("set-to", "Turn the dial to", Kind::Length),
     Res::of("slack-found", "Backlash", Kind::Length).wraps(),
     Res::words("verdict", "Direction of feed"),
     Res::of(
@@ -158,6 +158,6 @@ const CLIMB: &[When] = &[when("ask", &["cut"]), when("cut", &["climb"])];
 
 const fn length(id: &'static str, label: &'static str) -> Field {
     Field::quantity(id, label, Kind::Length, const { &[&INCH, &MM, &THOU] })
-        .range(-5000.0, 5000.0, "what a table travels")
+        .range(-5000.0, 5000.0, "the range of table travels")
         .measured()
 }

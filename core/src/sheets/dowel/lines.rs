@@ -72,10 +72,10 @@ pub(super) fn pin_line(a: &mut Answer, pin: Pin) {
     let (least, most) = pin.limits();
     let says = match pin {
         Pin::Inch(_, InchSeries::Standard) => {
-            "Basic size: nominal + 0.0002 in, \u{b1} 0.0001 in.".to_owned()
+            "Basic size: nominal + 0.0002 in, \u{b1}0.0001 in.".to_owned()
         }
         Pin::Inch(_, InchSeries::Oversize) => {
-            "Basic size: nominal + 0.0010 in, \u{b1} 0.0001 in.".to_owned()
+            "Basic size: nominal + 0.0010 in, \u{b1}0.0001 in.".to_owned()
         }
         Pin::M6(row) => format!(
             "m6. {}",
@@ -99,7 +99,7 @@ pub(super) fn shear(inp: &Inputs, a: &mut Answer, pin: Pin) {
         Pin::Inch(row, _) => {
             let load = row.single_shear();
             a.line("single-shear", load)
-                .says("SINGLE shear, listed: about 130,000 psi at breaking. Use a part of it.");
+                .says("SINGLE shear, listed: about 130000 psi at breaking. Use a part of it.");
             a.line("double-shear", load * 2.0)
                 .says("Twice the single shear.");
             a.source(&super::ASME);
@@ -130,7 +130,7 @@ pub(super) fn working(inp: &Inputs, a: &mut Answer, pin: Pin, press: &holes::Hol
     let band = pin::fit_band(pin.limits(), press.limits);
     a.work(|w| {
         if let Pin::Inch(_, series) = pin {
-            let lines = ["basic = nominal + over, \u{b1} tolerance".into(), format!("{} + {} = {}, {} to {}", show(pin.nominal()), show(series.over()), show(pin.nominal() + series.over()), show(least), show(most))];
+            let lines = ["basic = nominal + over, \u{b1}tolerance".into(), format!("{} + {} = {}, {} to {}", show(pin.nominal()), show(series.over()), show(pin.nominal() + series.over()), show(least), show(most))];
             w.step("Pin", &lines, pin.source());
         }
         let lines = [

@@ -37,12 +37,12 @@ pub(super) fn measured(
     a.line("measured-tightest", band.tightest)
         .places(5, 4)
         .signed()
-        .says("Your hole minus the largest pin.");
+        .says("Measured hole minus the largest pin.");
     a.line("measured-loosest", band.loosest)
         .places(5, 4)
         .signed()
         .says(format!(
-            "Your hole minus the smallest pin. {}",
+            "Measured hole minus the smallest pin. {}",
             tell(inp, band)
         ));
     let (verdict, next) = if hole < press.limits.0 - TOO_TIGHT - NOISE {

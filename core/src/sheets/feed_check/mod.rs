@@ -37,13 +37,13 @@ pub static SHEET: Sheet = Sheet {
         Field::quantity("slack", "Backlash of the screw", Kind::Length, &[&INCH, &MM])
             .example("0.012 in")
             .preset("0 in")
-            .range(0.0, 25.0, "past this the nut is to be renewed")
+            .range(0.0, 25.0, "more backlash than that calls for a new nut")
             .hint("0 where it was taken up before the watch was started.")
             .when(&[when("read-on", &["dial"])]),
         Field::quantity("fine", "Smallest reading", Kind::Length, &[&INCH, &MM]).seldom()
             .example("0.002 in")
             .preset("0.002 in")
-            .range(0.0001, 2.0, "how finely a dial or rule reads"),
+            .range(0.0001, 2.0, "the range of graduations on dials and rules"),
         Field::quantity("watch", "Stopwatch error", Kind::Time, &[&SECOND]).seldom()
             .example("0.1 s")
             .preset("0.1 s")
@@ -57,9 +57,9 @@ pub static SHEET: Sheet = Sheet {
     results: &[
         Res::words("verdict", "What it says"),
         Res::of("factor-off", "Common difference from the plate", Kind::Share),
-        Res::of("factor", "Measured over plate, all settings", Kind::Number),
-        Res::of("worst", "Largest single difference from that", Kind::Share),
-        Res::of("travel-wanted", "Travel needed to time within 1 %, fastest setting", Kind::Length),
+        Res::of("factor", "Measured feed over plate feed, all settings", Kind::Number),
+        Res::of("worst", "Largest difference of one setting from that", Kind::Share),
+        Res::of("travel-wanted", "Travel needed to time within 1%, fastest setting", Kind::Length),
     ],
     examples: &[
         &[("timings", "0.5 ipm~0.5 in~61.5 s;1 ipm~1 in~61.3 s;2 ipm~2 in~61.8 s;4 ipm~2 in~30.9 s;8 ipm~4 in~31 s")],
@@ -74,21 +74,21 @@ static TIMING: &[Field] = &[
     Field::table_feed("plate", "Plate").example("2 ipm"),
     Field::quantity(
         "travel",
-        "Travel, each turn or run",
+        "Travel, per turn or run",
         Kind::Length,
         &[&INCH, &MM],
     )
-    .range(0.1, 5000.0, "what a dial or rule shows")
+    .range(0.1, 5000.0, "the range of travel read on a dial or rule")
     .example("1 in"),
     Field::quantity("time", "Seconds", Kind::Time, &[&SECOND, &MINUTE])
         .range(
             1.0,
             36_000.0,
-            "under a second the thumb decides, past ten hours nobody waits",
+            "the range of times that are measured by hand",
         )
         .example("30 s"),
     Field::count("turns", "Turns")
-        .range(1.0, 1000.0, "whole turns of the dial past one line")
+        .range(1.0, 1000.0, "the range of whole turns counted at one line")
         .example("1")
         .preset("1"),
 ];
@@ -101,7 +101,7 @@ static WATCH: Source = Source::read(
     "Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110",
     "abstract",
 );
-static TEETH: Source = Source::practice("Whole tooth numbers move a feed of a gearbox by 2 to 5 %");
+static TEETH: Source = Source::practice("Rounding to whole teeth moves a feed of a gearbox by 2 to 5%");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
@@ -132,7 +132,7 @@ fn lines(a: &mut Answer, inp: &Inputs, check: &FeedCheck, fine: Fineness) {
         .signed()
         .says(verdict::way(check));
     a.line("factor", Number::of(check.common)).says(format!(
-        "{}, sure to \u{b1}{} (about 95 %).",
+        "{}, sure to \u{b1}{} (about 95%).",
         if check.settings.len() > 1 {
             "Median of the settings"
         } else {
@@ -149,7 +149,7 @@ fn lines(a: &mut Answer, inp: &Inputs, check: &FeedCheck, fine: Fineness) {
         .map(|one| one.feed)
         .fold(FeedRate::ZERO, FeedRate::max);
     a.line("travel-wanted", travel_for(fastest, fine, 0.01))
-        .says("So that the stopwatch alone is worth 1 %.")
+        .says("So that the stopwatch alone is worth 1%.")
         .places(2, 0);
 }
 
@@ -166,7 +166,7 @@ fn worst(a: &mut Answer, check: &FeedCheck) {
         .places(1, 1)
         .signed()
         .says(
-            "After the common factor is taken out. 2 to 5 % comes from whole tooth numbers alone.",
+            "After the common factor is taken out. 2 to 5% comes from whole teeth alone.",
         );
 }
 
@@ -185,7 +185,7 @@ fn cautions(a: &mut Answer, inp: &Inputs, check: &FeedCheck) {
             a.note("one-timing-each", "One timing a setting", "A single timing tells nothing of its own scatter. Time each setting three times where it matters.");
         }
     }
-    a.stop("engage-feed", "Before you engage a feed", "Clear the table's way both ends, set the trip dogs well inside the stops, take the handles out of gear, and keep a hand at the stop.");
+    a.stop("engage-feed", "Before you engage a feed", "Clear the table's path at both ends, set the trip dogs well inside the stops, take the handles out of gear, and keep a hand at the stop.");
 }
 
 fn timings(inp: &Inputs, slack: Length) -> Result<Vec<Timing>, Stop> {
@@ -314,7 +314,7 @@ fn work(inp: &Inputs, w: &mut Work, timings: &[Timing], check: &FeedCheck, fine:
     w.step(
         "What measuring explains",
         &[
-            "u = \u{221a}((u_s \u{f7} s)\u{b2} + (u_t \u{f7} t)\u{b2}), shown twice over".into(),
+            "u = \u{221a}((u_s \u{f7} s)\u{b2} + (u_t \u{f7} t)\u{b2}), shown doubled".into(),
             format!(
                 "u = \u{221a}(({} \u{f7} {})\u{b2} + ({} \u{f7} {})\u{b2}) = {}",
                 inp.num(fine.travel),

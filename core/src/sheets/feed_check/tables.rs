@@ -86,7 +86,7 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
             _ if one.off_common.abs()
                 > LITTLE.max(libm::hypot(one.expanded, check.common_measured)) =>
             {
-                "tooth numbers".into()
+                "whole teeth".into()
             }
             _ => "as the rest".into(),
         };
@@ -114,7 +114,7 @@ pub fn settings(a: &mut Answer, inp: &Inputs, check: &FeedCheck, steps: &[FeedRa
             );
         }
     }
-    table.note("Off: against the plate. Explained: by measuring, twice the standard uncertainty, about 95 %. Left over: when the common factor is taken out.");
+    table.note("Off: against the plate. Explained: by measuring, twice the standard uncertainty, about 95%. Left over: when the common factor is taken out.");
 }
 
 /// The settings timed as marks of the box, counted from the slowest feed of the plate; none without the whole plate.
@@ -172,12 +172,12 @@ pub fn causes(a: &mut Answer, check: &FeedCheck) {
         ]);
     }
     let pulley = vec![
-        Value::words("a pulley of another size than was meant, on motor or box"),
+        Value::words("a pulley of another size than was meant, on motor or gearbox"),
         Value::of(Number::of(check.common)),
         Value::of(Share::from_fraction(0.0)).places(1, 1).signed(),
     ];
     table.row(pulley);
     table.note(
-        "Within 3 %, nearest first; a pulley gives any factor. A place to look, not a proof.",
+        "Within 3%, nearest first; a pulley gives any factor. A place to look, not a proof.",
     );
 }

@@ -116,7 +116,7 @@ fn several(inp: &Inputs, many: &[&Setting], all: Option<&str>) -> (String, Strin
     };
     let rest = all.map_or_else(String::new, |all| format!("; the others are {all}"));
     let says = if together {
-        "They are off alike: look at what only they use, a gear pair of the gearbox or its back gear."
+        "They are off by the same factor: look at what only they use, a gear pair of the gearbox or its back gear."
     } else if swapped {
         "Each feeds what the other should: two levers or labels are swapped."
     } else {
@@ -133,12 +133,12 @@ fn alone(one: &Setting) -> (String, String) {
     if one.is_off() && one.off.abs() > TEETH + one.expanded {
         (
             format!("this setting is {how}: time two more"),
-            "More than measuring and whole tooth numbers explain. Whether all settings are tells box from motor.".into(),
+            "More than measuring and whole teeth explain. Whether all settings are tells gearbox from motor.".into(),
         )
     } else {
         (
             "this setting holds".into(),
-            "No more off than measuring, or whole tooth numbers (2 to 5 %), explain. Time two more to speak for the plate.".into(),
+            "No more off than measuring, or whole teeth (2 to 5%), explain. Time two more to speak for the plate.".into(),
         )
     }
 }
@@ -152,7 +152,7 @@ fn holds(check: &FeedCheck) -> (String, String) {
     let within = share(Share::from_fraction(worst));
     let says = if check.settings.iter().any(Setting::is_off) {
         format!(
-            "Every setting lies within {within} of the plate: no more than whole tooth numbers (2 to 5 %) and measuring explain."
+            "Every setting lies within {within} of the plate: no more than whole teeth (2 to 5%) and measuring explain."
         )
     } else {
         format!("Every setting lies within {within} of the plate: no more than measuring explains.")

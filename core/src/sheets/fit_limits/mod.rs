@@ -66,13 +66,13 @@ static FIELDS: &[Field] = &[
     ),
     Field::length("hole", "Hole as measured")
         .example("0.7504 in")
-        .range_mm(0.001, 510.0, "near the nominal size")
+        .range_mm(0.001, 510.0, "the range of sizes in the tables")
         .measured()
         .monotonic()
         .optional(),
     Field::length("shaft", "Shaft as measured")
         .example("0.7496 in")
-        .range_mm(0.001, 510.0, "near the nominal size")
+        .range_mm(0.001, 510.0, "the range of sizes in the tables")
         .measured()
         .monotonic()
         .optional(),

@@ -27,7 +27,7 @@ pub(super) fn tell(
         if let Some(Limits { upper, lower }) = inch::other_print(size, class) {
             a.note(
                 "second-print",
-                "Another print",
+                "Another source",
                 format!(
                     "A textbook after the 2004 edition has the shaft at {} / {}. Taken: two editions of the handbook, whose clearances agree.",
                     small(inp, upper),

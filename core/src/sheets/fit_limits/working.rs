@@ -50,7 +50,7 @@ fn iso_steps(w: &mut Work, size: Length, classes: &[FitClass]) {
         let it = plain(width);
         let grade = class.grade;
         let zone = if class.letter == Letter::Js {
-            format!("± IT{grade}/2 = ± {it}/2: {upper} / {lower} µm")
+            format!("±IT{grade}/2 = ±{it}/2: {upper} / {lower} µm")
         } else {
             match (class.member, class.letter <= Letter::H) {
                 (Member::Shaft, true) => {

@@ -49,7 +49,7 @@ pub static FIELDS: &[Field] = &[
         .when(&[SERIES, when("box", &["speeds"])]),
     Field::rows("ratios", "Ratios wanted", RATIO, 1, 12)
         .example("0.5;0.7071;1")
-        .hint("Of one stage, one a row.")
+        .hint("Of one stage, one per row.")
         .when(&[GEARS]),
     Field::choice(
         "sense",
@@ -70,19 +70,19 @@ pub static FIELDS: &[Field] = &[
         .when(&[GEARS]),
     Field::count("least", "Fewest teeth on a gear")
         .preset("18")
-        .range(5.0, 100.0, "gears of 5 teeth and more")
+        .range(5.0, 100.0, "gears of 5 teeth and more are searched")
         .hint("Under 17 at 20\u{b0} teeth are undercut unless shifted.")
         .when(&[GEARS]),
     Field::quantity("module", "Module", Kind::Length, &[&MM])
         .example("2 mm")
         .hint("In mm. Gives the center distance.")
-        .range(0.1, 30.0, "from clock gears to heavy machines")
+        .range(0.1, 30.0, "the range of gear sizes")
         .optional()
         .when(&[GEARS]),
     Field::number("dp", "Or diametral pitch")
         .example("10")
         .hint("Teeth to an inch of pitch diameter, where the gears are in inches.")
-        .range(0.8, 254.0, "from clock gears to heavy machines")
+        .range(0.8, 254.0, "the range of gear sizes")
         .optional()
         .when(&[GEARS]),
 ];

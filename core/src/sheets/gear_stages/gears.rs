@@ -53,7 +53,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .says("Driver/driven, one module, so that every pair has the same tooth sum.");
     a.line("worst", Share::from_fraction(best.worst))
         .places(2, 2)
-        .says("Ratio of the gears over the wanted one, less 1.");
+        .says("Ratio of the gears over the wanted one, minus 1.");
     a.line("sum", Count::of(f64::from(best.sum)))
         .says("Driver and driven together, the same for each pair.");
     if let Some(centre) = centre(best.sum) {
@@ -69,7 +69,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.note(
         "order-gears",
         "Before you order gears",
-        "Measure the center distance of the box first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
+        "Measure the center distance of the gearbox first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
     );
     a.source(&SUM).source(&LIMITS).source(&TRADE);
     Ok(a)

@@ -80,4 +80,4 @@ static SUM: Source = Source::from_memory(
     "Machine tool design texts",
     "tooth sum constant on fixed shafts of one module",
 );
-static TRADE: Source = Source::practice("Whole tooth numbers move a speed or feed by 2 to 5 %");
+static TRADE: Source = Source::practice("Rounding to whole teeth moves a speed or feed by 2 to 5%");

@@ -36,7 +36,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
             field,
             Reason::OutOfRange,
             says,
-            "enter one range of the box alone",
+            "enter one range of the gearbox alone",
         ));
     }
     // a value twice: two settings that round to it
@@ -63,7 +63,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
         let miss = all.iter().map(|one| one.off).fold(f64::INFINITY, f64::min);
         let says = if miss.is_finite() {
             format!(
-                "no stages in series give these values: the nearest miss one by {} %",
+                "no stages in series give these values: the nearest miss one by {}%",
                 libm::round(miss * 100.0)
             )
         } else {
@@ -82,9 +82,9 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
     ));
     a.line("plate-off", Share::from_fraction(best.off))
         .places(1, 1)
-        .says("Of a plate value from the best products. Whole teeth explain 2 to 5 %.");
+        .says("Of a plate value from the best products. Whole teeth explain 2 to 5%.");
     a.line("found", Count::of(fitting as f64))
-        .says("Within 8 % of each plate value, a dozen at most.");
+        .says("Within 8% of each plate value, a dozen at most.");
     a.line("ratio", Number::of(ratio))
         .says("(most \u{f7} least) to the power 1/(n \u{2212} 1).");
     let inside = if widest(best) <= most_range * ALIKE {
@@ -189,7 +189,7 @@ fn table(
             ],
         );
     }
-    table.note("Best fit first; within 2.5 % all count alike, then fewest repeats. Past the customary range, and one stage alone, last. Tap one to mark how its settings run.");
+    table.note("Best fit first; within 2.5% all count alike, then fewest repeats. Past the customary range, and one stage alone, last. Tap one to mark how its settings run.");
 }
 
 fn working(inp: &Inputs, a: &mut Answer, best: &Structure, ratio: f64, count: usize) {
@@ -231,7 +231,7 @@ fn working(inp: &Inputs, a: &mut Answer, best: &Structure, ratio: f64, count: us
 fn chart(best: &Structure) -> Drawing {
     let mut d = Drawing::new(
         format!(
-            "Speed chart of {}: a line a shaft, a ray a gear pair",
+            "Speed chart of {}: one line per shaft, one ray per gear pair",
             name(&best.groups)
         ),
         false,

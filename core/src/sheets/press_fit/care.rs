@@ -33,7 +33,7 @@ pub(super) fn strength(
         let limit = stress(inp, limit);
         if c.hub.brittle {
             a.stop("hub-cracks", "Before you press", format!(
-                "The bore of the hub comes to {comes}; ordinary gray iron (class 20) bears {limit}: it may crack without warning. Take {most} of interference or less, a thicker hub, or enter the iron's own strength."
+                "The bore of the hub comes to {comes}; ordinary gray iron (class 20) stands {limit}: it may crack without warning. Take {most} of interference or less, a thicker hub, or enter the iron's own strength."
             ));
         } else {
             a.note("hub-yields", "Before you press", format!(
@@ -116,7 +116,6 @@ pub(super) fn cautions(inp: &Inputs, a: &mut Answer, c: &Case) {
     a.stop(
         "heat-guard",
         "Before you heat",
-        "Heat evenly, away from oil and solvent, with gloves and tongs; the parts seize in seconds. Hardened parts lose their temper \
-         from about 350 °F (175 °C), rolling bearings bear 250 °F (120 °C) at most, seals less. With dry ice or liquid nitrogen: air the room, cover skin and eyes.",
+        "Heat evenly, away from oil and solvent, with gloves and tongs; the parts seize in seconds. Hardened parts lose their temper from about 350 °F (175 °C), rolling bearings stand 250 °F (120 °C) at most, seals less. With dry ice or liquid nitrogen: air the room, cover skin and eyes.",
     );
 }

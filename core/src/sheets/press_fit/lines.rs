@@ -159,7 +159,7 @@ pub(super) fn stresses(
         ""
     };
     let smooth = if inp.choice("smoothing") == "din-7190" {
-        ", less what the roughness takes"
+        ", minus what the roughness takes"
     } else {
         ""
     };

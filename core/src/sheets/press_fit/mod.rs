@@ -48,7 +48,7 @@ pub(super) static SHEET: Sheet = Sheet {
             ("size", "1 in"),
             ("fit", "FN2"),
             ("outside", "2 in"),
-            ("length", "1 1/4 in"),
+            ("length", "1-1/4 in"),
         ],
         &[
             ("size", "25 mm"),
@@ -63,7 +63,7 @@ pub(super) static SHEET: Sheet = Sheet {
             ("from", "sizes"),
             ("hole", "0.6240 in"),
             ("shaft", "0.6246 in"),
-            ("outside", "1 1/4 in"),
+            ("outside", "1-1/4 in"),
             ("length", "7/8 in"),
             ("hub", "cast-iron"),
             ("friction", "dry"),

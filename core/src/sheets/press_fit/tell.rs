@@ -106,7 +106,7 @@ fn interference(inp: &Inputs, w: &mut Work, c: &Case) {
             inp.opt("rz-shaft").unwrap_or(Length::ZERO),
         );
         lines.push(format!(
-            "less the roughness: δ − 0.8 (Rz hole + Rz shaft) = {} − 0.8 × ({} + {}) = {}",
+            "minus the roughness: δ − 0.8 (Rz hole + Rz shaft) = {} − 0.8 × ({} + {}) = {}",
             small(inp, most),
             small(inp, hole),
             small(inp, shaft),

@@ -61,7 +61,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
             inp.show_to(s.surface, 0, 0),
             inp.show_to(s.start, 0, 0),
             match cut.kind {
-                "drill" => "Use a slower machine or a back gear, or drill to the largest size that it bears and bore the rest.",
+                "drill" => "Use a slower machine or a back gear, or drill to the largest size that it can drive and bore the rest.",
                 "ream" => "Ream by hand, with the spindle as a guide and the power off.",
                 _ => "Use a smaller cutter, a slower machine, or a back gear.",
             }
@@ -98,7 +98,7 @@ fn depth(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
             a.note("slot-depth-open", "About the depth of the slot", format!("The feed holds to half a diameter deep, {}. Give the axial depth for more; a slot is deepened in passes.", inp.show(cut.diameter * 0.5)));
         }
         Some(_) if m.depth < 1.0 => {
-            a.note("deep-pass", "At this depth", format!("The chips have a long way out and the cutter bends: {} of the feed is left, and {} is the most at this width. A light machine takes half a diameter a pass.", inp.show_to(Share::from_fraction(m.depth), 0, 0), inp.show(deepest_pass(m.radial, cut.diameter))));
+            a.note("deep-pass", "At this depth", format!("The chips have a long way out and the cutter bends: {} of the feed is left, and {} is the most at this width. A light machine takes half a diameter per pass.", inp.show_to(Share::from_fraction(m.depth), 0, 0), inp.show(deepest_pass(m.radial, cut.diameter))));
         }
         Some(axial) if axial / cut.diameter > 1.5 + 1e-9 => {
             a.note("long-edge", "At this depth", "So long an edge bends away from the work and chatters: less width, less feed, or two passes.");
@@ -155,7 +155,7 @@ fn tap(inp: &Inputs, a: &mut Answer, s: &Spindle, feed: Option<FeedRate>) {
     let way = feed.map_or_else(String::new, |feed| {
         let second = Length::from_mm(feed.mm_per_min() / 60.0);
         format!(
-            " At {} it goes {} each second.",
+            " At {} it goes {} per second.",
             inp.show(s.step),
             inp.show_to(second, 2, 1)
         )

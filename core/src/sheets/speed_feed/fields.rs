@@ -13,7 +13,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
     &[
         ("cut", "slab"),
         ("work", "gray-iron"),
-        ("diameter", "2 1/2 in"),
+        ("diameter", "2-1/2 in"),
         ("teeth", "8"),
         ("depth", "3/32 in"),
         ("axial", "2 in"),
@@ -65,7 +65,7 @@ pub(in crate::sheets) static RPM_COLUMN: &[Field] =
         Field::quantity("rpm", "Speed", Kind::RotationalSpeed, &[&RPM]).range(
             1.0,
             100_000.0,
-            "what a spindle turns",
+            "the range of spindle speeds",
         ),
     ];
 pub(super) static FIELDS: &[Field] = &[
@@ -79,30 +79,30 @@ pub(super) static FIELDS: &[Field] = &[
         .range(
             50.0,
             650.0,
-            "what a Brinell test gives on metal that can be cut",
+            "the range of Brinell hardness of metal that can be cut",
         )
         .optional(),
     Field::length("diameter", "Diameter")
-        .example("2 1/2 in")
+        .example("2-1/2 in")
         .hint("Of the cutter or drill; in the lathe, of the work.")
-        .range_in(0.01, 40.0, "cutters and work of a small shop")
+        .range_in(0.01, 40.0, "the range of cutter and work sizes")
         .measured(),
     Field::count("teeth", "Teeth")
         .example("8")
         .hint("For the feed; the spindle needs the diameter alone.")
-        .range(1.0, 200.0, "cutters have from one tooth to a fine saw's")
+        .range(1.0, 200.0, "the range of teeth, from a fly cutter to a fine saw")
         .when(&[when("cut", MILL)])
         .optional(),
     Field::count("flutes", "Flutes of the reamer")
         .example("6")
         .hint("For its feed.")
-        .range(1.0, 40.0, "reamers")
+        .range(1.0, 40.0, "the range of reamer flutes")
         .when(&[when("cut", &["ream"])])
         .optional(),
     Field::length("depth", "Radial depth (depth of cut)")
         .example("3/32 in")
         .hint("From the surface toward the arbor. For the feed.")
-        .range_in(0.0005, 10.0, "from a scraping to more than one pass can take")
+        .range_in(0.0005, 10.0, "the range of depths in one pass")
         .when(&[when("cut", ARBOR)])
         .measured()
         .optional(),
@@ -112,7 +112,7 @@ pub(super) static FIELDS: &[Field] = &[
         .range_in(
             0.0005,
             40.0,
-            "less is no cut; a pass is no wider than the cutter",
+            "the range of widths in one pass",
         )
         .when(&[when("cut", FACE)])
         .measured()
@@ -129,44 +129,44 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("axial", "Axial depth (along the spindle)")
         .example("2 in")
         .hint("Width of a slab, side or saw cut; depth of a face or end cut. For the power, and how deep a slot may be.")
-        .range_in(0.0005, 40.0, "less is no cut")
+        .range_in(0.0005, 40.0, "the range of depths of cut")
         .when(&[when("cut", MILL)])
         .optional(),
     Field::length("length", "Length of the pass")
         .example("7 in")
         .hint("Of the work; approach is added. For the time.")
-        .range_in(0.01, 400.0, "a table's travel")
+        .range_in(0.01, 400.0, "the range of table travels")
         .when(&[when("cut", MILL)])
         .optional(),
     Field::length("overrun", "Extra travel at the ends")
         .seldom()
         .preset("0 in")
         .example("1/8 in")
-        .range_in(0.0, 40.0, "a table's travel")
+        .range_in(0.0, 40.0, "the range of table travels")
         .when(&[when("cut", MILL)]),
     Field::length("hole", "Depth of the hole")
         .example("1 in")
         .hint("Full diameter; the point is added. For the time, and whether to peck.")
-        .range_in(0.005, 60.0, "the reach of a drill")
+        .range_in(0.005, 60.0, "the range of drilling depths")
         .when(&[when("cut", &["drill"])])
         .optional(),
     Field::length("cut-depth", "Depth of cut, on the radius")
         .example("0.06 in")
         .hint("For the power.")
-        .range_in(0.0005, 10.0, "from a scraping to more than one pass can take")
+        .range_in(0.0005, 10.0, "the range of depths in one pass")
         .when(&[when("cut", TURNED)])
         .optional(),
     Field::length("run", "Length of the thread")
         .example("3/4 in")
         .hint("From the start to the shoulder or the end. For the time.")
-        .range_in(0.01, 400.0, "threads that a lathe cuts")
+        .range_in(0.01, 400.0, "the range of threads cut in a lathe")
         .when(&[when("cut", &["thread"])])
         .optional(),
     Field::quantity("point", "Included point angle", Kind::Angle, &[&DEGREE])
         .seldom()
         .preset("118 deg")
         .example("118 deg")
-        .range(60.0, 170.0, "drill points")
+        .range(60.0, 170.0, "the range of drill point angles")
         .when(&[when("cut", &["drill"])]),
     Field::quantity(
         "speed",
@@ -177,7 +177,7 @@ pub(super) static FIELDS: &[Field] = &[
     .seldom()
     .example("80 sfm")
     .hint("In place of the lowest sourced figure.")
-    .range(0.3, 3000.0, "from a crawl to the fastest edges")
+    .range(0.3, 3000.0, "the range of cutting speeds")
     .optional(),
     Field::quantity(
         "chip",
@@ -188,7 +188,7 @@ pub(super) static FIELDS: &[Field] = &[
     .seldom()
     .example("0.004 ipt")
     .hint("In place of the sourced figure.")
-    .range(0.0005, 5.0, "from a scraping to the largest teeth")
+    .range(0.0005, 5.0, "the range of feeds per tooth")
     .when(&[when("cut", MILL)])
     .optional(),
     Field::choice(
@@ -209,7 +209,7 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .example("0.004 ipr")
     .hint("In place of the lowest sourced figure.")
-    .range(0.0005, 5.0, "from a scraping to the heaviest feeds")
+    .range(0.0005, 5.0, "the range of feeds per rev")
     .when(&[when("cut", PER_TURN)])
     .optional(),
     Field::quantity(
@@ -220,7 +220,7 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .example("16 tpi")
     .hint("The feed per rev is the lead. In the lathe it also limits the spindle.")
-    .range(0.1, 26.0, "threads that a shop cuts")
+    .range(0.1, 26.0, "the range of thread pitches")
     .when(&[when("cut", &["tap", "thread"])])
     .optional(),
     Field::rows("steps", "Mill spindle speeds", RPM_COLUMN, 1, 48)
@@ -266,7 +266,7 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .example("1 in")
         .hint("For how deep the cutter reaches below its collars.")
-        .range_mm(5.0, 80.0, "what arbors measure")
+        .range_mm(5.0, 80.0, "the range of arbor sizes")
         .when(&[when("cut", ARBOR)])
         .filled_from_shop(ShopItem::Arbor)
         .optional(),
@@ -279,22 +279,22 @@ pub(super) static FIELDS: &[Field] = &[
     .seldom()
     .example("3/4 hp")
     .hint("Empty: the motor below.")
-    .range(10.0, 100_000.0, "what a shop motor gives")
+    .range(10.0, 100_000.0, "the range of shop motors")
     .when(&[when("cut", TURNED)])
     .filled_from_shop(ShopItem::LatheMotor)
     .optional(),
     Field::quantity("motor", "Motor", Kind::Power, &[&HORSEPOWER, &KILOWATT])
         .seldom()
         .example("1 hp")
-        .range(10.0, 100_000.0, "what a shop motor gives")
+        .range(10.0, 100_000.0, "the range of shop motors")
         .from_shop(ShopItem::Motor, "1 hp")
         .when(&[when("cut", POWERED)]),
     Field::percent("efficiency", "Drive efficiency")
         .seldom()
-        .example("75 pct")
+        .example("75%")
         .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
-        .range(0.1, 1.0, "a drive passes on a part of the motor's power")
-        .from_shop(ShopItem::DriveEfficiency, "75 pct")
+        .range(0.1, 1.0, "a drive passes on part of the motor's power")
+        .from_shop(ShopItem::DriveEfficiency, "75 pct") // words: as a link writes it
         .when(&[when("cut", POWERED)]),
 ];
 

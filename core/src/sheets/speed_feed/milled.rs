@@ -17,7 +17,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
     aim(a, cut, m);
     a.line("chip", m.chip)
         .places(fine(cut).0, fine(cut).1)
-        .says("If every tooth cuts alike; with run-out some take more.");
+        .says("If every tooth cuts the same; with run-out some take more.");
     a.line("chip-max", m.thickest).says("The thickest point: 2 fz \u{221a}(r \u{2212} r\u{b2}), r = radial depth / diameter; fz from half the diameter up.");
     if let Some(mean) = m.mean {
         a.line("chip-mean", mean)
@@ -79,12 +79,12 @@ fn feeds(inp: &Inputs, a: &mut Answer, cut: &Cut, m: &Milled) {
         a.line("turn-feed", turn).says(match m.set {
             Set::AtOrBelow => "Feed at or below the exact one, per rev as on the plate: it follows the spindle.",
             Set::Slowest => "The slowest feed, though faster than the exact one, per rev as on the plate: it follows the spindle.",
-            Set::ByHand => "By hand: the slowest power feed is more than these teeth bear.",
+            Set::ByHand => "By hand: the slowest power feed is more than these teeth can take.",
         });
     }
     a.line("feed", m.feed).says(match m.set {
-        Set::ByHand => "By hand, and no faster: the slowest power feed is more than these teeth bear.",
-        _ if m.follows => "What that feed gives a minute at this spindle speed; another spindle speed gives another.",
+        Set::ByHand => "By hand, and no faster: the slowest power feed is more than these teeth can take.",
+        _ if m.follows => "What that feed gives per minute at this spindle speed; another spindle speed gives another.",
         Set::AtOrBelow if inp.is_entered("feeds") => {
             "Table feed at or below the exact one (your mill), per minute."
         }
@@ -108,7 +108,7 @@ fn aim(a: &mut Answer, cut: &Cut, m: &Milled) {
         "The lightest of the sources' upper figures.".to_owned()
     };
     if !m.own && m.depth < 1.0 {
-        says += &format!(" {} % of it at this depth.", decimal(m.depth, &PERCENT, 0));
+        says += &format!(" {}% of it at this depth.", decimal(m.depth, &PERCENT, 0));
     }
     if m.raised > 1.0 {
         says += &format!(

@@ -123,7 +123,7 @@ pub(super) fn tell(a: &mut Answer, cut: &Cut, fed: &Fed) {
         let line = a.line("time", time).places(0, 0);
         if cut.kind == "thread" {
             line.label("Time to the shoulder").places(1, 1).says(
-                "Length of the thread at that feed: so long until the half nuts have to be opened.",
+                "Length of the thread at that feed: the time until the half nuts have to be opened.",
             );
         } else {
             line.says("Depth and point at that feed; withdrawing to clear chips is extra.");
@@ -159,7 +159,7 @@ pub(super) fn reamer(a: &mut Answer, cut: &Cut, fed: bool) {
         .band(low, high, of);
     if cut.diameter > high * 2.0 {
         a.line("before", cut.diameter - take)
-            .says("Diameter less the stock.")
+            .says("Diameter minus the stock.")
             .band(cut.diameter - high, cut.diameter - low, of);
     }
     a.source(&REAM_STOCK);

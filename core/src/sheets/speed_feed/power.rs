@@ -187,7 +187,7 @@ pub(super) fn caution(inp: &Inputs, a: &mut Answer, cut: &Cut, load: &Load) {
             "over-motor",
             "Before you take this cut",
             format!(
-                "It asks {} of the motor: the belt slips or the spindle stalls in the cut, and the work may be thrown. {less}",
+                "It needs {} of the motor's power: the belt slips or the spindle stalls in the cut, and the work may be thrown. {less}",
                 inp.show_to(share, 0, 0)
             ),
         );
@@ -195,7 +195,7 @@ pub(super) fn caution(inp: &Inputs, a: &mut Answer, cut: &Cut, load: &Load) {
         a.note(
             "over-motor-at-high-end",
             "Before you take this cut",
-            format!("At the high end of the range it asks more than the motor gives. {less}"),
+            format!("At the high end of the range it needs more than the motor gives. {less}"),
         );
     }
 }

@@ -20,7 +20,7 @@ const PARTED: &str = "half of the turning speed, up to the whole (TM 1-420): a l
 const STEPPED: &str =
     "half of the drilling speed at the largest step, up to the whole: thin sheet grabs";
 const BORED: &str =
-    "a quarter of the drilling speed (school list); up to 85 % of it (a tool maker's guide)";
+    "a quarter of the drilling speed (school list); up to 85% of it (a tool maker's guide)";
 const DEEP: &str = "less by a tenth for each diameter of depth from the third on, up to four tenths: the chips have a long way out";
 
 /// What holds the spindle below what the edge bears.
@@ -233,9 +233,9 @@ pub(super) fn rule_of_thumb(inp: &Inputs) -> (SpeedRule, &'static str, String) {
 pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
     a.line("rpm", s.step).says(match s.held {
         Held::Tap if s.too_fast => format!("The slowest spindle speed ({}), though faster than the lowest sourced figure: by hand is safer.", s.machine),
-        Held::Tap => format!("The slowest spindle speed ({}): by power a tap begins there, whatever its edge bears. A reversing head may go up to the exact speed.", s.machine),
+        Held::Tap => format!("The slowest spindle speed ({}): by power a tap begins there, whatever its edge can take. A reversing head may go up to the exact speed.", s.machine),
         Held::NoPitch => format!("The slowest spindle speed ({}): give the pitch, for the carriage has to be stopped in time.", s.machine),
-        Held::Carriage(limit) if s.step <= limit * (1.0 + 1e-9) => format!("Spindle speed at or below {} ({}), where the carriage goes {}: the half nuts have to be opened in time, though the edge bears more.", inp.show_to(limit, 0, 0), s.machine, inp.show(CARRIAGE_MOST)),
+        Held::Carriage(limit) if s.step <= limit * (1.0 + 1e-9) => format!("Spindle speed at or below {} ({}), where the carriage goes {}: the half nuts have to be opened in time, though the edge can take more.", inp.show_to(limit, 0, 0), s.machine, inp.show(CARRIAGE_MOST)),
         Held::Carriage(_) => format!("The slowest spindle speed ({}), though the carriage goes faster than {} with it.", s.machine, inp.show(CARRIAGE_MOST)),
         Held::Not if s.too_fast => format!("The slowest spindle speed ({}), though faster than the one aimed at.", s.machine),
         Held::Not => format!("Spindle speed at or below the exact one ({}): the rule for tool life, so not the nearest.", s.machine),
@@ -247,7 +247,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
     } else if ruled {
         "Where to start, by the rule under the rows."
     } else if matches!(cut.kind, "tap" | "thread") {
-        "The lowest sourced figure: what the edge bears."
+        "The lowest sourced figure: what the edge can take."
     } else {
         "The lowest sourced figure; go up while the chips stay short and the edge lasts."
     });
@@ -264,7 +264,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
                 ""
             } + &cut.better.map_or_else(String::new, |(factor, _)| {
                 format!(
-                    ", HSS; fastest raised {} % for this cutter material",
+                    ", HSS; fastest raised {}% for this cutter material",
                     decimal(factor - 1.0, &PERCENT, 0)
                 )
             }),
@@ -278,7 +278,7 @@ pub(super) fn tell(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
     let (rule, formula, percent) = rule_of_thumb(inp);
     if let Ok(thumb) = rule.spindle_speed(s.start, cut.diameter) {
         a.line("rule", thumb)
-            .says(format!("{formula}: {percent} % above the exact figure."));
+            .says(format!("{formula}: {percent}% above the exact figure."));
     }
     if let Some(aim) = &s.aim {
         for row in &aim.band.rows {

@@ -186,7 +186,7 @@ const ON_THE_ARBOR: &[[&str; 3]] = &[
     ["Collars", "wipe and stone each face; use few and long ones", "a chip or burr between two faces bends the arbor when the nut pulls"],
     ["Key", "key slab, side and form cutters", "large teeth turn a cutter that only friction holds"],
     ["No key", "leave a thin saw unkeyed, held by its collars", "it then slips before it breaks; large stiff collars keep it flat"],
-    ["Direction", "teeth face the cut; check the spindle's direction by hand", "a cutter the wrong way round rubs and burns at once"],
+    ["Direction", "teeth face the cut; check the spindle's direction by hand", "a cutter the wrong way around rubs and burns at once"],
     ["Helix", "choose hand and direction so that the thrust goes toward the spindle", "thrust outward pulls the taper loose"],
     ["Place", "cutter near the column, arbor support near the cutter", "a long arbor springs and chatters"],
     ["Nut", "tighten it with the arbor support in place, and loosen it so too", "else the wrench bends the arbor"],

@@ -88,7 +88,7 @@ impl FeedBand {
             "part" => "About this, TM 1-420; by hand at first: it lets you feel a dig-in.",
             "ream" => "Per flute 0.002 to 0.003 in, a reamer maker's guide.",
             "sink" => "As a drill of this size, per rev (a university's guide).",
-            "counterbore" => "80 % of a drill of this size, per rev, up to the drill's own.",
+            "counterbore" => "80% of a drill of this size, per rev, up to the drill's own.",
             "drill" if self.deep < 1.0 => "Low end of the band, less for the deep hole, per rev.",
             "turn" if self.thin < 1.0 => {
                 "Low end of the band, in proportion to the diameter below 1 in: thin work bends."

@@ -33,7 +33,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
             Held::Not => ("highest speed at or below n".into(), s.exact),
         };
         w.step(
-            "The machine's speed",
+            "Spindle speed to set",
             &[
                 rule,
                 format!("{} \u{2192} {}", inp.show_to(exact, 1, 1), inp.show(s.step)),
@@ -48,7 +48,7 @@ pub(super) fn spindle(inp: &Inputs, a: &mut Answer, cut: &Cut, s: &Spindle) {
         let (_, formula, percent) = rule_of_thumb(inp);
         w.step(
             "Rule of thumb",
-            &[formula.into(), format!("high by {percent} %")],
+            &[formula.into(), format!("high by {percent}%")],
             &RULES_OF_THUMB,
         );
     });

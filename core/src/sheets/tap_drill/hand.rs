@@ -67,23 +67,23 @@ fn verdict(share: Share, tap: TapKind) -> (&'static str, &'static str, bool) {
             true,
         ),
         _ if percent <= 0.0 => ("too large", "No thread is left at all.", true),
-        _ if percent < 30.0 => ("too large", "Under 30 % the thread strips.", true),
+        _ if percent < 30.0 => ("too large", "Under 30% the thread strips.", true),
         TapKind::Cut if percent > 80.0 => (
             "small",
-            "Over about 80 % the tap turns hard; small taps break.",
+            "Over about 80% the tap turns hard; small taps break.",
             false,
         ),
         TapKind::Cut if percent < 55.0 => (
             "large",
-            "Under about 55 % the thread is shallow: for tough metal and deep holes only.",
+            "Under about 55% the thread is shallow: for tough metal and deep holes only.",
             false,
         ),
-        TapKind::Cut => ("serves", "55 to 80 % is usual for a cut thread.", false),
+        TapKind::Cut => ("serves", "55 to 80% is usual for a cut thread.", false),
         TapKind::Form if percent > 75.0 => (
             "small",
-            "Over about 75 % a form tap turns hard and the crests close over.",
+            "Over about 75% a form tap turns hard and the crests close over.",
             false,
         ),
-        TapKind::Form => ("serves", "Form threads are usual to about 75 %.", false),
+        TapKind::Form => ("serves", "Form threads are usual to about 75%.", false),
     }
 }

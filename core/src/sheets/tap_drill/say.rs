@@ -22,7 +22,7 @@ pub(super) fn pick(
     let place = drill_sets::place(set, thread.series.is_metric());
     says.push_str(&if !pick.in_set {
         format!(
-            "No drill {place} comes within 12 % of the percent wanted; this is {}.",
+            "No drill {place} comes within 12% of the percent wanted; this is {}.",
             nearest_of(pick)
         )
     } else if pick.passed_over {
@@ -98,10 +98,10 @@ pub(super) fn outside(inp: &Inputs, a: &mut Answer, thread: ThreadCall, pick: Op
 pub(super) fn aside(thread: ThreadCall, pick: &TapPick) -> String {
     let name = pick.drill.drill.name();
     if !pick.in_set {
-        return format!("{name}, the nearest drill there is to 75 %");
+        return format!("{name}, the nearest drill there is to 75%");
     }
     let place = drill_sets::place(drill_sets::UNSAID, thread.series.is_metric());
-    format!("{name}, nearest to 75 % {place}")
+    format!("{name}, nearest to 75% {place}")
 }
 
 /// The other cautions.
@@ -114,8 +114,8 @@ pub(super) fn cautions(a: &mut Answer, tap: TapKind, pick: Option<TapDrill>) {
     if tap == TapKind::Form {
         a.note("form-tap", "Before you form", "Form taps need metal that flows: soft steel, aluminum, brass that bends. They break in cast iron, which must be cut.");
     } else if pick.is_some_and(|pick| pick.share > Share::from_percent(80.0)) {
-        a.note("much-thread", "Before you tap", "Over about 80 % of thread the tap turns hard and small taps break; the thread gains little strength.");
+        a.note("much-thread", "Before you tap", "Over about 80% of thread the tap turns hard and small taps break; the thread gains little strength.");
     } else if pick.is_some_and(|pick| pick.share < Share::from_percent(55.0)) {
-        a.note("little-thread", "Before you tap", "Under about 55 % the thread is shallow. It serves in tough metal and deep holes, not in cast iron or aluminum under load.");
+        a.note("little-thread", "Before you tap", "Under about 55% the thread is shallow. It serves in tough metal and deep holes, not in cast iron or aluminum under load.");
     }
 }

@@ -67,7 +67,7 @@ pub(super) fn hole(
         let left = inp.show_signed(small - Length::from_inches(listed.drill_in));
         let name =
             calls::drill::read(listed.drill).map_or_else(|_| listed.drill.to_owned(), Drill::name);
-        table.note(format!("An Army list has drill {name} for this pin and length ({left} left). Its drills are at times over the small end."));
+        table.note(format!("A U.S. Army table has drill {name} for this pin and length ({left} left). Its drills are at times over the small end."));
         a.source(&DRILLS);
     }
     steps(inp, a, found, (large, small))
@@ -188,7 +188,7 @@ pub(super) fn reamer(inp: &Inputs, a: &mut Answer, found: &Found, small: Length)
                 let reach = if reamer.number == "5/0" {
                     a.source(&ARMY_REAMER);
                     format!(
-                        "{reach} An Army list has 0.0984 in for its large end: the two disagree."
+                        "{reach} A U.S. Army table has 0.0984 in for its large end: the two disagree."
                     )
                 } else {
                     reach
@@ -204,7 +204,7 @@ pub(super) fn reamer(inp: &Inputs, a: &mut Answer, found: &Found, small: Length)
                 a.source(&REAMERS);
             }
             None => {
-                a.words("reamer", "no list to hand").says("The standard list of hand reamers ends at No. 10; we have no verified source above it.");
+                a.words("reamer", "no list at hand").says("The standard list of hand reamers ends at No. 10; we have no verified source above it.");
             }
         },
         StandardPin::Metric(row) => {

@@ -81,12 +81,12 @@ pub(super) static FIELDS: &[Field] = &[
         .when(WORN)
         .measured()
         .optional(),
-    Field::length("least-cut", "Least cut on the diameter")
+    Field::length("least-cut", "Smallest cut on the diameter")
         .seldom()
         .example("0.002 in")
         .hint("What the reamer should take everywhere, so that no old surface is left.")
         .preset("0.002 in")
-        .range_in(0.0, 0.1, "more than 0.1 in is no clean-up")
+        .range_in(0.0, 0.1, "more than 0.1 in is not a cleanup cut")
         .when(WORN),
     Field::length("large", "Large end measured")
         .example("0.1412 in")
@@ -117,7 +117,7 @@ pub(super) static FIELDS: &[Field] = &[
         .optional(),
     Field::length("shaft", "Shaft diameter")
         .example("3/4 in")
-        .range_in(0.05, 12.0, "shafts to 12 in")
+        .range_in(0.05, 12.0, "shafts up to 12 in are covered")
         .when(IN_A_HUB)
         .measured()
         .optional(),
@@ -126,7 +126,7 @@ pub(super) static FIELDS: &[Field] = &[
         .example("1/16 in")
         .hint("Before it is driven home.")
         .preset("1/16 in")
-        .range_in(0.0, 0.25, "more than 1/4 in is not driven home"),
+        .range_in(0.0, 0.25, "a pin that sticks out more than 1/4 in can't be driven home"),
     Field::quantity(
         "stress",
         "Shear stress allowed",
@@ -147,7 +147,7 @@ pub(super) static FIELDS: &[Field] = &[
     .seldom()
     .example("500 in-lb")
     .hint("Through hub and shaft: what does it put on the pin? The shaft's diameter is needed.")
-    .range(0.001, 1_000_000.0, "what shafts of this size carry")
+    .range(0.001, 1_000_000.0, "the range of torques on shafts of this size")
     .when(IN_A_HUB)
     .optional(),
     Field::choice("plan", "Drilling", PLANS)

@@ -60,7 +60,7 @@ pub(super) fn hub_of(inp: &Inputs, series: TaperSeries) -> Result<Option<Length>
 pub(super) fn at(inp: &Inputs, field: &'static str, fault: PinFault) -> Stop {
     match fault {
         PinFault::NotPositive(what) => {
-            inp.out_of_range(field, format!("the {what} must be more than nothing"), "")
+            inp.out_of_range(field, format!("the {what} must be more than 0"), "")
         }
         PinFault::RunsToAPoint { limit } => inp.out_of_range(
             field,

@@ -74,7 +74,7 @@ pub(super) fn cautions(a: &mut Answer, inp: &Inputs, care: &Care) {
         });
     }
     if care.share > Share::from_percent(THREAD_BAND.2) {
-        a.note("much-thread", "About so much thread", "The Army manual goes to 83 % at most. More turns hard, breaks small taps and holds hardly better.");
+        a.note("much-thread", "About so much thread", "The Army manual goes to 83% at most. More turns hard, breaks small taps and holds hardly better.");
     }
     if care.deep {
         a.note("deep", "At this depth", "More than two diameters of thread adds little strength. Counterbore the top, or cut less.");

@@ -46,7 +46,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::length("depth", "Depth of full thread")
         .example("1/2 in")
         .hint("In a through hole, the thickness.")
-        .range_in(0.02, 20.0, "the reach of a tap")
+        .range_in(0.02, 20.0, "the range of tapping depths")
         .measured(),
     Field::choice(
         "tap",
@@ -60,14 +60,14 @@ pub(super) static FIELDS: &[Field] = &[
     .when(&[when("hole", &["blind"])]),
     Field::choice("flutes", "Flutes of the tap", FLUTES).seldom(),
     Field::percent("share", "Your own percent of thread")
-        .example("65 pct")
+        .example("65%")
         .hint(
-            "In place of the start by metal and depth; of the full depth, 1.299 P on the diameter.",
+            "In place of the percent by metal and depth. Of the full depth, 1.299 P on the diameter.",
         )
         .range(
             0.3,
             1.0,
-            "under 30 % strips, over 100 % leaves no room for the tap",
+            "under 30% the thread strips, over 100% leaves no room for the tap",
         )
         .optional(),
     Field::choice(
@@ -90,7 +90,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::number("hardness", "Brinell hardness of the work")
         .example("180")
         .hint("If you know it: then rows for other hardnesses are left out.")
-        .range(50.0, 650.0, "hardness of metal that a tap can cut")
+        .range(50.0, 650.0, "the range of hardness that a tap can cut")
         .seldom()
         .optional(),
     Field::quantity(
@@ -100,8 +100,8 @@ pub(super) static FIELDS: &[Field] = &[
         &[&SFM, &M_PER_MIN],
     )
     .example("20 sfm")
-    .hint("In place of the lowest published figure; then the machine's speed at or below it.")
-    .range(0.3, 3000.0, "cutting speeds of taps")
+    .hint("In place of the lowest published figure; then the spindle speed at or below it.")
+    .range(0.3, 3000.0, "the range of tapping speeds")
     .when(&[when("how", MACHINE)])
     .optional(),
     Field::rows(
@@ -119,13 +119,13 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .example("1/2 hp")
         .hint("Of the machine that taps, for its load.")
-        .range(10.0, 100_000.0, "motors of a shop")
+        .range(10.0, 100_000.0, "the range of shop motors")
         .when(&[when("how", MACHINE)])
         .optional(),
     Field::percent("efficiency", "Drive efficiency")
         .seldom()
-        .preset("75 pct")
-        .example("75 pct")
+        .preset("75 pct") // words: as a link writes it
+        .example("75%")
         .hint("Belt about 90, back gear 75, geared head 70 to 80 percent.")
         .range(0.1, 1.0, "a drive passes on part of the motor's power")
         .when(&[when("how", MACHINE)]),
@@ -133,7 +133,7 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .example("9 in")
         .hint("For the push of each hand.")
-        .range_in(1.0, 60.0, "lengths of tap wrenches")
+        .range_in(1.0, 60.0, "the range of tap wrench lengths")
         .when(&[when("how", &["hand"])])
         .optional(),
 ];

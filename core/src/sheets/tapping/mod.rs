@@ -174,20 +174,20 @@ fn hole_lines(inp: &Inputs, a: &mut Answer, job: &Job) {
     let (low, _, high) = THREAD_BAND;
     a.line("share-aim", job.share)
         .says(if job.own {
-            "As you gave it. 100 % is 1.299 P off the diameter."
+            "As you gave it. 100% is 1.299 P off the diameter."
         } else {
-            "Start by metal and depth, common practice; 100 % is 1.299 P off the diameter."
+            "By metal and depth, common practice; 100% is 1.299 P off the diameter."
         })
         .band(
             Share::from_percent(low),
             Share::from_percent(high),
-            "OD1621: 50 to 53 % small or deep, 75 % average, 83 % most",
+            "Army manual OD 1621: 50 to 53% small or deep, 75% average, 83% most",
         );
     a.line("hole-size", job.hole)
         .says("D \u{2212} 1.299 P \u{d7} thread.");
     if let Some(pick) = drill_for(job.thread, job.share) {
         a.words("drill", pick.drill.name()).says(format!(
-            "Leaves {} of thread. \u{201c}Pick a tap drill\u{201d} ranks those you own.",
+            "Leaves {} of thread. \u{201c}Pick a tap drill\u{201d} ranks the others.",
             inp.show(pick.share)
         ));
     }

@@ -40,9 +40,9 @@ pub(super) fn share_table(
                 "tap-drill",
                 vec![
                     ("thread", call.clone()),
-                    ("share", format!("{} pct", inp.num(share))),
+                    ("share", format!("{} pct", inp.num(share))), // words: as a link writes it
                 ],
             );
     }
-    table.note("A row opens the tap drill sheet with the drills that you own. From 60 to 72 % the formula gives 1.4 times the torque; a tap maker's article says twice in 1020 steel, for 5 % more strength.");
+    table.note("A row opens \u{201c}Pick a tap drill\u{201d} with that percent. From 60 to 72% the formula gives 1.4 times the torque; a tap maker's article says twice in 1020 steel, for 5% more strength.");
 }

@@ -29,7 +29,7 @@ pub(super) enum Turning {
 /// A spindle speed with what it gives.
 struct Picked {
     chosen: Chosen,
-    says: &'static str,
+    says: String,
     rule: &'static Source,
 }
 
@@ -41,9 +41,15 @@ fn pick(
     by_rule: bool,
 ) -> Result<Picked, Stop> {
     let chosen = choose_step(inp, "press-steps", "thread", start, thread.major)?;
+    let machine = if inp.is_entered("press-steps") {
+        "your drill press"
+    } else {
+        "a typical drill press"
+    };
     if chosen.too_fast {
-        let says =
-            "The slowest speed of the machine, yet faster than the one aimed at. By hand is safer.";
+        let says = format!(
+            "The slowest speed ({machine}), yet faster than the one aimed at. By hand is safer."
+        );
         return Ok(Picked {
             chosen,
             says,
@@ -51,7 +57,7 @@ fn pick(
         });
     }
     if by_rule {
-        let says = "The machine's speed at or below the exact speed.";
+        let says = format!("Spindle speed at or below the exact one ({machine}).");
         return Ok(Picked {
             chosen,
             says,
@@ -68,7 +74,7 @@ fn pick(
             surface: surface_speed(slowest, thread.major),
             ..chosen
         },
-        says: "The slowest speed of the machine: without a tapping head nothing else leaves time to stop and reverse.",
+        says: format!("The slowest speed ({machine}): without a tapping head nothing else leaves time to stop and reverse."),
         rule: &SLOWEST_FIRST,
     })
 }
@@ -124,6 +130,7 @@ pub(super) fn spindle(
     a.line("rpm", step)
         .says(if inp.choice("hole") == "blind" && !head {
             "In this blind hole only with a releasing or reversing head, or with the power off."
+                .to_owned()
         } else {
             says
         });
@@ -166,7 +173,7 @@ pub(super) fn spindle(
             ],
             &SPEED_DEFINITION,
         );
-        w.step("The machine's speed", &[inp.show(step)], rule);
+        w.step("Spindle speed to set", &[inp.show(step)], rule);
     });
     if let Some(aim) = &aim {
         tell_speeds(a, aim, own.is_some());

@@ -82,7 +82,7 @@ pub(in crate::sheets) fn tell_torque(
             Value::words(source(row.author).title),
         ]);
     }
-    table.note("Each force goes with its own maker's formula. A spiral point takes 60 to 65 %, spiral flutes 70 to 75 % of a hand tap's torque in the first maker's own trial.");
+    table.note("Each force goes with its own maker's formula. A spiral point takes 60 to 65%, spiral flutes 70 to 75% of a hand tap's torque in the first maker's own trial.");
     a.work(|w| {
         for author in [TapAuthor::ByArea, TapAuthor::ByPitch] {
             let Some((row, torque)) = load.rows.iter().find(|(row, _)| row.author == author)
@@ -166,9 +166,9 @@ pub(super) fn by_spindle(inp: &Inputs, a: &mut Answer, load: &TapLoad, step: Rot
         .says("Power at the tap / drive efficiency / motor.")
         .band(share(load.low), share(load.high), "by the torque's range");
     if share(load.nominal).fraction() > 1.0 {
-        a.stop("over-motor", "Before you tap by power", "A sharp tap asks more than the motor gives at this speed: the spindle stalls with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
+        a.stop("over-motor", "Before you tap by power", "A sharp tap needs more than the motor gives at this speed: the spindle stalls with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
     } else if share(load.high).fraction() > 1.0 {
-        a.note("over-motor-at-high-end", "Before you tap by power", "At the high end of the range a sharp tap asks more than the motor gives: the spindle may stall with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
+        a.note("over-motor-at-high-end", "Before you tap by power", "At the high end of the range a sharp tap needs more than the motor gives: the spindle may stall with the tap in the hole. Take a slower speed, less thread, or tap by hand.");
     }
 }
 

@@ -15,7 +15,7 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .example("16 tpi")
     .hint("Of the thread; with several starts the lead is the pitch times the starts.")
-    .range(0.2, 26.0, "threads that a lathe cuts"),
+    .range(0.2, 26.0, "the range of threads cut in a lathe"),
     Field::choice(
         "depth",
         "Depth by",
@@ -33,7 +33,7 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .preset("29.5 deg")
     .example("29 deg")
-    .hint("29, 29 1/2 or 30; 0 for straight in.")
+    .hint("29, 29-1/2 or 30; 0 for straight in.")
     .range(
         0.0,
         30.0,
@@ -48,17 +48,17 @@ pub(super) static FIELDS: &[Field] = &[
         .seldom()
         .preset("1")
         .example("2")
-        .range(1.0, 12.0, "starts of threads"),
+        .range(1.0, 12.0, "the range of thread starts"),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .seldom()
         .example("80")
         .hint("For the time that is left before the shoulder.")
-        .range(1.0, 10_000.0, "spindle speeds of lathes")
+        .range(1.0, 10_000.0, "the range of lathe spindle speeds")
         .optional(),
     Field::length("length", "Length of the thread")
         .seldom()
         .example("1 in")
-        .range_in(0.01, 100.0, "lengths of lathe beds")
+        .range_in(0.01, 100.0, "the range of thread lengths")
         .optional(),
     Field::quantity(
         "leadscrew",
@@ -69,7 +69,7 @@ pub(super) static FIELDS: &[Field] = &[
     .seldom()
     .example("8 tpi")
     .hint("For the thread dial and the change gears.")
-    .range(0.5, 26.0, "leadscrews of lathes")
+    .range(0.5, 26.0, "the range of lathe leadscrews")
     .filled_from_shop(ShopItem::Leadscrew)
     .optional(),
     Field::rows(
@@ -81,27 +81,27 @@ pub(super) static FIELDS: &[Field] = &[
     )
     .seldom()
     .example("20;24;28;32;36;40;44;48;56;64;72;80;100;127")
-    .hint("Teeth, one a row; with the leadscrew, for the train that cuts the lead.")
+    .hint("Teeth, one per row; with the leadscrew, for the train that cuts the lead.")
     .filled_from_shop(ShopItem::ChangeWheels)
     .optional(),
     Field::number("fixed", "Leadscrew turns with 1:1 gears")
         .seldom()
         .example("1/2")
         .preset("1")
-        .range(0.001, 1000.0, "ratios of gearboxes and stud gears")
+        .range(0.001, 1000.0, "the range of gearbox and stud gear ratios")
         .hint("For one spindle turn: 1 with no gearbox and equal stud gears."),
-    Field::count("wheel", "Teeth of the thread dial's wheel")
+    Field::count("wheel", "Teeth of the thread dial's gear")
         .seldom()
         .preset("32")
         .example("32")
-        .range(4.0, 120.0, "wheels of thread dials")
+        .range(4.0, 120.0, "the range of teeth on thread dial gears")
         .filled_from_shop(ShopItem::ThreadDialWheel),
     Field::count("lines", "Lines on the thread dial")
         .seldom()
         .preset("8")
         .example("8")
         .hint("Numbered and plain ones together.")
-        .range(1.0, 60.0, "lines on a dial")
+        .range(1.0, 60.0, "the range of lines on a thread dial")
         .filled_from_shop(ShopItem::ThreadDialLines),
 ];
 

@@ -73,13 +73,13 @@ pub static SHEET: Sheet = Sheet {
         Field::choice("into", "Tapped into", &MATERIAL_CHOICES),
         Field::quantity("tensile", "Tensile strength of the tapped part", Kind::Stress, const { &[&KSI, &MPA, &PSI] })
             .example("30 ksi")
-            .range(5.0, 2500.0, "tensile strengths from lead to hard steel")
+            .range(5.0, 2500.0, "the range of tensile strengths, from lead to hard steel")
             .when(&[when("into", &["own"])])
             .measured(),
         Field::length("depth", "Engagement: full threads that hold")
             .example("3/4 in")
             .hint("Without chamfer, countersink and the point of the screw. Left empty: only the depth needed.")
-            .range_mm(0.2, 300.0, "depths of tapped holes")
+            .range_mm(0.2, 300.0, "the range of tapped depths")
             .measured()
             .monotonic()
             .optional(),
@@ -95,7 +95,7 @@ pub static SHEET: Sheet = Sheet {
         Field::length("bore", "Bore of the tapped hole, if measured").seldom()
             .example("27/64 in")
             .hint("An oversize tap drill leaves less thread on the screw to shear.")
-            .range_mm(0.5, 200.0, "bores of tapped holes")
+            .range_mm(0.5, 200.0, "the range of tapped holes")
             .measured()
             .optional(),
         Field::choice("state", "Lubrication and finish", &STATE_CHOICES),

@@ -107,7 +107,7 @@ fn sure(boxed: &Boxed, finding: &Finding, trial: &Trial) -> String {
     match (finding.exact.first(), trial.left_if_well > 0) {
         (None, _) => format!("If it runs well, it clears {clears}."),
         (Some(_), true) => format!(
-            "Before you open the box: if it runs well it clears {clears} too. A second bad gear pair may hide behind the first."
+            "Before you open the gearbox: if it runs well it clears {clears} too. A second bad gear pair may hide behind the first."
         ),
         (Some(one), false) if matches!(one.causes.as_slice(), [Cause::Both { .. }]) => {
             "To be sure: it runs badly if this is right.".into()
@@ -167,8 +167,8 @@ pub fn table(a: &mut Answer, boxed: &Boxed, finding: &Finding, next: &Next) {
             "setting",
             "levers",
             "clears if it runs well",
-            "left if bad",
-            "left if well",
+            "causes left if bad",
+            "causes left if well",
         ],
     );
     for (index, trial) in next.trials.iter().take(6).enumerate() {

@@ -76,7 +76,7 @@ pub fn read(inp: &Inputs) -> Result<Boxed, Stop> {
     }
     if settings < 2 {
         return refuse(
-            "a box of one setting has nothing to tell apart".into(),
+            "a gearbox of one setting has nothing to tell apart".into(),
             "give the positions of each lever",
         );
     }

@@ -17,7 +17,7 @@ pub fn draw(boxed: &Boxed, finding: &Finding) -> Drawing {
         say::list(&all, "and")
     };
     let title = format!(
-        "The stages of the box in series; cleared: {}; suspect: {}; not tried: {}",
+        "The stages of the gearbox in series; cleared: {}; suspect: {}; not tried: {}",
         names(&finding.cleared),
         names(&finding.suspects),
         names(&finding.untried)

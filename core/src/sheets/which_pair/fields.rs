@@ -65,7 +65,7 @@ pub static FIELDS: &[Field] = &[
         .hint("All of them, in any order; twice where two settings show one value.")
         .from_shop(ShopItem::SpindleSteps, SPINDLE)
         .when(&[when("plate", &["speeds"])]),
-    Field::rows("stages", "Stages of the box", STAGES, 1, 5)
+    Field::rows("stages", "Stages of the gearbox", STAGES, 1, 5)
         .example("5~2;2~1")
         .hint("A row a lever or cluster, A first: how many positions it has, position 1 the slowest, and how many settings of the plate one position moves, or its gears."),
     Field::rows("marks", "How each setting runs", MARKS, 0, 72)
@@ -78,11 +78,11 @@ static STAGES: &[Field] = &[
     Field::count("places", "Positions").example("3").range(
         1.0,
         12.0,
-        "positions of a lever, or gears of a cone",
+        "the range of positions of a lever, or gears of a cone",
     ),
     Field::count("spacing", "Settings apart")
         .example("1")
-        .range(1.0, 36.0, "a plate of up to 36 settings")
+        .range(1.0, 36.0, "plates of up to 36 settings are searched")
         .optional(),
     Field::call("gears", "Gears, driver/driven", &GEARS)
         .example("18/36 27/27 36/18")
@@ -91,7 +91,7 @@ static STAGES: &[Field] = &[
 static MARKS: &[Field] = &[
     Field::count("setting", "Setting")
         .example("1")
-        .range(1.0, 36.0, "a box of up to 36 settings"),
+        .range(1.0, 36.0, "gearboxes of up to 36 settings are searched"),
     Field::choice(
         "mark",
         "Runs",

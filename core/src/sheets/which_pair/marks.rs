@@ -25,7 +25,7 @@ pub fn marks(inp: &Inputs, gearbox: &Gearbox) -> Result<Vec<Mark>, Stop> {
             .unwrap_or_default();
         let Some(own) = number.checked_sub(1).and_then(|at| marks.get_mut(at)) else {
             let says = format!(
-                "the box has {} settings, and this is setting {number}",
+                "the gearbox has {} settings, and this is setting {number}",
                 gearbox.len()
             );
             let cure = "count settings from the slowest, 1";

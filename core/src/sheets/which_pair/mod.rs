@@ -60,7 +60,7 @@ pub static SHEET: Sheet = Sheet {
         Res::words("cleared", "Cleared"),
         Res::words("open", "Not cleared"),
         Res::stepped("left", "Explanations that fit", Kind::Count),
-        Res::stepped("settings", "Settings of the box", Kind::Count),
+        Res::stepped("settings", "Settings of the gearbox", Kind::Count),
     ],
     examples: &[
         &[

@@ -24,7 +24,7 @@ pub struct Order {
 }
 
 fn refuse(fault: &BoxFault) -> Stop {
-    let cure = "enter one range of the box alone";
+    let cure = "enter one range of the gearbox alone";
     Stop::fault("stages", Reason::OutOfRange, fault.to_string(), cure)
 }
 
@@ -165,7 +165,7 @@ fn seated(
     };
     if off > MOST_OFF {
         let says = format!(
-            "these stages miss a value of the plate by {} %, and whole teeth explain 2 to 5 %",
+            "these stages miss a value of the plate by {}%, and whole teeth explain 2 to 5%",
             libm::round(off * 100.0)
         );
         let cure = "check the settings apart, the gears and the plate, or find the stages that give this plate";

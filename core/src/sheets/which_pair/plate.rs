@@ -42,7 +42,7 @@ impl Plate {
                 "the plate has {} values; the search takes {MOST_SETTINGS}",
                 typed.len()
             );
-            let cure = "enter one range of the box alone";
+            let cure = "enter one range of the gearbox alone";
             return Err(Stop::fault(field, Reason::OutOfRange, says, cure));
         }
         let first = typed.first().map(|(_, unit)| *unit);

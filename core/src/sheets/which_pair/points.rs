@@ -14,7 +14,7 @@ pub fn points(boxed: &Boxed, marks: &[Mark], finding: &Finding) -> (String, Stri
             "Nothing is marked. Try the settings below and tap how each runs.".into(),
         ),
         Verdict::AllWell => (
-            "nothing so far".into(),
+            "no fault found yet".into(),
             if finding.untried.is_empty() {
                 "Every gear pair has run well in a setting. Look for what depends on load, speed or direction.".into()
             } else {

@@ -52,7 +52,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.stop(
         "reach-in",
         "Before you shift or reach in",
-        "Shift only as the plate says, most boxes with the gears stopped or nearly so. Switch off and lock out at the disconnect (isolator) before a cover comes off, and let everything stop turning.",
+        "Shift only as the plate says, most gearboxes with the gears stopped or nearly so. Switch off and lock out at the disconnect (isolator) before a cover comes off, and let everything stop turning.",
     );
     a.note(
         "trust-mark",
@@ -160,7 +160,7 @@ fn working(
         if let Some(off) = boxed.off {
             lines.push(format!("the plate lies off the products by {} at most", inp.show_to(Share::from_fraction(off), 1, 1)));
         }
-        w.step("Settings of the box", &lines, &STRUCTURE);
+        w.step("Settings of the gearbox", &lines, &STRUCTURE);
         w.step(
             "What clears a gear pair",
             &[

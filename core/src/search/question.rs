@@ -1,0 +1,243 @@
+//! What was typed, taken apart: words and what they stand for, and the pieces that are a size, a count or a call.
+
+use super::fold::{is_filler, is_mark, pieces, stem, words};
+use super::index::Known;
+use super::terms::Id;
+use crate::calls::CallFault;
+use crate::quantity::{Kind, System, Unit, read, units, units_of};
+use crate::sheet::Call;
+
+/// The most words of a text that are looked at.
+const MOST_TOKENS: usize = 32;
+/// The most words of a piece: `No. 4`, `2 1/2 in`, `M10 x 1.25`.
+const MOST_PARTS: usize = 4;
+
+/// One word as typed.
+pub(super) struct Token {
+    pub raw: String,
+    /// What it stands for, and how much each counts.
+    pub ids: Vec<(Id, f32)>,
+    /// Some question has this word.
+    pub known: bool,
+    pub filler: bool,
+    pub mark: bool,
+    /// The unit that it spells.
+    pub unit: Option<&'static Unit>,
+}
+
+/// What a piece may be.
+#[derive(Clone)]
+pub(super) enum What {
+    /// A number alone.
+    Bare,
+    /// A number with a unit of this kind.
+    Size(Kind),
+    /// A named standard thing, written plainly; `guessed` where it reads in several ways.
+    Call(&'static Call, bool),
+}
+
+/// Words that belong together: a size, a count or a call.
+pub(super) struct Piece {
+    pub start: usize,
+    pub end: usize,
+    pub text: String,
+    pub what: What,
+}
+
+/// A text, taken apart.
+pub(super) struct Question {
+    pub tokens: Vec<Token>,
+    pub pieces: Vec<Piece>,
+    pub system: System,
+}
+
+impl Question {
+    pub fn of(text: &str, known: &Known, system: System) -> Self {
+        let mut tokens = tokens(text, known);
+        join_words(&mut tokens, known);
+        let mut question = Self { tokens, pieces: Vec::new(), system };
+        question.read_pieces(known);
+        question
+    }
+
+    /// The words that say something, each by what it most likely stands for; none where it stands for nothing.
+    pub fn line(&self) -> Vec<Id> {
+        let whole = |token: &Token| token.ids.first().filter(|(_, q)| *q > 0.7).map(|(id, _)| *id);
+        let said = self.tokens.iter().filter(|token| !token.filler);
+        said.map(|token| whole(token).unwrap_or(Id::MAX)).collect()
+    }
+
+    /// True where the whole text is one piece.
+    fn is_all(&self, start: usize, end: usize) -> bool {
+        start == 0 && end == self.tokens.len()
+    }
+
+    fn read_pieces(&mut self, known: &Known) {
+        let mut found = Vec::new();
+        for start in 0..self.tokens.len() {
+            let most = self.tokens.len().min(start.saturating_add(MOST_PARTS));
+            for end in (start.saturating_add(1)..=most).rev() {
+                if self.may_be_piece(start, end) {
+                    self.read_piece(start, end, known, &mut found);
+                }
+            }
+        }
+        self.pieces = found;
+    }
+
+    /// A mark or its head in front, then marks, units and the x of a thread.
+    fn may_be_piece(&self, start: usize, end: usize) -> bool {
+        let Some(([first, rest @ ..], lone)) = self
+            .tokens
+            .get(start..end)
+            .map(|part| (part, end.saturating_sub(start) == 1))
+        else {
+            return false;
+        };
+        let follows = |token: &Token| {
+            token.mark || token.unit.is_some() || token.raw == "x" || is_threads(token)
+        };
+        if first.mark {
+            return rest.iter().all(follows);
+        }
+        if lone {
+            return self.is_letter(start);
+        }
+        is_head(&first.raw) && rest.first().is_some_and(|next| next.mark) && rest.iter().all(follows)
+    }
+
+    /// A letter by itself: a capital, or beside the word drill or letter.
+    fn is_letter(&self, at: usize) -> bool {
+        let Some(token) = self.tokens.get(at) else { return false };
+        let [letter] = token.raw.as_bytes() else { return false };
+        let beside = |at: Option<usize>| {
+            at.and_then(|at| self.tokens.get(at))
+                .is_some_and(|near| ["drill", "letter"].contains(&stem(&near.raw.to_lowercase()).as_str()))
+        };
+        let named = beside(at.checked_sub(1)) || (beside(at.checked_add(1)) && *letter != b'a');
+        letter.is_ascii_alphabetic()
+            && (named || self.is_all(at, at.saturating_add(1)) || (letter.is_ascii_uppercase() && !token.filler))
+    }
+
+    fn read_piece(&self, start: usize, end: usize, known: &Known, found: &mut Vec<Piece>) {
+        let Some(part) = self.tokens.get(start..end) else { return };
+        let mut text = String::new();
+        for token in part {
+            if !text.is_empty() {
+                text.push(' ');
+            }
+            text.push_str(if is_threads(token) && !text.is_empty() { "tpi" } else { &token.raw });
+        }
+        let mut add = |text: String, what: What| found.push(Piece { start, end, text, what });
+        if read(&text, Kind::Number, &[]).is_ok() {
+            add(text.clone(), What::Bare);
+        } else if text.ends_with(|c: char| !c.is_ascii_digit()) {
+            for kind in units::KINDS {
+                if let Ok(got) = read(&text, *kind, &[])
+                    && !got.bare
+                {
+                    add(text.clone(), What::Size(*kind));
+                }
+            }
+        }
+        for call in &known.calls {
+            match (call.read)(&text) {
+                Ok(_) => add(text.clone(), What::Call(call, false)),
+                Err(CallFault::Ambiguous(ways)) => {
+                    // alone it is asked; in a question the usual one is meant
+                    let way = ways.into_iter().next().filter(|_| !self.is_all(start, end));
+                    add(way.map_or_else(|| text.clone(), |way| way.0), What::Call(call, true));
+                }
+                Err(_) => {}
+            }
+        }
+    }
+}
+
+/// "18 threads" is 18 to the inch.
+fn is_threads(token: &Token) -> bool {
+    matches!(token.raw.as_str(), "threads" | "thread")
+}
+
+/// What may stand before the number of a call: `No. 7`, `RC 5`, `letter F`.
+fn is_head(raw: &str) -> bool {
+    let letters = raw.bytes().all(|b| b.is_ascii_alphabetic());
+    (letters && raw.len() <= 2) || matches!(raw.to_ascii_lowercase().as_str(), "number" | "letter" | "#")
+}
+
+/// The unit that a text spells.
+fn unit_of(raw: &str) -> Option<&'static Unit> {
+    let plain: String = raw
+        .chars()
+        .filter(|c| !matches!(c, '.' | '-'))
+        .flat_map(char::to_lowercase)
+        .collect();
+    let mut all = units::KINDS.iter().flat_map(|kind| units_of(*kind));
+    all.find(|unit| unit.spellings.contains(&plain.as_str())).copied()
+}
+
+fn tokens(text: &str, known: &Known) -> Vec<Token> {
+    let mut tokens = Vec::new();
+    let half_typed = !text.ends_with(char::is_whitespace);
+    let pieces = pieces(text);
+    for (at, piece) in pieces.iter().enumerate() {
+        let last = half_typed && at.saturating_add(1) == pieces.len();
+        let unit = unit_of(piece);
+        let parts = words(piece);
+        if unit.is_some() || parts.len() < 2 {
+            let ids = parts.iter().map(|word| known.terms.meant(word, last));
+            let (mut all, mut is_known) = (Vec::new(), false);
+            for meant in ids {
+                all.extend(meant.ids);
+                is_known |= meant.known;
+            }
+            tokens.push(token(piece.clone(), all, is_known, unit));
+        } else {
+            for word in parts {
+                let meant = known.terms.meant(&word, last);
+                tokens.push(token(word, meant.ids, meant.known, None));
+            }
+        }
+    }
+    tokens.truncate(MOST_TOKENS);
+    tokens
+}
+
+fn token(raw: String, ids: Vec<(Id, f32)>, known: bool, unit: Option<&'static Unit>) -> Token {
+    let folded = raw.to_lowercase();
+    let filler = is_filler(&folded);
+    Token {
+        mark: is_mark(&raw),
+        ids: if filler { Vec::new() } else { ids },
+        known: known || unit.is_some(),
+        filler,
+        raw,
+        unit,
+    }
+}
+
+/// Phrases of the trade, and words that are written as one elsewhere: "horse power".
+fn join_words(tokens: &mut [Token], known: &Known) {
+    let stems: Vec<String> = tokens.iter().map(|token| stem(&token.raw.to_lowercase())).collect();
+    let mut joined = known.terms.phrases_in(&stems);
+    for (at, pair) in tokens.windows(2).enumerate() {
+        if let [a, b] = pair
+            && !a.mark
+            && !b.mark
+            && !(a.filler && b.filler)
+        {
+            let whole = format!("{}{}", a.raw, b.raw).to_lowercase();
+            joined.push((at, 2, known.terms.plain(&whole)));
+        }
+    }
+    for (at, count, head) in joined {
+        let Some(id) = known.terms.get(&head) else { continue };
+        for token in tokens.iter_mut().skip(at).take(count) {
+            token.known = true;
+        }
+        if let Some(first) = tokens.get_mut(at) {
+            first.filler = false;
+            first.ids.insert(0, (id, 1.0));
+        }
+    }
+}
