@@ -4,6 +4,7 @@ use benchslate_core::sheet::{Entry, evaluate};
 use benchslate_core::sheets;
 
 /// The rows that are marked in the table of a plate of nine speeds from 180 to 1800 rpm, 562 the fifth of the even series.
+#[allow(clippy::unwrap_used)] // a failed check
 fn marked(fifth: &str) -> Vec<usize> {
     let plate = format!("180;236;315;425;{fifth};750;1000;1320;1800");
     let sheet = sheets::by_id("plate-check").unwrap();
