@@ -80,12 +80,17 @@ struct Ranked {
 impl Index {
     /// An index over these sheets.
     pub fn new(sheets: &[&'static Sheet]) -> Self {
-        Self { known: Known::of(sheets) }
+        Self {
+            known: Known::of(sheets),
+        }
     }
 
     /// The best hits for a text, best first, in the general shop.
     pub fn find(&self, text: &str, system: System) -> Vec<Hit> {
-        let shop = Shop { system, ..Shop::default() };
+        let shop = Shop {
+            system,
+            ..Shop::default()
+        };
         self.ask(text, &shop).hits
     }
 
@@ -108,7 +113,10 @@ impl Index {
             ranked = self.simplest();
         }
         let taken = ranked.first().map_or(0, |best| best.filled.taken);
-        let mut hits: Vec<Hit> = ranked.iter().map(|one| self.hit(one, &asked, shop)).collect();
+        let mut hits: Vec<Hit> = ranked
+            .iter()
+            .map(|one| self.hit(one, &asked, shop))
+            .collect();
         if !near {
             let rows = self.rows(text, shop);
             hits.truncate(MOST_HITS.saturating_sub(rows.len()));
@@ -130,11 +138,19 @@ impl Index {
         let mut ranked = Vec::new();
         for (at, doc) in self.known.docs.iter().enumerate() {
             let filled = fill::fill(&self.known, doc, asked);
-            let row = rows.iter().find(|(sheet, _)| *sheet == at).map(|(_, row)| *row);
+            let row = rows
+                .iter()
+                .find(|(sheet, _)| *sheet == at)
+                .map(|(_, row)| *row);
             let named = if row.is_some() { 1.0 } else { 0.0 };
             let score = rank::score(&self.known, doc, asked, &filled) + named;
             if score > 0.05 {
-                ranked.push(Ranked { score, doc: at, filled, row });
+                ranked.push(Ranked {
+                    score,
+                    doc: at,
+                    filled,
+                    row,
+                });
             }
         }
         crate::order::sort_by(&mut ranked, |a, b| b.score.total_cmp(&a.score));
@@ -147,11 +163,23 @@ impl Index {
     /// Where nothing answers: the questions that ask for least.
     fn simplest(&self) -> Vec<Ranked> {
         let mut all: Vec<usize> = (0..self.known.docs.len()).collect();
-        crate::order::sort_by_key(&mut all, |at| self.known.docs.get(*at).map_or(0, |doc| doc.fields.len()));
+        crate::order::sort_by_key(&mut all, |at| {
+            self.known.docs.get(*at).map_or(0, |doc| doc.fields.len())
+        });
         all.truncate(4);
-        let filled = || Filled { texts: Vec::new(), chosen: 0, taken: 0, score: 0.0 };
+        let filled = || Filled {
+            texts: Vec::new(),
+            chosen: 0,
+            taken: 0,
+            score: 0.0,
+        };
         all.into_iter()
-            .map(|doc| Ranked { score: 0.0, doc, filled: filled(), row: None })
+            .map(|doc| Ranked {
+                score: 0.0,
+                doc,
+                filled: filled(),
+                row: None,
+            })
             .collect()
     }
 
@@ -232,17 +260,33 @@ impl Index {
             None => understood,
         };
         let title = row.map_or_else(|| doc.sheet.title.to_owned(), |row| row.title.clone());
-        Hit { title, aside, sheet: doc.sheet.id, entry, link, answer }
+        Hit {
+            title,
+            aside,
+            sheet: doc.sheet.id,
+            entry,
+            link,
+            answer,
+        }
     }
 }
 
 /// An entry worked out in a shop, and its link.
 fn opened(sheet: &'static Sheet, entry: &Entry, shop: &Shop) -> (crate::sheet::Outcome, String) {
     let mut whole = entry.clone();
-    if sheet.fields.iter().any(|field| field.preset.item().is_some()) && *shop != Shop::default() {
+    if sheet
+        .fields
+        .iter()
+        .any(|field| field.preset.item().is_some())
+        && *shop != Shop::default()
+    {
         let start = shop.start(sheet);
         for field in sheet.fields {
-            if let (Some(_), None, Some(text)) = (field.preset.item(), entry.get(field.id), start.get(field.id)) {
+            if let (Some(_), None, Some(text)) = (
+                field.preset.item(),
+                entry.get(field.id),
+                start.get(field.id),
+            ) {
                 whole.set(field.id, text);
             }
         }

@@ -55,14 +55,24 @@ impl Question {
     pub fn of(text: &str, known: &Known, system: System) -> Self {
         let mut tokens = tokens(text, known);
         join_words(&mut tokens, known);
-        let mut question = Self { tokens, pieces: Vec::new(), system };
+        let mut question = Self {
+            tokens,
+            pieces: Vec::new(),
+            system,
+        };
         question.read_pieces(known);
         question
     }
 
     /// The words that say something, each by what it most likely stands for; none where it stands for nothing.
     pub fn line(&self) -> Vec<Id> {
-        let whole = |token: &Token| token.ids.first().filter(|(_, q)| *q > 0.7).map(|(id, _)| *id);
+        let whole = |token: &Token| {
+            token
+                .ids
+                .first()
+                .filter(|(_, q)| *q > 0.7)
+                .map(|(id, _)| *id)
+        };
         let said = self.tokens.iter().filter(|token| !token.filler);
         said.map(|token| whole(token).unwrap_or(Id::MAX)).collect()
     }
@@ -103,32 +113,54 @@ impl Question {
         if lone {
             return self.is_letter(start);
         }
-        is_head(&first.raw) && rest.first().is_some_and(|next| next.mark) && rest.iter().all(follows)
+        is_head(&first.raw)
+            && rest.first().is_some_and(|next| next.mark)
+            && rest.iter().all(follows)
     }
 
     /// A letter by itself: a capital, or beside the word drill or letter.
     fn is_letter(&self, at: usize) -> bool {
-        let Some(token) = self.tokens.get(at) else { return false };
-        let [letter] = token.raw.as_bytes() else { return false };
+        let Some(token) = self.tokens.get(at) else {
+            return false;
+        };
+        let [letter] = token.raw.as_bytes() else {
+            return false;
+        };
         let beside = |at: Option<usize>| {
-            at.and_then(|at| self.tokens.get(at))
-                .is_some_and(|near| ["drill", "letter"].contains(&stem(&near.raw.to_lowercase()).as_str()))
+            at.and_then(|at| self.tokens.get(at)).is_some_and(|near| {
+                ["drill", "letter"].contains(&stem(&near.raw.to_lowercase()).as_str())
+            })
         };
         let named = beside(at.checked_sub(1)) || (beside(at.checked_add(1)) && *letter != b'a');
         letter.is_ascii_alphabetic()
-            && (named || self.is_all(at, at.saturating_add(1)) || (letter.is_ascii_uppercase() && !token.filler))
+            && (named
+                || self.is_all(at, at.saturating_add(1))
+                || (letter.is_ascii_uppercase() && !token.filler))
     }
 
     fn read_piece(&self, start: usize, end: usize, known: &Known, found: &mut Vec<Piece>) {
-        let Some(part) = self.tokens.get(start..end) else { return };
+        let Some(part) = self.tokens.get(start..end) else {
+            return;
+        };
         let mut text = String::new();
         for token in part {
             if !text.is_empty() {
                 text.push(' ');
             }
-            text.push_str(if is_threads(token) && !text.is_empty() { "tpi" } else { &token.raw });
+            text.push_str(if is_threads(token) && !text.is_empty() {
+                "tpi"
+            } else {
+                &token.raw
+            });
         }
-        let mut add = |text: String, what: What| found.push(Piece { start, end, text, what });
+        let mut add = |text: String, what: What| {
+            found.push(Piece {
+                start,
+                end,
+                text,
+                what,
+            })
+        };
         if read(&text, Kind::Number, &[]).is_ok() {
             add(text.clone(), What::Bare);
         } else if text.ends_with(|c: char| !c.is_ascii_digit()) {
@@ -146,7 +178,10 @@ impl Question {
                 Err(CallFault::Ambiguous(ways)) => {
                     // alone it is asked; in a question the usual one is meant
                     let way = ways.into_iter().next().filter(|_| !self.is_all(start, end));
-                    add(way.map_or_else(|| text.clone(), |way| way.0), What::Call(call, true));
+                    add(
+                        way.map_or_else(|| text.clone(), |way| way.0),
+                        What::Call(call, true),
+                    );
                 }
                 Err(_) => {}
             }
@@ -162,7 +197,8 @@ fn is_threads(token: &Token) -> bool {
 /// What may stand before the number of a call: `No. 7`, `RC 5`, `letter F`.
 fn is_head(raw: &str) -> bool {
     let letters = raw.bytes().all(|b| b.is_ascii_alphabetic());
-    (letters && raw.len() <= 2) || matches!(raw.to_ascii_lowercase().as_str(), "number" | "letter" | "#")
+    (letters && raw.len() <= 2)
+        || matches!(raw.to_ascii_lowercase().as_str(), "number" | "letter" | "#")
 }
 
 /// The unit that a text spells.
@@ -173,7 +209,8 @@ fn unit_of(raw: &str) -> Option<&'static Unit> {
         .flat_map(char::to_lowercase)
         .collect();
     let mut all = units::KINDS.iter().flat_map(|kind| units_of(*kind));
-    all.find(|unit| unit.spellings.contains(&plain.as_str())).copied()
+    all.find(|unit| unit.spellings.contains(&plain.as_str()))
+        .copied()
 }
 
 fn tokens(text: &str, known: &Known) -> Vec<Token> {
@@ -218,7 +255,10 @@ fn token(raw: String, ids: Vec<(Id, f32)>, known: bool, unit: Option<&'static Un
 
 /// Phrases of the trade, and words that are written as one elsewhere: "horse power".
 fn join_words(tokens: &mut [Token], known: &Known) {
-    let stems: Vec<String> = tokens.iter().map(|token| stem(&token.raw.to_lowercase())).collect();
+    let stems: Vec<String> = tokens
+        .iter()
+        .map(|token| stem(&token.raw.to_lowercase()))
+        .collect();
     let mut joined = known.terms.phrases_in(&stems);
     for (at, pair) in tokens.windows(2).enumerate() {
         if let [a, b] = pair
@@ -231,7 +271,9 @@ fn join_words(tokens: &mut [Token], known: &Known) {
         }
     }
     for (at, count, head) in joined {
-        let Some(id) = known.terms.get(&head) else { continue };
+        let Some(id) = known.terms.get(&head) else {
+            continue;
+        };
         for token in tokens.iter_mut().skip(at).take(count) {
             token.known = true;
         }

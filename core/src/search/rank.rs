@@ -45,19 +45,32 @@ fn weigh(known: &Known, ids: &[Id]) -> f32 {
 /// The share of the title that was said.
 fn title(known: &Known, doc: &Doc, line: &[Id]) -> f32 {
     let all = weigh(known, &doc.title).max(0.1);
-    let said: f32 = doc.title.iter().filter(|id| line.contains(id)).map(|id| known.weight(*id)).sum();
+    let said: f32 = doc
+        .title
+        .iter()
+        .filter(|id| line.contains(id))
+        .map(|id| known.weight(*id))
+        .sum();
     said / all
 }
 
 /// The best of the phrases that stand in the text, that are the text, or that the text begins.
 fn phrases(known: &Known, doc: &Doc, asked: &Question, line: &[Id]) -> f32 {
     let words: Vec<Id> = {
-        let said = asked.tokens.iter().filter(|token| !token.filler && !token.mark);
-        said.map(|token| token.ids.first().map_or(Id::MAX, |(id, _)| *id)).collect()
+        let said = asked
+            .tokens
+            .iter()
+            .filter(|token| !token.filler && !token.mark);
+        said.map(|token| token.ids.first().map_or(Id::MAX, |(id, _)| *id))
+            .collect()
     };
     let mut best = 0.0_f32;
     for phrase in &doc.phrases {
-        let short: Vec<Id> = phrase.iter().copied().filter(|id| !known.terms.is_filler(*id)).collect();
+        let short: Vec<Id> = phrase
+            .iter()
+            .copied()
+            .filter(|id| !known.terms.is_filler(*id))
+            .collect();
         if short.is_empty() {
             continue;
         }

@@ -11,7 +11,13 @@ const MOST_FIGURES: usize = 3;
 const MOST_CHARS: usize = 72;
 
 /// The figure: what the text names first, then the first results. None where the answer is not complete.
-pub(super) fn answer(known: &Known, doc: &Doc, asked: &Question, filled: &Filled, answer: &Answer) -> Option<String> {
+pub(super) fn answer(
+    known: &Known,
+    doc: &Doc,
+    asked: &Question,
+    filled: &Filled,
+    answer: &Answer,
+) -> Option<String> {
     if !answer.is_complete() {
         return None;
     }
@@ -26,7 +32,14 @@ pub(super) fn answer(known: &Known, doc: &Doc, asked: &Question, filled: &Filled
     if let Some(line) = named(known, doc, asked, filled, answer)
         && !lines.iter().any(|one| one.id == line.id)
     {
-        told.push(figure(line, asked.system, answer.lines.first().is_some_and(|first| first.id != line.id)));
+        told.push(figure(
+            line,
+            asked.system,
+            answer
+                .lines
+                .first()
+                .is_some_and(|first| first.id != line.id),
+        ));
         lines.push(line);
     }
     for line in &answer.lines {
@@ -40,7 +53,12 @@ pub(super) fn answer(known: &Known, doc: &Doc, asked: &Question, filled: &Filled
         let kind = |line: &Line| line.value.unit(asked.system).map(|unit| unit.kind);
         let alike = kind(line).is_some() && lines.iter().any(|one| kind(one) == kind(line));
         let text = figure(line, asked.system, alike || line.value.is_signed());
-        let long = told.iter().map(String::len).sum::<usize>().saturating_add(text.len()) > MOST_CHARS;
+        let long = told
+            .iter()
+            .map(String::len)
+            .sum::<usize>()
+            .saturating_add(text.len())
+            > MOST_CHARS;
         if long && !told.is_empty() {
             break;
         }
@@ -68,20 +86,40 @@ fn of_kind<'a>(line: &'a Line, unit: &'static Unit) -> Option<(&'a Line, f64)> {
 /// The unit that an answer is wanted in: "40 thou in mm".
 fn wanted_unit(asked: &Question, filled: &Filled) -> Option<&'static Unit> {
     let free = |at: usize| (filled.taken | filled.chosen) & bits(at, at.saturating_add(1)) == 0;
-    let mut units = asked.tokens.iter().enumerate().rev().filter(|(at, _)| free(*at));
-    units.find_map(|(_, token)| token.unit.filter(|unit| !token.filler && unit.kind != Kind::Time))
+    let mut units = asked
+        .tokens
+        .iter()
+        .enumerate()
+        .rev()
+        .filter(|(at, _)| free(*at));
+    units.find_map(|(_, token)| {
+        token
+            .unit
+            .filter(|unit| !token.filler && unit.kind != Kind::Time)
+    })
 }
 
 /// The result that the text names by a word that is not the sheet's own name.
-fn named<'a>(known: &Known, doc: &Doc, asked: &Question, filled: &Filled, answer: &'a Answer) -> Option<&'a Line> {
+fn named<'a>(
+    known: &Known,
+    doc: &Doc,
+    asked: &Question,
+    filled: &Filled,
+    answer: &'a Answer,
+) -> Option<&'a Line> {
     let mut best: Option<(f32, &Line)> = None;
     for (res, words) in doc.sheet.results.iter().zip(&doc.results) {
-        let Some(line) = answer.get(res.id) else { continue };
+        let Some(line) = answer.get(res.id) else {
+            continue;
+        };
         let (mut said, mut own, mut all) = (0.0, 0.0, 0.1);
         for id in words {
             let weight = known.weight(*id);
             all += weight;
-            let at = asked.tokens.iter().position(|token| token.ids.iter().any(|(one, q)| one == id && *q > 0.7));
+            let at = asked
+                .tokens
+                .iter()
+                .position(|token| token.ids.iter().any(|(one, q)| one == id && *q > 0.7));
             if let Some(at) = at
                 && filled.chosen & bits(at, at.saturating_add(1)) == 0
             {
@@ -101,12 +139,19 @@ fn named<'a>(known: &Known, doc: &Doc, asked: &Question, filled: &Filled, answer
 pub(super) fn understood(doc: &Doc, entry: &Entry, outcome: &Outcome) -> String {
     let mut told: Vec<String> = Vec::new();
     for (field, now) in doc.sheet.fields.iter().zip(&outcome.fields) {
-        let Some(text) = entry.get(field.id).filter(|_| now.applies) else { continue };
+        let Some(text) = entry.get(field.id).filter(|_| now.applies) else {
+            continue;
+        };
         told.push(match &field.kind {
             FieldKind::Choice(choices) => {
                 let chosen = choices.iter().find(|choice| choice.id == text);
                 let label = chosen.map_or(text, |choice| choice.label);
-                label.split([':', '(']).next().unwrap_or(label).trim().to_owned()
+                label
+                    .split([':', '('])
+                    .next()
+                    .unwrap_or(label)
+                    .trim()
+                    .to_owned()
             }
             FieldKind::Call(_) => text.to_owned(),
             _ if now.link_text.is_empty() => text.to_owned(),
