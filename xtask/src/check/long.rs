@@ -53,8 +53,8 @@ fn mutants(bench: &Bench) -> Res<Count> {
     for room in ROOMS {
         cargo.args(["--file", &format!("core/src/{room}/**")]);
     }
-    // Some thousand mutants at a minute each: a share of them a run, another share by asking for it.
-    let shard = std::env::var("BENCHSLATE_SHARD").unwrap_or_else(|_| "0/50".to_owned());
+    // Nearly ten thousand mutants at a minute or more each: a share of them a run, another share by asking for it.
+    let shard = std::env::var("BENCHSLATE_SHARD").unwrap_or_else(|_| "0/400".to_owned());
     cargo.args(["--shard", &shard, "--sharding", "round-robin"]);
     cargo.args([
         "--jobs",
