@@ -21,6 +21,8 @@ pub(super) struct Token {
     pub known: bool,
     pub filler: bool,
     pub mark: bool,
+    /// It is told by the word before it: "horse power".
+    pub joined: bool,
     /// The unit that it spells.
     pub unit: Option<&'static Unit>,
 }
@@ -41,6 +43,8 @@ pub(super) struct Piece {
     pub start: usize,
     pub end: usize,
     pub text: String,
+    /// As it stands in the text.
+    pub typed: String,
     pub what: What,
 }
 
@@ -49,22 +53,34 @@ pub(super) struct Question {
     pub tokens: Vec<Token>,
     pub pieces: Vec<Piece>,
     pub system: System,
+    /// The words that say something, each by what it most likely stands for, [`Id::MAX`] where by nothing.
+    pub line: Vec<Id>,
+    /// The same without sizes, counts and calls.
+    pub words: Vec<Id>,
+    /// What the words stand for: the meaning, the word that says it best, how much it counts.
+    said: Vec<(Id, usize, f32)>,
+    /// The unit that the answer is wanted in, and which word says so: "40 thou in mm".
+    pub wanted: Option<(usize, &'static Unit)>,
 }
 
 impl Question {
     pub fn of(text: &str, known: &Known, system: System) -> Self {
         let mut tokens = tokens(text, known);
         join_words(&mut tokens, known);
-        let mut question = Self { tokens, pieces: Vec::new(), system };
+        let id = |token: &Token| token.ids.first().filter(|(_, q)| *q > 0.7).map_or(Id::MAX, |(id, _)| *id);
+        let said = || tokens.iter().filter(|token| !token.filler);
+        let (line, words) = (said().map(id).collect(), said().filter(|token| !token.mark).map(id).collect());
+        let said = meanings(&tokens);
+        let wanted = wanted_unit(&tokens);
+        let mut question = Self { tokens, pieces: Vec::new(), system, line, words, said, wanted };
         question.read_pieces(known);
         question
     }
 
-    /// The words that say something, each by what it most likely stands for; none where it stands for nothing.
-    pub fn line(&self) -> Vec<Id> {
-        let whole = |token: &Token| token.ids.first().filter(|(_, q)| *q > 0.7).map(|(id, _)| *id);
-        let said = self.tokens.iter().filter(|token| !token.filler);
-        said.map(|token| whole(token).unwrap_or(Id::MAX)).collect()
+    /// How well the text says a word, and where.
+    pub fn said(&self, id: Id) -> Option<(usize, f32)> {
+        let at = self.said.binary_search_by_key(&id, |one| one.0).ok()?;
+        self.said.get(at).map(|(_, at, quality)| (*at, *quality))
     }
 
     /// True where the whole text is one piece.
@@ -128,7 +144,10 @@ impl Question {
             }
             text.push_str(if is_threads(token) && !text.is_empty() { "tpi" } else { &token.raw });
         }
-        let mut add = |text: String, what: What| found.push(Piece { start, end, text, what });
+        let typed = text.clone();
+        let mut add = |text: String, what: What| {
+            found.push(Piece { start, end, text, typed: typed.clone(), what });
+        };
         if read(&text, Kind::Number, &[]).is_ok() {
             add(text.clone(), What::Bare);
         } else if text.ends_with(|c: char| !c.is_ascii_digit()) {
@@ -152,6 +171,32 @@ impl Question {
             }
         }
     }
+}
+
+/// A unit without a number behind "in", "to" or "as", or at the end.
+fn wanted_unit(tokens: &[Token]) -> Option<(usize, &'static Unit)> {
+    let mut all = tokens.iter().enumerate().rev();
+    let (at, token) = all.find(|(_, token)| token.unit.is_some() && !token.filler && !token.mark)?;
+    let before = at.checked_sub(1).and_then(|at| tokens.get(at))?;
+    let asked = ["in", "to", "as", "into"].contains(&before.raw.to_lowercase().as_str());
+    let last = at.saturating_add(1) == tokens.len() && !before.mark;
+    token.unit.filter(|_| asked || last).map(|unit| (at, unit))
+}
+
+/// Each meaning once, by the word that says it best.
+fn meanings(tokens: &[Token]) -> Vec<(Id, usize, f32)> {
+    let mut all: Vec<(Id, usize, f32)> = Vec::new();
+    for (at, token) in tokens.iter().enumerate() {
+        for (id, quality) in &token.ids {
+            match all.iter_mut().find(|one| one.0 == *id) {
+                Some(old) if *quality > old.2 => *old = (*id, at, *quality),
+                Some(_) => {}
+                None => all.push((*id, at, *quality)),
+            }
+        }
+    }
+    crate::order::sort_by_key(&mut all, |one| one.0);
+    all
 }
 
 /// "18 threads" is 18 to the inch.
@@ -211,6 +256,7 @@ fn token(raw: String, ids: Vec<(Id, f32)>, known: bool, unit: Option<&'static Un
         ids: if filler { Vec::new() } else { ids },
         known: known || unit.is_some(),
         filler,
+        joined: false,
         raw,
         unit,
     }
@@ -234,6 +280,9 @@ fn join_words(tokens: &mut [Token], known: &Known) {
         let Some(id) = known.terms.get(&head) else { continue };
         for token in tokens.iter_mut().skip(at).take(count) {
             token.known = true;
+        }
+        for token in tokens.iter_mut().skip(at).take(count).skip(1) {
+            token.joined = true;
         }
         if let Some(first) = tokens.get_mut(at) {
             first.filler = false;
