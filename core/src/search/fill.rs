@@ -24,7 +24,13 @@ pub(super) struct Filled {
 impl Filled {
     /// Nothing yet.
     pub const fn nothing() -> Self {
-        Self { texts: Vec::new(), chosen: 0, taken: 0, score: 0.0, guessed: Vec::new() }
+        Self {
+            texts: Vec::new(),
+            chosen: 0,
+            taken: 0,
+            score: 0.0,
+            guessed: Vec::new(),
+        }
     }
     /// True of a word that fills something.
     pub fn uses(&self, word: usize) -> bool {
@@ -68,8 +74,17 @@ pub(super) fn fill(known: &Known, doc: &Doc, asked: &Question) -> Filled {
     };
     filler.choices();
     filler.pieces();
-    let Filler { chosen, implied, mut out, .. } = filler;
-    for (at, id) in chosen.into_iter().map(|(at, id, _)| (at, id)).chain(implied) {
+    let Filler {
+        chosen,
+        implied,
+        mut out,
+        ..
+    } = filler;
+    for (at, id) in chosen
+        .into_iter()
+        .map(|(at, id, _)| (at, id))
+        .chain(implied)
+    {
         out.texts.push((at, id.to_owned()));
     }
     crate::order::sort_by_key(&mut out.texts, |text| text.0);
@@ -83,14 +98,21 @@ impl Filler<'_> {
 
     /// The words in front and behind, over words that say nothing, name the field.
     fn beside(&self, field: usize, start: usize, end: usize) -> f32 {
-        let Some(words) = self.doc.fields.get(field) else { return 0.0 };
+        let Some(words) = self.doc.fields.get(field) else {
+            return 0.0;
+        };
         let names = |at: usize| {
             let token = self.asked.tokens.get(at)?;
-            let named = token.ids.iter().any(|(id, quality)| *quality > 0.7 && words.label.contains(id));
+            let named = token
+                .ids
+                .iter()
+                .any(|(id, quality)| *quality > 0.7 && words.label.contains(id));
             (!token.filler).then_some(named && !token.mark)
         };
         let before = (0..start).rev().find_map(names).unwrap_or(false);
-        let behind = (end..self.asked.tokens.len()).find_map(names).unwrap_or(false);
+        let behind = (end..self.asked.tokens.len())
+            .find_map(names)
+            .unwrap_or(false);
         if before {
             1.0
         } else if behind {
@@ -102,8 +124,17 @@ impl Filler<'_> {
 
     fn choices(&mut self) {
         let mut found: Vec<(f32, usize, &'static str, u64)> = Vec::new();
-        for (at, (field, words)) in self.doc.sheet.fields.iter().zip(&self.doc.fields).enumerate() {
-            let FieldKind::Choice(list) = field.kind else { continue };
+        for (at, (field, words)) in self
+            .doc
+            .sheet
+            .fields
+            .iter()
+            .zip(&self.doc.fields)
+            .enumerate()
+        {
+            let FieldKind::Choice(list) = field.kind else {
+                continue;
+            };
             let mut best: Option<(f32, &'static str, u64)> = None;
             for (choice, words) in list.iter().zip(&words.choices) {
                 if let Some((value, mask)) = self.choice(words)
@@ -115,13 +146,17 @@ impl Filler<'_> {
             if let Some((value, id, mask)) = best {
                 let first = mask.trailing_zeros() as usize;
                 let last = 64 - mask.leading_zeros() as usize;
-                let given = 0.8 * self.beside(at, first, last) - if field.when.is_empty() { 0.0 } else { 0.2 };
+                let given = 0.8 * self.beside(at, first, last)
+                    - if field.when.is_empty() { 0.0 } else { 0.2 };
                 found.push((value + given, at, id, mask));
             }
         }
         crate::order::sort_by(&mut found, |a, b| b.0.total_cmp(&a.0));
         for (_, at, id, mask) in found {
-            let shared = self.chosen.iter().any(|(other, _, taken)| taken & mask != 0 && !self.related(at, *other));
+            let shared = self
+                .chosen
+                .iter()
+                .any(|(other, _, taken)| taken & mask != 0 && !self.related(at, *other));
             if !shared && self.set(at, id) {
                 self.chosen.push((at, id, mask));
                 self.out.chosen |= mask;
@@ -175,7 +210,11 @@ impl Filler<'_> {
 
     /// Makes the choices on which a field hangs, and its own; false where one contradicts what was said.
     fn set(&mut self, at: usize, id: &'static str) -> bool {
-        if self.implied.iter().any(|(other, text)| *other == at && *text != id) {
+        if self
+            .implied
+            .iter()
+            .any(|(other, text)| *other == at && *text != id)
+        {
             return false;
         }
         let before = self.implied.len();
@@ -189,17 +228,36 @@ impl Filler<'_> {
 
     /// The field applies, or is made to by choices that nothing contradicts.
     fn enable(&mut self, at: usize, depth: u8) -> bool {
-        let Some(field) = self.field(at).filter(|_| depth > 0) else { return false };
+        let Some(field) = self.field(at).filter(|_| depth > 0) else {
+            return false;
+        };
         for when in field.when {
-            let Some(parent) = self.doc.sheet.fields.iter().position(|one| one.id == when.field) else {
+            let Some(parent) = self
+                .doc
+                .sheet
+                .fields
+                .iter()
+                .position(|one| one.id == when.field)
+            else {
                 return false;
             };
-            let chosen = self.chosen.iter().find(|(one, ..)| *one == parent).map(|(_, id, _)| *id);
-            let implied = || self.implied.iter().find(|(one, _)| *one == parent).map(|(_, id)| *id);
+            let chosen = self
+                .chosen
+                .iter()
+                .find(|(one, ..)| *one == parent)
+                .map(|(_, id, _)| *id);
+            let implied = || {
+                self.implied
+                    .iter()
+                    .find(|(one, _)| *one == parent)
+                    .map(|(_, id)| *id)
+            };
             let said = chosen.or_else(implied);
             let holds = said.or_else(|| self.field(parent).and_then(|one| one.preset.text()));
             if !holds.is_some_and(|id| when.is.contains(&id)) {
-                let Some(first) = when.is.first().filter(|_| said.is_none()) else { return false };
+                let Some(first) = when.is.first().filter(|_| said.is_none()) else {
+                    return false;
+                };
                 self.implied.push((parent, first));
             }
             if !self.enable(parent, depth.saturating_sub(1)) {
@@ -211,13 +269,32 @@ impl Filler<'_> {
 
     /// Without a further choice.
     fn applies(&self, at: usize) -> bool {
-        let Some(field) = self.field(at) else { return false };
+        let Some(field) = self.field(at) else {
+            return false;
+        };
         field.when.iter().all(|when| {
-            let parent = self.doc.sheet.fields.iter().position(|one| one.id == when.field);
-            let said = self.chosen.iter().find(|(one, ..)| Some(*one) == parent).map(|(_, id, _)| *id);
-            let implied = self.implied.iter().find(|(one, _)| Some(*one) == parent).map(|(_, id)| *id);
-            let preset = parent.and_then(|at| self.field(at)).and_then(|one| one.preset.text());
-            said.or(implied).or(preset).is_some_and(|id| when.is.contains(&id))
+            let parent = self
+                .doc
+                .sheet
+                .fields
+                .iter()
+                .position(|one| one.id == when.field);
+            let said = self
+                .chosen
+                .iter()
+                .find(|(one, ..)| Some(*one) == parent)
+                .map(|(_, id, _)| *id);
+            let implied = self
+                .implied
+                .iter()
+                .find(|(one, _)| Some(*one) == parent)
+                .map(|(_, id)| *id);
+            let preset = parent
+                .and_then(|at| self.field(at))
+                .and_then(|one| one.preset.text());
+            said.or(implied)
+                .or(preset)
+                .is_some_and(|id| when.is.contains(&id))
         })
     }
 
@@ -243,7 +320,9 @@ impl Filler<'_> {
             if mask & self.out.taken != 0 || done.contains(&at) {
                 continue;
             }
-            let Some(text) = reads(field, piece, self.asked.system) else { continue };
+            let Some(text) = reads(field, piece, self.asked.system) else {
+                continue;
+            };
             let before = self.implied.len();
             if !self.enable(at, 3) {
                 self.implied.truncate(before);
@@ -333,10 +412,12 @@ fn reads(field: &'static Field, piece: &Piece, system: System) -> Option<String>
             texts.insert(0, format!("{} {}", piece.text, units::INCH.id));
         }
     }
-    texts.into_iter().find(|text| match evaluate_field(field, text, system) {
-        Ok(_) => true,
-        Err(fault) => fault.reason == Reason::Ambiguous,
-    })
+    texts
+        .into_iter()
+        .find(|text| match evaluate_field(field, text, system) {
+            Ok(_) => true,
+            Err(fault) => fault.reason == Reason::Ambiguous,
+        })
 }
 
 /// As an entry of the sheet.

@@ -109,11 +109,21 @@ impl Known {
         let mut keys = Vec::new();
         for (at, doc) in docs.iter().enumerate() {
             for (row, find) in doc.finds.iter().enumerate() {
-                keys.extend(find.keys.iter().map(|key| (key_of(key), at as u16, row as u16)));
+                keys.extend(
+                    find.keys
+                        .iter()
+                        .map(|key| (key_of(key), at as u16, row as u16)),
+                );
             }
         }
         crate::order::sort(&mut keys);
-        Self { terms, docs, rarity, calls, keys }
+        Self {
+            terms,
+            docs,
+            rarity,
+            calls,
+            keys,
+        }
     }
 
     /// How much a word tells.
@@ -157,7 +167,14 @@ fn doc(sheet: &'static Sheet, terms: &mut Terms) -> Doc {
     phrases.push(title.clone());
     let phrases = phrases
         .into_iter()
-        .map(|ids| (ids.len(), ids.into_iter().filter(|id| !terms.is_filler(*id)).collect::<Vec<_>>()))
+        .map(|ids| {
+            (
+                ids.len(),
+                ids.into_iter()
+                    .filter(|id| !terms.is_filler(*id))
+                    .collect::<Vec<_>>(),
+            )
+        })
         .filter(|(_, ids)| !ids.is_empty())
         .collect();
     let mut add = |text: &str, weight: f32, terms: &mut Terms| {
@@ -189,7 +206,11 @@ fn doc(sheet: &'static Sheet, terms: &mut Terms) -> Doc {
         }
         fields.push(FieldWords { label, choices });
     }
-    let results = sheet.results.iter().map(|res| add(res.label, RESULT, terms)).collect();
+    let results = sheet
+        .results
+        .iter()
+        .map(|res| add(res.label, RESULT, terms))
+        .collect();
     for caution in cautions(sheet) {
         add(&caution, CAUTION, terms);
     }
@@ -212,7 +233,9 @@ fn cautions(sheet: &'static Sheet) -> Vec<String> {
     let example = sheet.examples.first().copied().unwrap_or_default();
     let outcome = evaluate_quietly(sheet, &Entry::of(example));
     let cautions = outcome.answer.cautions.into_iter();
-    cautions.map(|caution| caution.before.into_owned()).collect()
+    cautions
+        .map(|caution| caution.before.into_owned())
+        .collect()
 }
 
 /// A choice is said by the part of its label before a colon or a comma, by one side of an "or", or by its id.
@@ -231,7 +254,11 @@ fn choice(one: &'static Choice, title: &[Id], terms: &mut Terms) -> ChoiceWords 
     let id = one.id.replace('-', " ");
     let id = Some(id.as_str()).filter(|id| id.len() > 2 && !is_mark(id));
     let mut heads = Vec::new();
-    for way in head.split(" or ").chain(id).filter(|way| way.trim().len() > 1) {
+    for way in head
+        .split(" or ")
+        .chain(id)
+        .filter(|way| way.trim().len() > 1)
+    {
         let (mut ids, _) = terms.learn(way);
         ids.retain(|id| !terms.is_filler(*id) && !title.contains(id));
         if !ids.is_empty() && !heads.contains(&ids) {
@@ -241,7 +268,10 @@ fn choice(one: &'static Choice, title: &[Id], terms: &mut Terms) -> ChoiceWords 
     let (_, more) = terms.learn(head);
     heads.extend(more.iter().map(|id| vec![*id]));
     let marked = |wanted: fn(&str) -> bool, terms: &mut Terms| {
-        let words: Vec<&str> = said.split([' ', ',']).filter(|word| is_mark(word) && wanted(word)).collect();
+        let words: Vec<&str> = said
+            .split([' ', ','])
+            .filter(|word| is_mark(word) && wanted(word))
+            .collect();
         terms.learn(&words.join(" ")).0
     };
     let marks = marked(|_| true, terms);
@@ -249,5 +279,10 @@ fn choice(one: &'static Choice, title: &[Id], terms: &mut Terms) -> ChoiceWords 
     let (mut all, more) = terms.learn(one.label);
     all.extend(heads.iter().flatten().chain(&more));
     all.retain(|id| !terms.is_filler(*id) && !title.contains(id));
-    ChoiceWords { heads, marks, clear, all }
+    ChoiceWords {
+        heads,
+        marks,
+        clear,
+        all,
+    }
 }

@@ -82,12 +82,17 @@ struct Ranked {
 impl Index {
     /// An index over these sheets.
     pub fn new(sheets: &[&'static Sheet]) -> Self {
-        Self { known: Known::of(sheets) }
+        Self {
+            known: Known::of(sheets),
+        }
     }
 
     /// The best hits for a text, best first, in the general shop.
     pub fn find(&self, text: &str, system: System) -> Vec<Hit> {
-        let shop = Shop { system, ..Shop::default() };
+        let shop = Shop {
+            system,
+            ..Shop::default()
+        };
         self.ask(text, &shop).hits
     }
 
@@ -144,11 +149,19 @@ impl Index {
             if !rank::explains_all(doc, asked, &filled) {
                 filled.ask_again();
             }
-            let row = rows.iter().find(|(sheet, _)| *sheet == at).map(|(_, row)| *row);
+            let row = rows
+                .iter()
+                .find(|(sheet, _)| *sheet == at)
+                .map(|(_, row)| *row);
             let named = if row.is_some() { 1.0 } else { 0.0 };
             let score = rank::score(&self.known, doc, asked, &filled) + named;
             if score > 0.05 {
-                ranked.push(Ranked { score, doc: at, filled, row });
+                ranked.push(Ranked {
+                    score,
+                    doc: at,
+                    filled,
+                    row,
+                });
             }
         }
         crate::order::sort_by(&mut ranked, |a, b| b.score.total_cmp(&a.score));
@@ -161,10 +174,17 @@ impl Index {
     /// Where nothing answers: the questions that ask for least.
     fn simplest(&self) -> Vec<Ranked> {
         let mut all: Vec<usize> = (0..self.known.docs.len()).collect();
-        crate::order::sort_by_key(&mut all, |at| self.known.docs.get(*at).map_or(0, |doc| doc.fields.len()));
+        crate::order::sort_by_key(&mut all, |at| {
+            self.known.docs.get(*at).map_or(0, |doc| doc.fields.len())
+        });
         all.truncate(4);
         all.into_iter()
-            .map(|doc| Ranked { score: 0.0, doc, filled: Filled::nothing(), row: None })
+            .map(|doc| Ranked {
+                score: 0.0,
+                doc,
+                filled: Filled::nothing(),
+                row: None,
+            })
             .collect()
     }
 
@@ -237,17 +257,33 @@ impl Index {
             None => understood,
         };
         let title = row.map_or_else(|| doc.sheet.title.to_owned(), |row| row.title.clone());
-        Some(Hit { title, aside, sheet: doc.sheet.id, entry, link, answer })
+        Some(Hit {
+            title,
+            aside,
+            sheet: doc.sheet.id,
+            entry,
+            link,
+            answer,
+        })
     }
 }
 
 /// An entry worked out in a shop, and its link.
 fn opened(sheet: &'static Sheet, entry: &Entry, shop: &Shop) -> (crate::sheet::Outcome, String) {
     let mut whole = entry.clone();
-    if sheet.fields.iter().any(|field| field.preset.item().is_some()) && *shop != Shop::default() {
+    if sheet
+        .fields
+        .iter()
+        .any(|field| field.preset.item().is_some())
+        && *shop != Shop::default()
+    {
         let start = shop.start(sheet);
         for field in sheet.fields {
-            if let (Some(_), None, Some(text)) = (field.preset.item(), entry.get(field.id), start.get(field.id)) {
+            if let (Some(_), None, Some(text)) = (
+                field.preset.item(),
+                entry.get(field.id),
+                start.get(field.id),
+            ) {
                 whole.set(field.id, text);
             }
         }

@@ -67,12 +67,29 @@ impl Question {
     pub fn of(text: &str, known: &Known, system: System) -> Self {
         let mut tokens = tokens(text, known);
         join_words(&mut tokens, known);
-        let id = |token: &Token| token.ids.first().filter(|(_, q)| *q > 0.7).map_or(Id::MAX, |(id, _)| *id);
+        let id = |token: &Token| {
+            token
+                .ids
+                .first()
+                .filter(|(_, q)| *q > 0.7)
+                .map_or(Id::MAX, |(id, _)| *id)
+        };
         let said = || tokens.iter().filter(|token| !token.filler);
-        let (line, words) = (said().map(id).collect(), said().filter(|token| !token.mark).map(id).collect());
+        let (line, words) = (
+            said().map(id).collect(),
+            said().filter(|token| !token.mark).map(id).collect(),
+        );
         let said = meanings(&tokens);
         let wanted = wanted_unit(&tokens);
-        let mut question = Self { tokens, pieces: Vec::new(), system, line, words, said, wanted };
+        let mut question = Self {
+            tokens,
+            pieces: Vec::new(),
+            system,
+            line,
+            words,
+            said,
+            wanted,
+        };
         question.read_pieces(known);
         question
     }
@@ -98,6 +115,16 @@ impl Question {
                 }
             }
         }
+        // a number whose unit stands behind it is no bare one
+        let sizes: Vec<(usize, usize)> = found
+            .iter()
+            .filter(|piece| matches!(piece.what, What::Size(_)))
+            .map(|piece| (piece.start, piece.end))
+            .collect();
+        found.retain(|piece| {
+            let longer = |size: &(usize, usize)| size.0 == piece.start && size.1 > piece.end;
+            !(matches!(piece.what, What::Bare) && sizes.iter().any(longer))
+        });
         self.pieces = found;
     }
 
@@ -119,34 +146,55 @@ impl Question {
         if lone {
             return self.is_letter(start);
         }
-        is_head(&first.raw) && rest.first().is_some_and(|next| next.mark) && rest.iter().all(follows)
+        is_head(&first.raw)
+            && rest.first().is_some_and(|next| next.mark)
+            && rest.iter().all(follows)
     }
 
     /// A letter by itself: a capital, or beside the word drill or letter.
     fn is_letter(&self, at: usize) -> bool {
-        let Some(token) = self.tokens.get(at) else { return false };
-        let [letter] = token.raw.as_bytes() else { return false };
+        let Some(token) = self.tokens.get(at) else {
+            return false;
+        };
+        let [letter] = token.raw.as_bytes() else {
+            return false;
+        };
         let beside = |at: Option<usize>| {
-            at.and_then(|at| self.tokens.get(at))
-                .is_some_and(|near| ["drill", "letter"].contains(&stem(&near.raw.to_lowercase()).as_str()))
+            at.and_then(|at| self.tokens.get(at)).is_some_and(|near| {
+                ["drill", "letter"].contains(&stem(&near.raw.to_lowercase()).as_str())
+            })
         };
         let named = beside(at.checked_sub(1)) || (beside(at.checked_add(1)) && *letter != b'a');
         letter.is_ascii_alphabetic()
-            && (named || self.is_all(at, at.saturating_add(1)) || (letter.is_ascii_uppercase() && !token.filler))
+            && (named
+                || self.is_all(at, at.saturating_add(1))
+                || (letter.is_ascii_uppercase() && !token.filler))
     }
 
     fn read_piece(&self, start: usize, end: usize, known: &Known, found: &mut Vec<Piece>) {
-        let Some(part) = self.tokens.get(start..end) else { return };
+        let Some(part) = self.tokens.get(start..end) else {
+            return;
+        };
         let mut text = String::new();
         for token in part {
             if !text.is_empty() {
                 text.push(' ');
             }
-            text.push_str(if is_threads(token) && !text.is_empty() { "tpi" } else { &token.raw });
+            text.push_str(if is_threads(token) && !text.is_empty() {
+                "tpi"
+            } else {
+                &token.raw
+            });
         }
         let typed = text.clone();
         let mut add = |text: String, what: What| {
-            found.push(Piece { start, end, text, typed: typed.clone(), what });
+            found.push(Piece {
+                start,
+                end,
+                text,
+                typed: typed.clone(),
+                what,
+            });
         };
         if read(&text, Kind::Number, &[]).is_ok() {
             add(text.clone(), What::Bare);
@@ -165,7 +213,10 @@ impl Question {
                 Err(CallFault::Ambiguous(ways)) => {
                     // alone it is asked; in a question the usual one is meant
                     let way = ways.into_iter().next().filter(|_| !self.is_all(start, end));
-                    add(way.map_or_else(|| text.clone(), |way| way.0), What::Call(call, true));
+                    add(
+                        way.map_or_else(|| text.clone(), |way| way.0),
+                        What::Call(call, true),
+                    );
                 }
                 Err(_) => {}
             }
@@ -176,7 +227,8 @@ impl Question {
 /// A unit without a number behind "in", "to" or "as", or at the end.
 fn wanted_unit(tokens: &[Token]) -> Option<(usize, &'static Unit)> {
     let mut all = tokens.iter().enumerate().rev();
-    let (at, token) = all.find(|(_, token)| token.unit.is_some() && !token.filler && !token.mark)?;
+    let (at, token) =
+        all.find(|(_, token)| token.unit.is_some() && !token.filler && !token.mark)?;
     let before = at.checked_sub(1).and_then(|at| tokens.get(at))?;
     let asked = ["in", "to", "as", "into"].contains(&before.raw.to_lowercase().as_str());
     let last = at.saturating_add(1) == tokens.len() && !before.mark;
@@ -207,7 +259,8 @@ fn is_threads(token: &Token) -> bool {
 /// What may stand before the number of a call: `No. 7`, `RC 5`, `letter F`.
 fn is_head(raw: &str) -> bool {
     let letters = raw.bytes().all(|b| b.is_ascii_alphabetic());
-    (letters && raw.len() <= 2) || matches!(raw.to_ascii_lowercase().as_str(), "number" | "letter" | "#")
+    (letters && raw.len() <= 2)
+        || matches!(raw.to_ascii_lowercase().as_str(), "number" | "letter" | "#")
 }
 
 /// The unit that a text spells.
@@ -218,7 +271,8 @@ fn unit_of(raw: &str) -> Option<&'static Unit> {
         .flat_map(char::to_lowercase)
         .collect();
     let mut all = units::KINDS.iter().flat_map(|kind| units_of(*kind));
-    all.find(|unit| unit.spellings.contains(&plain.as_str())).copied()
+    all.find(|unit| unit.spellings.contains(&plain.as_str()))
+        .copied()
 }
 
 fn tokens(text: &str, known: &Known) -> Vec<Token> {
@@ -264,7 +318,10 @@ fn token(raw: String, ids: Vec<(Id, f32)>, known: bool, unit: Option<&'static Un
 
 /// Phrases of the trade, and words that are written as one elsewhere: "horse power".
 fn join_words(tokens: &mut [Token], known: &Known) {
-    let stems: Vec<String> = tokens.iter().map(|token| stem(&token.raw.to_lowercase())).collect();
+    let stems: Vec<String> = tokens
+        .iter()
+        .map(|token| stem(&token.raw.to_lowercase()))
+        .collect();
     let mut joined = known.terms.phrases_in(&stems);
     for (at, pair) in tokens.windows(2).enumerate() {
         if let [a, b] = pair
@@ -277,7 +334,9 @@ fn join_words(tokens: &mut [Token], known: &Known) {
         }
     }
     for (at, count, head) in joined {
-        let Some(id) = known.terms.get(&head) else { continue };
+        let Some(id) = known.terms.get(&head) else {
+            continue;
+        };
         for token in tokens.iter_mut().skip(at).take(count) {
             token.known = true;
         }

@@ -61,7 +61,12 @@ fn weigh(known: &Known, ids: &[Id]) -> f32 {
 /// The share of the title that was said.
 fn title(known: &Known, doc: &Doc, line: &[Id]) -> f32 {
     let all = weigh(known, &doc.title).max(0.1);
-    let said: f32 = doc.title.iter().filter(|id| line.contains(id)).map(|id| known.weight(*id)).sum();
+    let said: f32 = doc
+        .title
+        .iter()
+        .filter(|id| line.contains(id))
+        .map(|id| known.weight(*id))
+        .sum();
     said / all
 }
 

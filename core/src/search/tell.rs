@@ -12,7 +12,13 @@ const MOST_FIGURES: usize = 3;
 const MOST_CHARS: usize = 72;
 
 /// The figure: what the text names first, then the first results. None where the answer is not complete.
-pub(super) fn answer(known: &Known, doc: &Doc, asked: &Question, filled: &Filled, answer: &Answer) -> Option<String> {
+pub(super) fn answer(
+    known: &Known,
+    doc: &Doc,
+    asked: &Question,
+    filled: &Filled,
+    answer: &Answer,
+) -> Option<String> {
     if !answer.is_complete() || !explains_all(doc, asked, filled) {
         return None;
     }
@@ -29,7 +35,14 @@ pub(super) fn answer(known: &Known, doc: &Doc, asked: &Question, filled: &Filled
     if let Some(line) = named(known, doc, asked, filled, answer)
         && !lines.iter().any(|one| one.id == line.id)
     {
-        told.push(figure(line, asked.system, answer.lines.first().is_some_and(|first| first.id != line.id)));
+        told.push(figure(
+            line,
+            asked.system,
+            answer
+                .lines
+                .first()
+                .is_some_and(|first| first.id != line.id),
+        ));
         lines.push(line);
     }
     for line in &answer.lines {
@@ -43,7 +56,12 @@ pub(super) fn answer(known: &Known, doc: &Doc, asked: &Question, filled: &Filled
         let kind = |line: &Line| line.value.unit(asked.system).map(|unit| unit.kind);
         let alike = kind(line).is_some() && lines.iter().any(|one| kind(one) == kind(line));
         let text = figure(line, asked.system, alike || line.value.is_signed());
-        let long = told.iter().map(String::len).sum::<usize>().saturating_add(text.len()) > MOST_CHARS;
+        let long = told
+            .iter()
+            .map(String::len)
+            .sum::<usize>()
+            .saturating_add(text.len())
+            > MOST_CHARS;
         if long && !told.is_empty() {
             break;
         }
@@ -69,10 +87,18 @@ fn of_kind<'a>(line: &'a Line, unit: &'static Unit) -> Option<(&'a Line, f64)> {
 }
 
 /// The result that the text names by a word that is not the sheet's own name.
-fn named<'a>(known: &Known, doc: &Doc, asked: &Question, filled: &Filled, answer: &'a Answer) -> Option<&'a Line> {
+fn named<'a>(
+    known: &Known,
+    doc: &Doc,
+    asked: &Question,
+    filled: &Filled,
+    answer: &'a Answer,
+) -> Option<&'a Line> {
     let mut best: Option<(f32, &Line)> = None;
     for (res, words) in doc.sheet.results.iter().zip(&doc.results) {
-        let Some(line) = answer.get(res.id) else { continue };
+        let Some(line) = answer.get(res.id) else {
+            continue;
+        };
         let (mut said, mut own, mut all) = (0.0, 0.0, 0.1);
         for id in words {
             let weight = known.weight(*id);
@@ -108,7 +134,11 @@ pub(super) fn understood(doc: &Doc, entry: &Entry, outcome: &Outcome, with_figur
             FieldKind::Choice(choices) => {
                 let chosen = choices.iter().find(|choice| choice.id == now.text);
                 let label = short(chosen.map_or("", |choice| choice.label));
-                let list = if said.is_some() { &mut told } else { &mut taken };
+                let list = if said.is_some() {
+                    &mut told
+                } else {
+                    &mut taken
+                };
                 if said.is_some() || !(field.is_seldom || field.preset.item().is_some()) {
                     list.push(label);
                 }
@@ -130,7 +160,9 @@ pub(super) fn understood(doc: &Doc, entry: &Entry, outcome: &Outcome, with_figur
 /// A choice without what its label explains behind a colon or in brackets.
 fn short(label: &str) -> String {
     let head = label.split(':').next().unwrap_or(label);
-    let Some((before, rest)) = head.split_once(" (") else { return head.trim().to_owned() };
+    let Some((before, rest)) = head.split_once(" (") else {
+        return head.trim().to_owned();
+    };
     let after = rest.split_once(')').map_or("", |(_, after)| after);
     format!("{before}{after}").trim().to_owned()
 }
