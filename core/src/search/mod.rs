@@ -110,34 +110,36 @@ impl Index {
         }
         let asked = Question::of(text, &self.known, shop.system);
         let mut ranked = self.ranked(text, &asked);
-        let near = ranked.is_empty();
+        let mut rows = self.rows(text, shop);
+        let near = ranked.is_empty() && rows.is_empty();
         if near {
             ranked = self.simplest();
         }
-        let mut scored: Vec<(f32, u64, Hit)> = ranked
-            .iter()
-            .filter_map(|one| Some((one.score, one.filled.taken, self.hit(one, &asked, shop)?)))
-            .collect();
-        for (score, _, hit) in &mut scored {
-            *score += if hit.answer.is_some() { COMPLETE } else { 0.0 };
+        let (mut hits, used) = self.hits(&ranked, &asked, shop);
+        // half of a row's name is no word that was not understood
+        let missed = if rows.is_empty() {
+            asked.missed(used)
+        } else {
+            Vec::new()
+        };
+        rows.retain(|row| !hits.iter().any(|hit| hit.link == row.link));
+        hits.truncate(MOST_HITS.saturating_sub(rows.len()));
+        hits.extend(rows);
+        Found { hits, missed, near }
+    }
+
+    /// Best first, a complete one before its like; and the words that the first ones use.
+    fn hits(&self, ranked: &[Ranked], asked: &Question, shop: &Shop) -> (Vec<Hit>, u64) {
+        let mut scored: Vec<(f32, u64, Hit)> = Vec::with_capacity(ranked.len());
+        for one in ranked {
+            if let Some(hit) = self.hit(one, asked, shop) {
+                let complete = if hit.answer.is_some() { COMPLETE } else { 0.0 };
+                scored.push((one.score + complete, one.filled.taken, hit));
+            }
         }
         crate::order::sort_by(&mut scored, |a, b| b.0.total_cmp(&a.0));
-        let taken = scored.iter().take(3).fold(0, |all, one| all | one.1);
-        let mut hits: Vec<Hit> = scored.into_iter().map(|one| one.2).collect();
-        if !near {
-            let mut rows = self.rows(text, shop);
-            rows.retain(|row| !hits.iter().any(|hit| hit.link == row.link));
-            hits.truncate(MOST_HITS.saturating_sub(rows.len()));
-            hits.extend(rows);
-        }
-        let missed = asked.tokens.iter().enumerate().filter(|(at, token)| {
-            !token.known && !token.filler && taken & fill::bits(*at, at.saturating_add(1)) == 0
-        });
-        Found {
-            missed: missed.map(|(_, token)| token.raw.clone()).collect(),
-            hits,
-            near,
-        }
+        let used = scored.iter().take(3).fold(0, |all, one| all | one.1);
+        (scored.into_iter().map(|one| one.2).collect(), used)
     }
 
     /// The sheets that explain something of it, best first.

@@ -13,6 +13,7 @@ const MOST_TOKENS: usize = 32;
 const MOST_PARTS: usize = 4;
 
 /// One word as typed.
+#[allow(clippy::struct_excessive_bools)] // four plain yes-or-no findings of one word
 pub(super) struct Token {
     pub raw: String,
     /// What it stands for, and how much each counts.
@@ -98,6 +99,16 @@ impl Question {
     pub fn said(&self, id: Id) -> Option<(usize, f32)> {
         let at = self.said.binary_search_by_key(&id, |one| one.0).ok()?;
         self.said.get(at).map(|(_, at, quality)| (*at, *quality))
+    }
+
+    /// The words that no question knows, but those that fill something.
+    pub fn missed(&self, used: u64) -> Vec<String> {
+        let is_used = |at: usize| used & super::fill::bits(at, at.saturating_add(1)) != 0;
+        let words = self.tokens.iter().enumerate();
+        words
+            .filter(|(at, token)| !token.known && !token.filler && !is_used(*at))
+            .map(|(_, token)| token.raw.clone())
+            .collect()
     }
 
     /// True where the whole text is one piece.
