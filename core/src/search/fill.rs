@@ -17,6 +17,33 @@ pub(super) struct Filled {
     pub taken: u64,
     /// How much the sizes, counts and calls tell for this sheet.
     pub score: f32,
+    /// A call that reads in several ways, by its field, and the text as it was typed.
+    pub guessed: Vec<(usize, String)>,
+}
+
+impl Filled {
+    /// Nothing yet.
+    pub const fn nothing() -> Self {
+        Self {
+            texts: Vec::new(),
+            chosen: 0,
+            taken: 0,
+            score: 0.0,
+            guessed: Vec::new(),
+        }
+    }
+    /// True of a word that fills something.
+    pub fn uses(&self, word: usize) -> bool {
+        (self.taken | self.chosen) & bits(word, word.saturating_add(1)) != 0
+    }
+    /// Where not all of the text is explained, a call that reads in several ways is left to be asked.
+    pub fn ask_again(&mut self) {
+        for (at, typed) in self.guessed.drain(..) {
+            if let Some((_, text)) = self.texts.iter_mut().find(|(field, _)| *field == at) {
+                *text = typed;
+            }
+        }
+    }
 }
 
 /// A bit for each of some words.
@@ -43,12 +70,7 @@ pub(super) fn fill(known: &Known, doc: &Doc, asked: &Question) -> Filled {
         asked,
         chosen: Vec::new(),
         implied: Vec::new(),
-        out: Filled {
-            texts: Vec::new(),
-            chosen: 0,
-            taken: 0,
-            score: 0.0,
-        },
+        out: Filled::nothing(),
     };
     filler.choices();
     filler.pieces();
@@ -72,19 +94,6 @@ pub(super) fn fill(known: &Known, doc: &Doc, asked: &Question) -> Filled {
 impl Filler<'_> {
     fn field(&self, at: usize) -> Option<&'static Field> {
         self.doc.sheet.fields.get(at)
-    }
-
-    /// How well a word of the text is this word, and where.
-    fn said(&self, id: Id) -> Option<(usize, f32)> {
-        let mut best: Option<(usize, f32)> = None;
-        for (at, token) in self.asked.tokens.iter().enumerate() {
-            if let Some((_, quality)) = token.ids.iter().find(|(one, _)| *one == id)
-                && best.is_none_or(|(_, old)| *quality > old)
-            {
-                best = Some((at, *quality));
-            }
-        }
-        best
     }
 
     /// The words in front and behind, over words that say nothing, name the field.
@@ -172,7 +181,7 @@ impl Filler<'_> {
             let mut marks = true;
             for id in head {
                 let weight = self.known.weight(*id).max(0.1);
-                let said = self.said(*id);
+                let said = self.asked.said(*id);
                 let is_mark = words.marks.contains(id);
                 all += weight;
                 got += said.map_or(0.0, |(_, quality)| weight * quality);
@@ -189,7 +198,7 @@ impl Filler<'_> {
         let mut seen: Vec<Id> = Vec::new();
         for id in &words.all {
             if !seen.contains(id)
-                && let Some((at, quality)) = self.said(*id)
+                && let Some((at, quality)) = self.asked.said(*id)
             {
                 seen.push(*id);
                 value += self.known.weight(*id) * quality;
@@ -319,6 +328,9 @@ impl Filler<'_> {
                 self.implied.truncate(before);
                 continue;
             }
+            if matches!(piece.what, What::Call(_, true)) {
+                self.out.guessed.push((at, piece.typed.clone()));
+            }
             done.push(at);
             self.out.taken |= mask;
             self.out.score += tells;
@@ -326,11 +338,20 @@ impl Filler<'_> {
         }
     }
 
+    /// The first length that the sheet needs as it stands.
+    fn first_needed(&self, at: usize) -> bool {
+        let needed = |(at, field): (usize, &Field)| {
+            field.kind_is(Kind::Length) && is_needed(field) && self.applies(at)
+        };
+        let mut fields = self.doc.sheet.fields.iter().enumerate();
+        fields.position(needed) == Some(at)
+    }
+
     /// How well a piece fits a field, and how much it then tells for the sheet.
     fn fit(&self, piece: &Piece, at: usize, field: &Field) -> Option<(f32, f32)> {
         let beside = self.beside(at, piece.start, piece.end);
         let takes = self.doc.sheet.takes.contains(&field.id);
-        let needed = !field.is_optional && !field.preset.holds() && field.preset.item().is_none();
+        let needed = is_needed(field);
         let number = self.asked.pieces.iter().any(|other| {
             other.start == piece.start && other.end == piece.end && matches!(other.what, What::Bare)
         });
@@ -352,10 +373,10 @@ impl Filler<'_> {
                 2.0
             }
             (FieldKind::Quantity { kind, .. }, What::Bare) => {
-                let ready = *kind == Kind::Length && (needed || takes);
+                let ready = *kind == Kind::Length && (takes || self.first_needed(at));
                 // a measured size is a decimal, a fraction is a name
-                let named = field.is_measured && piece.text.contains('/');
-                if beside == 0.0 && (!ready || named) {
+                let named = field.is_measured && !takes && piece.text.contains('/');
+                if named || (beside == 0.0 && !ready) {
                     return None;
                 }
                 1.2
@@ -367,9 +388,15 @@ impl Filler<'_> {
         fit += if needed { 0.6 } else { 0.0 } + if takes { 0.5 } else { 0.0 };
         let applies = self.applies(at);
         fit -= if applies { 0.0 } else { 0.7 } + if field.is_seldom { 0.3 } else { 0.0 };
-        let tells = tells + 0.8 * beside + if takes { 0.3 } else { 0.0 };
+        let tells = tells + 0.8 * beside + if takes { 0.2 } else { 0.0 };
+        let tells = if takes || needed { tells } else { tells - 0.6 };
         Some((fit, if applies { tells } else { tells - 0.4 }))
     }
+}
+
+/// It has to be typed.
+const fn is_needed(field: &Field) -> bool {
+    !field.is_optional && !field.preset.holds() && field.preset.item().is_none()
 }
 
 /// The text that a field takes of a piece; a whole number past what a shop counts in inches is in millimetres.

@@ -1,7 +1,7 @@
 //! When are two words the same word? Lower case, without the marks of grammar: plural s, -ing, -ed and a last e.
 
 /// Words that say nothing of the matter.
-const FILLERS: &str = " a about again an and any are as at be before by can could do does for from get give given go goes \
+const FILLERS: &str = " a about again an and any are as at be before big by can could do does for from get give given go goes \
     have how i if in into is it its know m me much must my need of on one or our out s set should so some than that the \
     their them then there this to too use want was we what when where which who why will with would you your ";
 

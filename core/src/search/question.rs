@@ -13,6 +13,7 @@ const MOST_TOKENS: usize = 32;
 const MOST_PARTS: usize = 4;
 
 /// One word as typed.
+#[allow(clippy::struct_excessive_bools)] // four plain yes-or-no findings of one word
 pub(super) struct Token {
     pub raw: String,
     /// What it stands for, and how much each counts.
@@ -21,6 +22,8 @@ pub(super) struct Token {
     pub known: bool,
     pub filler: bool,
     pub mark: bool,
+    /// It is told by the word before it: "horse power".
+    pub joined: bool,
     /// The unit that it spells.
     pub unit: Option<&'static Unit>,
 }
@@ -41,6 +44,8 @@ pub(super) struct Piece {
     pub start: usize,
     pub end: usize,
     pub text: String,
+    /// As it stands in the text.
+    pub typed: String,
     pub what: What,
 }
 
@@ -49,32 +54,61 @@ pub(super) struct Question {
     pub tokens: Vec<Token>,
     pub pieces: Vec<Piece>,
     pub system: System,
+    /// The words that say something, each by what it most likely stands for, [`Id::MAX`] where by nothing.
+    pub line: Vec<Id>,
+    /// The same without sizes, counts and calls.
+    pub words: Vec<Id>,
+    /// What the words stand for: the meaning, the word that says it best, how much it counts.
+    said: Vec<(Id, usize, f32)>,
+    /// The unit that the answer is wanted in, and which word says so: "40 thou in mm".
+    pub wanted: Option<(usize, &'static Unit)>,
 }
 
 impl Question {
     pub fn of(text: &str, known: &Known, system: System) -> Self {
         let mut tokens = tokens(text, known);
         join_words(&mut tokens, known);
+        let id = |token: &Token| {
+            token
+                .ids
+                .first()
+                .filter(|(_, q)| *q > 0.7)
+                .map_or(Id::MAX, |(id, _)| *id)
+        };
+        let said = || tokens.iter().filter(|token| !token.filler);
+        let (line, words) = (
+            said().map(id).collect(),
+            said().filter(|token| !token.mark).map(id).collect(),
+        );
+        let said = meanings(&tokens);
+        let wanted = wanted_unit(&tokens);
         let mut question = Self {
             tokens,
             pieces: Vec::new(),
             system,
+            line,
+            words,
+            said,
+            wanted,
         };
         question.read_pieces(known);
         question
     }
 
-    /// The words that say something, each by what it most likely stands for; none where it stands for nothing.
-    pub fn line(&self) -> Vec<Id> {
-        let whole = |token: &Token| {
-            token
-                .ids
-                .first()
-                .filter(|(_, q)| *q > 0.7)
-                .map(|(id, _)| *id)
-        };
-        let said = self.tokens.iter().filter(|token| !token.filler);
-        said.map(|token| whole(token).unwrap_or(Id::MAX)).collect()
+    /// How well the text says a word, and where.
+    pub fn said(&self, id: Id) -> Option<(usize, f32)> {
+        let at = self.said.binary_search_by_key(&id, |one| one.0).ok()?;
+        self.said.get(at).map(|(_, at, quality)| (*at, *quality))
+    }
+
+    /// The words that no question knows, but those that fill something.
+    pub fn missed(&self, used: u64) -> Vec<String> {
+        let is_used = |at: usize| used & super::fill::bits(at, at.saturating_add(1)) != 0;
+        let words = self.tokens.iter().enumerate();
+        words
+            .filter(|(at, token)| !token.known && !token.filler && !is_used(*at))
+            .map(|(_, token)| token.raw.clone())
+            .collect()
     }
 
     /// True where the whole text is one piece.
@@ -92,6 +126,16 @@ impl Question {
                 }
             }
         }
+        // a number whose unit stands behind it is no bare one
+        let sizes: Vec<(usize, usize)> = found
+            .iter()
+            .filter(|piece| matches!(piece.what, What::Size(_)))
+            .map(|piece| (piece.start, piece.end))
+            .collect();
+        found.retain(|piece| {
+            let longer = |size: &(usize, usize)| size.0 == piece.start && size.1 > piece.end;
+            !(matches!(piece.what, What::Bare) && sizes.iter().any(longer))
+        });
         self.pieces = found;
     }
 
@@ -153,13 +197,15 @@ impl Question {
                 &token.raw
             });
         }
+        let typed = text.clone();
         let mut add = |text: String, what: What| {
             found.push(Piece {
                 start,
                 end,
                 text,
+                typed: typed.clone(),
                 what,
-            })
+            });
         };
         if read(&text, Kind::Number, &[]).is_ok() {
             add(text.clone(), What::Bare);
@@ -187,6 +233,33 @@ impl Question {
             }
         }
     }
+}
+
+/// A unit without a number behind "in", "to" or "as", or at the end.
+fn wanted_unit(tokens: &[Token]) -> Option<(usize, &'static Unit)> {
+    let mut all = tokens.iter().enumerate().rev();
+    let (at, token) =
+        all.find(|(_, token)| token.unit.is_some() && !token.filler && !token.mark)?;
+    let before = at.checked_sub(1).and_then(|at| tokens.get(at))?;
+    let asked = ["in", "to", "as", "into"].contains(&before.raw.to_lowercase().as_str());
+    let last = at.saturating_add(1) == tokens.len() && !before.mark;
+    token.unit.filter(|_| asked || last).map(|unit| (at, unit))
+}
+
+/// Each meaning once, by the word that says it best.
+fn meanings(tokens: &[Token]) -> Vec<(Id, usize, f32)> {
+    let mut all: Vec<(Id, usize, f32)> = Vec::new();
+    for (at, token) in tokens.iter().enumerate() {
+        for (id, quality) in &token.ids {
+            match all.iter_mut().find(|one| one.0 == *id) {
+                Some(old) if *quality > old.2 => *old = (*id, at, *quality),
+                Some(_) => {}
+                None => all.push((*id, at, *quality)),
+            }
+        }
+    }
+    crate::order::sort_by_key(&mut all, |one| one.0);
+    all
 }
 
 /// "18 threads" is 18 to the inch.
@@ -248,6 +321,7 @@ fn token(raw: String, ids: Vec<(Id, f32)>, known: bool, unit: Option<&'static Un
         ids: if filler { Vec::new() } else { ids },
         known: known || unit.is_some(),
         filler,
+        joined: false,
         raw,
         unit,
     }
@@ -276,6 +350,9 @@ fn join_words(tokens: &mut [Token], known: &Known) {
         };
         for token in tokens.iter_mut().skip(at).take(count) {
             token.known = true;
+        }
+        for token in tokens.iter_mut().skip(at).take(count).skip(1) {
+            token.joined = true;
         }
         if let Some(first) = tokens.get_mut(at) {
             first.filler = false;
