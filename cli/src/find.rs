@@ -28,7 +28,8 @@ impl Finder {
     /// As one JSON object: the text, and the hits, best first.
     pub fn json(&self, text: &str) -> Value {
         let found = self.index.ask(text, &self.shop);
-        let mut object = json!({ "text": text, "hits": found.hits.iter().map(hit).collect::<Vec<_>>() });
+        let mut object =
+            json!({ "text": text, "hits": found.hits.iter().map(hit).collect::<Vec<_>>() });
         if let Some(object) = object.as_object_mut() {
             if !found.missed.is_empty() {
                 object.insert("missed".into(), json!(found.missed));

@@ -188,7 +188,7 @@ fn feeds_per_turn_come_from_the_shop() {
 fn what_a_shop_link_says_beyond_us_is_named() {
     use benchslate_core::link::{self, Note};
     let (shop, notes) =
-        link::open_shop("#/v1/my-shop?motor=2%20hp&hoist=2%20t&motor=3%20hp&rev=2").unwrap();
+        link::open_shop("#/v1/my-shop?motor=2%20hp&hoist=2%20t&motor=3%20hp&rev=3").unwrap();
     assert_eq!(shop.entry().get("motor"), Some("2 hp"));
     assert_eq!(
         notes,
@@ -400,7 +400,7 @@ fn several_machines_go_into_a_link_and_come_back() {
         .after(&ShopAction::Item("leadscrew".into(), "8 tpi".into()))
         .using(MachineKind::Lathe, 0);
     let wanted = "#/v1/my-shop?screw-lead=0.25%20in&motor=2%20hp&drills=metric&mill2.name=Small%20mill\
-                  &mill2.spindle-steps=200%20rpm;400%20rpm;800%20rpm&lathe2.name=&lathe2.leadscrew=8%20tpi&rev=2";
+                  &mill2.spindle-steps=200%20rpm;400%20rpm;800%20rpm&lathe2.name=&lathe2.leadscrew=8%20tpi&rev=3";
     let link = link::of_shop(&shop).unwrap();
     assert_eq!(link, wanted);
     let (back, notes) = link::open_shop(&link).unwrap();

@@ -5,7 +5,7 @@ use crate::hooks::use_saving;
 use crate::route::Route;
 use crate::{dom, links};
 use benchslate_core::record::Shop;
-use benchslate_core::search::{Hit, Index};
+use benchslate_core::search::{Found, Hit, Index};
 use benchslate_core::sheet::{Group, Sheet};
 use benchslate_core::sheets;
 use std::{cell::OnceCell, rc::Rc};
@@ -40,10 +40,10 @@ pub fn Home(props: &HomeProps) -> Html {
             address.put(200, move || write_address(&fragment));
         });
     }
-    let hits = if text.trim().is_empty() {
-        Vec::new()
+    let found = if text.trim().is_empty() {
+        Found::default()
     } else {
-        INDEX.with(|index| index.get_or_init(Index::default).find(&text, shop.system))
+        INDEX.with(|index| index.get_or_init(Index::default).ask(&text, &shop))
     };
     let oninput = {
         let text = text.clone();
@@ -56,7 +56,7 @@ pub fn Home(props: &HomeProps) -> Html {
             }
         })
     };
-    let first = hits.first().map(|hit| hit_link(hit, &shop));
+    let first = found.hits.first().map(|hit| hit.link.clone());
     let onkeydown = {
         let address = address.clone();
         Callback::from(move |e: KeyboardEvent| {
@@ -76,7 +76,7 @@ pub fn Home(props: &HomeProps) -> Html {
                 <input id="find" class="find" type="search" aria-label="Find a question, a drill, a thread, a pin" placeholder="#7, 3/8-16, 2/0 pin, or a question"
                     value={text.to_string()} {oninput} {onkeydown} autocomplete="off" autocapitalize="none" autocorrect="off" spellcheck="false" enterkeyhint="go" />
                 if searching {
-                    { results(&hits, &shop, asks_to_prove(&text)) }
+                    { results(&found, asks_to_prove(&text)) }
                 } else {
                     <div class="groups">{ for Group::ALL.iter().map(|group| section(*group, &shop)) }</div>
                 }
@@ -132,24 +132,30 @@ fn asks_to_prove(text: &str) -> bool {
             .any(|word| word.starts_with(text.as_str()) || text.starts_with(word))
 }
 
-fn hit_link(hit: &Hit, shop: &Shop) -> String {
-    sheets::by_id(hit.sheet).map_or_else(
-        || "#/".to_owned(),
-        |sheet| links::found(sheet, shop, &hit.entry),
-    )
-}
-
-fn results(hits: &[Hit], shop: &Shop, prove: bool) -> Html {
-    let count = match hits.len() + usize::from(prove) {
+fn results(found: &Found, prove: bool) -> Html {
+    let count = match found.hits.len() + usize::from(prove) {
         0 => "Nothing found. Try a size, a call such as 3/8-16, or a word of the question."
             .to_owned(),
+        _ if found.near && !prove => "No question answers this. The nearest ones:".to_owned(),
         1 => "1 found".to_owned(),
         n => format!("{n} found"),
     };
+    let missed = (!found.missed.is_empty())
+        .then(|| format!(" Not understood: {}.", found.missed.join(", ")));
     html! {
         <>
-            <p class="soft" role="status">{ count }</p>
-            <ul class="list">{ for hits.iter().map(|hit| row(hit_link(hit, shop), &hit.title, &hit.aside)) }if prove { { prove_row() } }</ul>
+            <p class="soft" role="status">{ count }{ missed }</p>
+            <ul class="list">{ for found.hits.iter().map(hit_row) }if prove { { prove_row() } }</ul>
         </>
+    }
+}
+
+/// A hit: the question, what was understood, and its figure where it is complete.
+fn hit_row(hit: &Hit) -> Html {
+    let figure = hit.answer.as_ref().map(|answer| {
+        html! { <span class="found">{ answer.clone() }</span> }
+    });
+    html! {
+        <li><a class="ask" href={hit.link.clone()}><b>{ hit.title.clone() }</b>{ " " }<span class="soft">{ hit.aside.clone() }</span>{ figure }</a></li>
     }
 }

@@ -17,6 +17,33 @@ pub(super) struct Filled {
     pub taken: u64,
     /// How much the sizes, counts and calls tell for this sheet.
     pub score: f32,
+    /// A call that reads in several ways, by its field, and the text as it was typed.
+    pub guessed: Vec<(usize, String)>,
+}
+
+impl Filled {
+    /// Nothing yet.
+    pub const fn nothing() -> Self {
+        Self {
+            texts: Vec::new(),
+            chosen: 0,
+            taken: 0,
+            score: 0.0,
+            guessed: Vec::new(),
+        }
+    }
+    /// True of a word that fills something.
+    pub fn uses(&self, word: usize) -> bool {
+        (self.taken | self.chosen) & bits(word, word.saturating_add(1)) != 0
+    }
+    /// Where not all of the text is explained, a call that reads in several ways is left to be asked.
+    pub fn ask_again(&mut self) {
+        for (at, typed) in self.guessed.drain(..) {
+            if let Some((_, text)) = self.texts.iter_mut().find(|(field, _)| *field == at) {
+                *text = typed;
+            }
+        }
+    }
 }
 
 /// A bit for each of some words.
@@ -43,12 +70,21 @@ pub(super) fn fill(known: &Known, doc: &Doc, asked: &Question) -> Filled {
         asked,
         chosen: Vec::new(),
         implied: Vec::new(),
-        out: Filled { texts: Vec::new(), chosen: 0, taken: 0, score: 0.0 },
+        out: Filled::nothing(),
     };
     filler.choices();
     filler.pieces();
-    let Filler { chosen, implied, mut out, .. } = filler;
-    for (at, id) in chosen.into_iter().map(|(at, id, _)| (at, id)).chain(implied) {
+    let Filler {
+        chosen,
+        implied,
+        mut out,
+        ..
+    } = filler;
+    for (at, id) in chosen
+        .into_iter()
+        .map(|(at, id, _)| (at, id))
+        .chain(implied)
+    {
         out.texts.push((at, id.to_owned()));
     }
     crate::order::sort_by_key(&mut out.texts, |text| text.0);
@@ -60,29 +96,23 @@ impl Filler<'_> {
         self.doc.sheet.fields.get(at)
     }
 
-    /// How well a word of the text is this word, and where.
-    fn said(&self, id: Id) -> Option<(usize, f32)> {
-        let mut best: Option<(usize, f32)> = None;
-        for (at, token) in self.asked.tokens.iter().enumerate() {
-            if let Some((_, quality)) = token.ids.iter().find(|(one, _)| *one == id)
-                && best.is_none_or(|(_, old)| *quality > old)
-            {
-                best = Some((at, *quality));
-            }
-        }
-        best
-    }
-
     /// The words in front and behind, over words that say nothing, name the field.
     fn beside(&self, field: usize, start: usize, end: usize) -> f32 {
-        let Some(words) = self.doc.fields.get(field) else { return 0.0 };
+        let Some(words) = self.doc.fields.get(field) else {
+            return 0.0;
+        };
         let names = |at: usize| {
             let token = self.asked.tokens.get(at)?;
-            let named = token.ids.iter().any(|(id, quality)| *quality > 0.7 && words.label.contains(id));
+            let named = token
+                .ids
+                .iter()
+                .any(|(id, quality)| *quality > 0.7 && words.label.contains(id));
             (!token.filler).then_some(named && !token.mark)
         };
         let before = (0..start).rev().find_map(names).unwrap_or(false);
-        let behind = (end..self.asked.tokens.len()).find_map(names).unwrap_or(false);
+        let behind = (end..self.asked.tokens.len())
+            .find_map(names)
+            .unwrap_or(false);
         if before {
             1.0
         } else if behind {
@@ -94,8 +124,17 @@ impl Filler<'_> {
 
     fn choices(&mut self) {
         let mut found: Vec<(f32, usize, &'static str, u64)> = Vec::new();
-        for (at, (field, words)) in self.doc.sheet.fields.iter().zip(&self.doc.fields).enumerate() {
-            let FieldKind::Choice(list) = field.kind else { continue };
+        for (at, (field, words)) in self
+            .doc
+            .sheet
+            .fields
+            .iter()
+            .zip(&self.doc.fields)
+            .enumerate()
+        {
+            let FieldKind::Choice(list) = field.kind else {
+                continue;
+            };
             let mut best: Option<(f32, &'static str, u64)> = None;
             for (choice, words) in list.iter().zip(&words.choices) {
                 if let Some((value, mask)) = self.choice(words)
@@ -107,13 +146,17 @@ impl Filler<'_> {
             if let Some((value, id, mask)) = best {
                 let first = mask.trailing_zeros() as usize;
                 let last = 64 - mask.leading_zeros() as usize;
-                let given = 0.8 * self.beside(at, first, last) - if field.when.is_empty() { 0.0 } else { 0.2 };
+                let given = 0.8 * self.beside(at, first, last)
+                    - if field.when.is_empty() { 0.0 } else { 0.2 };
                 found.push((value + given, at, id, mask));
             }
         }
         crate::order::sort_by(&mut found, |a, b| b.0.total_cmp(&a.0));
         for (_, at, id, mask) in found {
-            let shared = self.chosen.iter().any(|(other, _, taken)| taken & mask != 0 && !self.related(at, *other));
+            let shared = self
+                .chosen
+                .iter()
+                .any(|(other, _, taken)| taken & mask != 0 && !self.related(at, *other));
             if !shared && self.set(at, id) {
                 self.chosen.push((at, id, mask));
                 self.out.chosen |= mask;
@@ -138,7 +181,7 @@ impl Filler<'_> {
             let mut marks = true;
             for id in head {
                 let weight = self.known.weight(*id).max(0.1);
-                let said = self.said(*id);
+                let said = self.asked.said(*id);
                 let is_mark = words.marks.contains(id);
                 all += weight;
                 got += said.map_or(0.0, |(_, quality)| weight * quality);
@@ -155,7 +198,7 @@ impl Filler<'_> {
         let mut seen: Vec<Id> = Vec::new();
         for id in &words.all {
             if !seen.contains(id)
-                && let Some((at, quality)) = self.said(*id)
+                && let Some((at, quality)) = self.asked.said(*id)
             {
                 seen.push(*id);
                 value += self.known.weight(*id) * quality;
@@ -167,7 +210,11 @@ impl Filler<'_> {
 
     /// Makes the choices on which a field hangs, and its own; false where one contradicts what was said.
     fn set(&mut self, at: usize, id: &'static str) -> bool {
-        if self.implied.iter().any(|(other, text)| *other == at && *text != id) {
+        if self
+            .implied
+            .iter()
+            .any(|(other, text)| *other == at && *text != id)
+        {
             return false;
         }
         let before = self.implied.len();
@@ -181,17 +228,36 @@ impl Filler<'_> {
 
     /// The field applies, or is made to by choices that nothing contradicts.
     fn enable(&mut self, at: usize, depth: u8) -> bool {
-        let Some(field) = self.field(at).filter(|_| depth > 0) else { return false };
+        let Some(field) = self.field(at).filter(|_| depth > 0) else {
+            return false;
+        };
         for when in field.when {
-            let Some(parent) = self.doc.sheet.fields.iter().position(|one| one.id == when.field) else {
+            let Some(parent) = self
+                .doc
+                .sheet
+                .fields
+                .iter()
+                .position(|one| one.id == when.field)
+            else {
                 return false;
             };
-            let chosen = self.chosen.iter().find(|(one, ..)| *one == parent).map(|(_, id, _)| *id);
-            let implied = || self.implied.iter().find(|(one, _)| *one == parent).map(|(_, id)| *id);
+            let chosen = self
+                .chosen
+                .iter()
+                .find(|(one, ..)| *one == parent)
+                .map(|(_, id, _)| *id);
+            let implied = || {
+                self.implied
+                    .iter()
+                    .find(|(one, _)| *one == parent)
+                    .map(|(_, id)| *id)
+            };
             let said = chosen.or_else(implied);
             let holds = said.or_else(|| self.field(parent).and_then(|one| one.preset.text()));
             if !holds.is_some_and(|id| when.is.contains(&id)) {
-                let Some(first) = when.is.first().filter(|_| said.is_none()) else { return false };
+                let Some(first) = when.is.first().filter(|_| said.is_none()) else {
+                    return false;
+                };
                 self.implied.push((parent, first));
             }
             if !self.enable(parent, depth.saturating_sub(1)) {
@@ -203,13 +269,32 @@ impl Filler<'_> {
 
     /// Without a further choice.
     fn applies(&self, at: usize) -> bool {
-        let Some(field) = self.field(at) else { return false };
+        let Some(field) = self.field(at) else {
+            return false;
+        };
         field.when.iter().all(|when| {
-            let parent = self.doc.sheet.fields.iter().position(|one| one.id == when.field);
-            let said = self.chosen.iter().find(|(one, ..)| Some(*one) == parent).map(|(_, id, _)| *id);
-            let implied = self.implied.iter().find(|(one, _)| Some(*one) == parent).map(|(_, id)| *id);
-            let preset = parent.and_then(|at| self.field(at)).and_then(|one| one.preset.text());
-            said.or(implied).or(preset).is_some_and(|id| when.is.contains(&id))
+            let parent = self
+                .doc
+                .sheet
+                .fields
+                .iter()
+                .position(|one| one.id == when.field);
+            let said = self
+                .chosen
+                .iter()
+                .find(|(one, ..)| Some(*one) == parent)
+                .map(|(_, id, _)| *id);
+            let implied = self
+                .implied
+                .iter()
+                .find(|(one, _)| Some(*one) == parent)
+                .map(|(_, id)| *id);
+            let preset = parent
+                .and_then(|at| self.field(at))
+                .and_then(|one| one.preset.text());
+            said.or(implied)
+                .or(preset)
+                .is_some_and(|id| when.is.contains(&id))
         })
     }
 
@@ -235,11 +320,16 @@ impl Filler<'_> {
             if mask & self.out.taken != 0 || done.contains(&at) {
                 continue;
             }
-            let Some(text) = reads(field, piece, self.asked.system) else { continue };
+            let Some(text) = reads(field, piece, self.asked.system) else {
+                continue;
+            };
             let before = self.implied.len();
             if !self.enable(at, 3) {
                 self.implied.truncate(before);
                 continue;
+            }
+            if matches!(piece.what, What::Call(_, true)) {
+                self.out.guessed.push((at, piece.typed.clone()));
             }
             done.push(at);
             self.out.taken |= mask;
@@ -248,11 +338,20 @@ impl Filler<'_> {
         }
     }
 
+    /// The first length that the sheet needs as it stands.
+    fn first_needed(&self, at: usize) -> bool {
+        let needed = |(at, field): (usize, &Field)| {
+            field.kind_is(Kind::Length) && is_needed(field) && self.applies(at)
+        };
+        let mut fields = self.doc.sheet.fields.iter().enumerate();
+        fields.position(needed) == Some(at)
+    }
+
     /// How well a piece fits a field, and how much it then tells for the sheet.
     fn fit(&self, piece: &Piece, at: usize, field: &Field) -> Option<(f32, f32)> {
         let beside = self.beside(at, piece.start, piece.end);
         let takes = self.doc.sheet.takes.contains(&field.id);
-        let needed = !field.is_optional && !field.preset.holds() && field.preset.item().is_none();
+        let needed = is_needed(field);
         let number = self.asked.pieces.iter().any(|other| {
             other.start == piece.start && other.end == piece.end && matches!(other.what, What::Bare)
         });
@@ -274,10 +373,10 @@ impl Filler<'_> {
                 2.0
             }
             (FieldKind::Quantity { kind, .. }, What::Bare) => {
-                let ready = *kind == Kind::Length && (needed || takes);
+                let ready = *kind == Kind::Length && (takes || self.first_needed(at));
                 // a measured size is a decimal, a fraction is a name
-                let named = field.is_measured && piece.text.contains('/');
-                if beside == 0.0 && (!ready || named) {
+                let named = field.is_measured && !takes && piece.text.contains('/');
+                if named || (beside == 0.0 && !ready) {
                     return None;
                 }
                 1.2
@@ -289,9 +388,15 @@ impl Filler<'_> {
         fit += if needed { 0.6 } else { 0.0 } + if takes { 0.5 } else { 0.0 };
         let applies = self.applies(at);
         fit -= if applies { 0.0 } else { 0.7 } + if field.is_seldom { 0.3 } else { 0.0 };
-        let tells = tells + 0.8 * beside + if takes { 0.3 } else { 0.0 };
+        let tells = tells + 0.8 * beside + if takes { 0.2 } else { 0.0 };
+        let tells = if takes || needed { tells } else { tells - 0.6 };
         Some((fit, if applies { tells } else { tells - 0.4 }))
     }
+}
+
+/// It has to be typed.
+const fn is_needed(field: &Field) -> bool {
+    !field.is_optional && !field.preset.holds() && field.preset.item().is_none()
 }
 
 /// The text that a field takes of a piece; a whole number past what a shop counts in inches is in millimetres.
@@ -307,10 +412,12 @@ fn reads(field: &'static Field, piece: &Piece, system: System) -> Option<String>
             texts.insert(0, format!("{} {}", piece.text, units::INCH.id));
         }
     }
-    texts.into_iter().find(|text| match evaluate_field(field, text, system) {
-        Ok(_) => true,
-        Err(fault) => fault.reason == Reason::Ambiguous,
-    })
+    texts
+        .into_iter()
+        .find(|text| match evaluate_field(field, text, system) {
+            Ok(_) => true,
+            Err(fault) => fault.reason == Reason::Ambiguous,
+        })
 }
 
 /// As an entry of the sheet.

@@ -1,20 +1,18 @@
 //! When are two words the same word? Lower case, without the marks of grammar: plural s, -ing, -ed and a last e.
 
 /// Words that say nothing of the matter.
-const FILLERS: &str = " a about again an and any are as at be before by can could do does for from get give given go goes \
+const FILLERS: &str = " a about again an and any are as at be before big by can could do does for from get give given go goes \
     have how i if in into is it its know m me much must my need of on one or our out s set should so some than that the \
     their them then there this to too use want was we what when where which who why will with would you your ";
 
 /// True of a word that says nothing of the matter: "what", "the", "for".
 pub(super) fn is_filler(word: &str) -> bool {
-    FILLERS
-        .match_indices(word)
-        .any(|(at, _)| {
-            let end = at.saturating_add(word.len());
-            at > 0
-                && FILLERS.as_bytes().get(at.saturating_sub(1)) == Some(&b' ')
-                && FILLERS.as_bytes().get(end) == Some(&b' ')
-        })
+    FILLERS.match_indices(word).any(|(at, _)| {
+        let end = at.saturating_add(word.len());
+        at > 0
+            && FILLERS.as_bytes().get(at.saturating_sub(1)) == Some(&b' ')
+            && FILLERS.as_bytes().get(end) == Some(&b' ')
+    })
 }
 
 /// True where a digit stands in it: a size, a call, a mark.
@@ -25,7 +23,10 @@ pub(super) fn is_mark(word: &str) -> bool {
 /// The pieces of a text as they were typed, without quotes, brackets and the marks that end a sentence.
 pub(super) fn pieces(text: &str) -> Vec<String> {
     let mut plain = String::with_capacity(text.len());
-    for c in text.chars().filter(|c| !c.is_control() || c.is_whitespace()) {
+    for c in text
+        .chars()
+        .filter(|c| !c.is_control() || c.is_whitespace())
+    {
         match c {
             '\u{201d}' | '\u{2033}' => plain.push('"'),
             '\u{2019}' | '\u{2018}' => plain.push('\''),
@@ -36,7 +37,9 @@ pub(super) fn pieces(text: &str) -> Vec<String> {
         }
     }
     let trim = |piece: &str| {
-        let piece = piece.trim_end_matches([',', ':', '.']).trim_start_matches([',', ':']);
+        let piece = piece
+            .trim_end_matches([',', ':', '.'])
+            .trim_start_matches([',', ':']);
         piece.to_owned()
     };
     plain
@@ -106,9 +109,10 @@ fn singular(word: &str) -> String {
 /// "tapp" of "tapping" is "tap"; a double l, s or z belongs to the word.
 fn single_end(stem: &str) -> String {
     match stem.as_bytes() {
-        [.., a, b] if a == b && !matches!(b, b'l' | b's' | b'z' | b'e') => {
-            stem.get(..stem.len().saturating_sub(1)).unwrap_or(stem).to_owned()
-        }
+        [.., a, b] if a == b && !matches!(b, b'l' | b's' | b'z' | b'e') => stem
+            .get(..stem.len().saturating_sub(1))
+            .unwrap_or(stem)
+            .to_owned(),
         _ => stem.to_owned(),
     }
 }
@@ -123,9 +127,7 @@ pub(super) fn one_off(typed: &str, known: &str) -> bool {
     let (a, b) = (a.get(same..).unwrap_or(&[]), b.get(same..).unwrap_or(&[]));
     match (a, b) {
         ([], _) | (_, []) => true,
-        ([_, a1 @ ..], [_, b1 @ ..]) => {
-            a1 == b1 || a1 == b || a == b1 || changed_about(a, b)
-        }
+        ([_, a1 @ ..], [_, b1 @ ..]) => a1 == b1 || a1 == b || a == b1 || changed_about(a, b),
     }
 }
 
@@ -159,7 +161,12 @@ mod tests {
 
     #[test]
     fn one_letter_may_be_wrong() {
-        for (typed, known) in [("backlsah", "backlash"), ("tourque", "torque"), ("clearence", "clearance"), ("torqe", "torque")] {
+        for (typed, known) in [
+            ("backlsah", "backlash"),
+            ("tourque", "torque"),
+            ("clearence", "clearance"),
+            ("torqe", "torque"),
+        ] {
             assert!(one_off(typed, known), "{typed}");
         }
         for (typed, known) in [("shim", "trim"), ("bolts", "taper"), ("tapers", "papery")] {

@@ -3,10 +3,10 @@
 
 use super::fold::is_mark;
 use super::terms::{Id, Terms};
-use crate::sheet::{Call, Choice, FieldKind, Find, Sheet};
+use crate::sheet::{Call, Choice, Entry, FieldKind, Find, Sheet, evaluate_quietly};
 
 /// How much a word counts by the place where it stands.
-const TITLE: f32 = 1.0;
+const TITLE: f32 = 1.1;
 const WORDS: f32 = 0.9;
 const QUESTION: f32 = 0.65;
 const ASIDE: f32 = 0.55;
@@ -14,14 +14,17 @@ const LABEL: f32 = 0.4;
 const RESULT: f32 = 0.5;
 const CHOICE: f32 = 0.35;
 const HINT: f32 = 0.15;
+const CAUTION: f32 = 0.2;
+/// How much less a search word counts for each that the sheet has beside it.
+const CROWD: f32 = 0.001;
 
 /// One sheet.
 pub(super) struct Doc {
     pub sheet: &'static Sheet,
     /// Words by number, in order, each with how much it counts here.
     pub posts: Vec<(Id, f32)>,
-    /// Title, question and search words as sequences of words.
-    pub phrases: Vec<Vec<Id>>,
+    /// Title, question and search words as sequences of words that say something, each with how many words it has in all.
+    pub phrases: Vec<(usize, Vec<Id>)>,
     pub title: Vec<Id>,
     pub fields: Vec<FieldWords>,
     /// The words of each result's label.
@@ -106,11 +109,21 @@ impl Known {
         let mut keys = Vec::new();
         for (at, doc) in docs.iter().enumerate() {
             for (row, find) in doc.finds.iter().enumerate() {
-                keys.extend(find.keys.iter().map(|key| (key_of(key), at as u16, row as u16)));
+                keys.extend(
+                    find.keys
+                        .iter()
+                        .map(|key| (key_of(key), at as u16, row as u16)),
+                );
             }
         }
         crate::order::sort(&mut keys);
-        Self { terms, docs, rarity, calls, keys }
+        Self {
+            terms,
+            docs,
+            rarity,
+            calls,
+            keys,
+        }
     }
 
     /// How much a word tells.
@@ -143,7 +156,8 @@ fn doc(sheet: &'static Sheet, terms: &mut Terms) -> Doc {
     posts.add(&more, TITLE);
     let id = sheet.id.replace('-', " ");
     let titles = [(id.as_str(), WORDS), (sheet.question, QUESTION)];
-    let words = sheet.words.iter().map(|word| (*word, WORDS));
+    let crowd = CROWD * sheet.words.len() as f32;
+    let words = sheet.words.iter().map(|word| (*word, WORDS - crowd));
     for (text, weight) in titles.into_iter().chain(words) {
         let (ids, more) = terms.learn(text);
         posts.add(&ids, weight);
@@ -151,6 +165,18 @@ fn doc(sheet: &'static Sheet, terms: &mut Terms) -> Doc {
         phrases.push(ids);
     }
     phrases.push(title.clone());
+    let phrases = phrases
+        .into_iter()
+        .map(|ids| {
+            (
+                ids.len(),
+                ids.into_iter()
+                    .filter(|id| !terms.is_filler(*id))
+                    .collect::<Vec<_>>(),
+            )
+        })
+        .filter(|(_, ids)| !ids.is_empty())
+        .collect();
     let mut add = |text: &str, weight: f32, terms: &mut Terms| {
         let (mut ids, more) = terms.learn(text);
         ids.extend(more);
@@ -180,7 +206,14 @@ fn doc(sheet: &'static Sheet, terms: &mut Terms) -> Doc {
         }
         fields.push(FieldWords { label, choices });
     }
-    let results = sheet.results.iter().map(|res| add(res.label, RESULT, terms)).collect();
+    let results = sheet
+        .results
+        .iter()
+        .map(|res| add(res.label, RESULT, terms))
+        .collect();
+    for caution in cautions(sheet) {
+        add(&caution, CAUTION, terms);
+    }
     let mut posts = posts.0;
     posts.retain(|(id, _)| !terms.is_filler(*id));
     crate::order::sort_by_key(&mut posts, |post| post.0);
@@ -193,6 +226,16 @@ fn doc(sheet: &'static Sheet, terms: &mut Terms) -> Doc {
         results,
         finds: sheet.finds.map(|finds| finds()).unwrap_or_default(),
     }
+}
+
+/// What the cautions of the sheet's example stand before.
+fn cautions(sheet: &'static Sheet) -> Vec<String> {
+    let example = sheet.examples.first().copied().unwrap_or_default();
+    let outcome = evaluate_quietly(sheet, &Entry::of(example));
+    let cautions = outcome.answer.cautions.into_iter();
+    cautions
+        .map(|caution| caution.before.into_owned())
+        .collect()
 }
 
 /// A choice is said by the part of its label before a colon or a comma, by one side of an "or", or by its id.
@@ -211,7 +254,11 @@ fn choice(one: &'static Choice, title: &[Id], terms: &mut Terms) -> ChoiceWords 
     let id = one.id.replace('-', " ");
     let id = Some(id.as_str()).filter(|id| id.len() > 2 && !is_mark(id));
     let mut heads = Vec::new();
-    for way in head.split(" or ").chain(id).filter(|way| way.trim().len() > 1) {
+    for way in head
+        .split(" or ")
+        .chain(id)
+        .filter(|way| way.trim().len() > 1)
+    {
         let (mut ids, _) = terms.learn(way);
         ids.retain(|id| !terms.is_filler(*id) && !title.contains(id));
         if !ids.is_empty() && !heads.contains(&ids) {
@@ -221,7 +268,10 @@ fn choice(one: &'static Choice, title: &[Id], terms: &mut Terms) -> ChoiceWords 
     let (_, more) = terms.learn(head);
     heads.extend(more.iter().map(|id| vec![*id]));
     let marked = |wanted: fn(&str) -> bool, terms: &mut Terms| {
-        let words: Vec<&str> = said.split([' ', ',']).filter(|word| is_mark(word) && wanted(word)).collect();
+        let words: Vec<&str> = said
+            .split([' ', ','])
+            .filter(|word| is_mark(word) && wanted(word))
+            .collect();
         terms.learn(&words.join(" ")).0
     };
     let marks = marked(|_| true, terms);
@@ -229,5 +279,10 @@ fn choice(one: &'static Choice, title: &[Id], terms: &mut Terms) -> ChoiceWords 
     let (mut all, more) = terms.learn(one.label);
     all.extend(heads.iter().flatten().chain(&more));
     all.retain(|id| !terms.is_filler(*id) && !title.contains(id));
-    ChoiceWords { heads, marks, clear, all }
+    ChoiceWords {
+        heads,
+        marks,
+        clear,
+        all,
+    }
 }

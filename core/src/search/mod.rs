@@ -29,6 +29,8 @@ pub const MOST_CHARS: usize = 200;
 const MOST_ROWS: usize = 5;
 /// Questions that explain less than this part of what the best one explains are left out.
 const LEAST_PART: f32 = 0.22;
+/// How much it tells that the text is all that a question needs.
+const COMPLETE: f32 = 0.8;
 
 /// One hit: what opens with a tap.
 #[derive(Clone, PartialEq, Debug)]
@@ -80,12 +82,17 @@ struct Ranked {
 impl Index {
     /// An index over these sheets.
     pub fn new(sheets: &[&'static Sheet]) -> Self {
-        Self { known: Known::of(sheets) }
+        Self {
+            known: Known::of(sheets),
+        }
     }
 
     /// The best hits for a text, best first, in the general shop.
     pub fn find(&self, text: &str, system: System) -> Vec<Hit> {
-        let shop = Shop { system, ..Shop::default() };
+        let shop = Shop {
+            system,
+            ..Shop::default()
+        };
         self.ask(text, &shop).hits
     }
 
@@ -103,25 +110,36 @@ impl Index {
         }
         let asked = Question::of(text, &self.known, shop.system);
         let mut ranked = self.ranked(text, &asked);
-        let near = ranked.is_empty();
+        let mut rows = self.rows(text, shop);
+        let near = ranked.is_empty() && rows.is_empty();
         if near {
             ranked = self.simplest();
         }
-        let taken = ranked.first().map_or(0, |best| best.filled.taken);
-        let mut hits: Vec<Hit> = ranked.iter().map(|one| self.hit(one, &asked, shop)).collect();
-        if !near {
-            let rows = self.rows(text, shop);
-            hits.truncate(MOST_HITS.saturating_sub(rows.len()));
-            hits.extend(rows);
+        let (mut hits, used) = self.hits(&ranked, &asked, shop);
+        // half of a row's name is no word that was not understood
+        let missed = if rows.is_empty() {
+            asked.missed(used)
+        } else {
+            Vec::new()
+        };
+        rows.retain(|row| !hits.iter().any(|hit| hit.link == row.link));
+        hits.truncate(MOST_HITS.saturating_sub(rows.len()));
+        hits.extend(rows);
+        Found { hits, missed, near }
+    }
+
+    /// Best first, a complete one before its like; and the words that the first ones use.
+    fn hits(&self, ranked: &[Ranked], asked: &Question, shop: &Shop) -> (Vec<Hit>, u64) {
+        let mut scored: Vec<(f32, u64, Hit)> = Vec::with_capacity(ranked.len());
+        for one in ranked {
+            if let Some(hit) = self.hit(one, asked, shop) {
+                let complete = if hit.answer.is_some() { COMPLETE } else { 0.0 };
+                scored.push((one.score + complete, one.filled.taken, hit));
+            }
         }
-        let missed = asked.tokens.iter().enumerate().filter(|(at, token)| {
-            !token.known && !token.filler && taken & fill::bits(*at, at.saturating_add(1)) == 0
-        });
-        Found {
-            missed: missed.map(|(_, token)| token.raw.clone()).collect(),
-            hits,
-            near,
-        }
+        crate::order::sort_by(&mut scored, |a, b| b.0.total_cmp(&a.0));
+        let used = scored.iter().take(3).fold(0, |all, one| all | one.1);
+        (scored.into_iter().map(|one| one.2).collect(), used)
     }
 
     /// The sheets that explain something of it, best first.
@@ -129,12 +147,23 @@ impl Index {
         let rows = self.rows_named(&key_of(text));
         let mut ranked = Vec::new();
         for (at, doc) in self.known.docs.iter().enumerate() {
-            let filled = fill::fill(&self.known, doc, asked);
-            let row = rows.iter().find(|(sheet, _)| *sheet == at).map(|(_, row)| *row);
+            let mut filled = fill::fill(&self.known, doc, asked);
+            if !rank::explains_all(doc, asked, &filled) {
+                filled.ask_again();
+            }
+            let row = rows
+                .iter()
+                .find(|(sheet, _)| *sheet == at)
+                .map(|(_, row)| *row);
             let named = if row.is_some() { 1.0 } else { 0.0 };
             let score = rank::score(&self.known, doc, asked, &filled) + named;
             if score > 0.05 {
-                ranked.push(Ranked { score, doc: at, filled, row });
+                ranked.push(Ranked {
+                    score,
+                    doc: at,
+                    filled,
+                    row,
+                });
             }
         }
         crate::order::sort_by(&mut ranked, |a, b| b.score.total_cmp(&a.score));
@@ -147,11 +176,17 @@ impl Index {
     /// Where nothing answers: the questions that ask for least.
     fn simplest(&self) -> Vec<Ranked> {
         let mut all: Vec<usize> = (0..self.known.docs.len()).collect();
-        crate::order::sort_by_key(&mut all, |at| self.known.docs.get(*at).map_or(0, |doc| doc.fields.len()));
+        crate::order::sort_by_key(&mut all, |at| {
+            self.known.docs.get(*at).map_or(0, |doc| doc.fields.len())
+        });
         all.truncate(4);
-        let filled = || Filled { texts: Vec::new(), chosen: 0, taken: 0, score: 0.0 };
         all.into_iter()
-            .map(|doc| Ranked { score: 0.0, doc, filled: filled(), row: None })
+            .map(|doc| Ranked {
+                score: 0.0,
+                doc,
+                filled: Filled::nothing(),
+                row: None,
+            })
             .collect()
     }
 
@@ -201,17 +236,8 @@ impl Index {
         seen.into_iter().filter_map(hit).collect()
     }
 
-    fn hit(&self, one: &Ranked, asked: &Question, shop: &Shop) -> Hit {
-        let Some(doc) = self.known.docs.get(one.doc) else {
-            return Hit {
-                title: String::new(),
-                aside: String::new(),
-                sheet: "",
-                entry: Entry::default(),
-                link: String::new(),
-                answer: None,
-            };
-        };
+    fn hit(&self, one: &Ranked, asked: &Question, shop: &Shop) -> Option<Hit> {
+        let doc = self.known.docs.get(one.doc)?;
         let row = one.row.and_then(|row| doc.finds.get(row));
         let mut entry = fill::entry_of(doc, &one.filled, asked.system);
         if let Some(row) = row {
@@ -220,29 +246,46 @@ impl Index {
             }
         }
         let (outcome, link) = opened(doc.sheet, &entry, shop);
-        let answer = if entry.is_empty() {
+        // a figure of presets alone answers nothing that was asked
+        let answer = if one.filled.taken == 0 && row.is_none() {
             None
         } else {
             tell::answer(&self.known, doc, asked, &one.filled, &outcome.answer)
         };
-        let understood = tell::understood(doc, &entry, &outcome);
-        let aside = match row {
+        let understood = tell::understood(doc, &entry, &outcome, answer.is_some());
+        let aside = match row.filter(|_| answer.is_none()) {
             Some(row) => row.aside.clone(),
             None if understood.is_empty() => doc.sheet.aside.to_owned(),
             None => understood,
         };
         let title = row.map_or_else(|| doc.sheet.title.to_owned(), |row| row.title.clone());
-        Hit { title, aside, sheet: doc.sheet.id, entry, link, answer }
+        Some(Hit {
+            title,
+            aside,
+            sheet: doc.sheet.id,
+            entry,
+            link,
+            answer,
+        })
     }
 }
 
 /// An entry worked out in a shop, and its link.
 fn opened(sheet: &'static Sheet, entry: &Entry, shop: &Shop) -> (crate::sheet::Outcome, String) {
     let mut whole = entry.clone();
-    if sheet.fields.iter().any(|field| field.preset.item().is_some()) && *shop != Shop::default() {
+    if sheet
+        .fields
+        .iter()
+        .any(|field| field.preset.item().is_some())
+        && *shop != Shop::default()
+    {
         let start = shop.start(sheet);
         for field in sheet.fields {
-            if let (Some(_), None, Some(text)) = (field.preset.item(), entry.get(field.id), start.get(field.id)) {
+            if let (Some(_), None, Some(text)) = (
+                field.preset.item(),
+                entry.get(field.id),
+                start.get(field.id),
+            ) {
                 whole.set(field.id, text);
             }
         }

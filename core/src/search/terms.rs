@@ -48,13 +48,17 @@ impl Terms {
             }
             for word in group {
                 if word.contains('_') {
-                    terms.phrases.push((word.split('_').map(stem).collect(), head.clone()));
+                    terms
+                        .phrases
+                        .push((word.split('_').map(stem).collect(), head.clone()));
                 } else {
                     terms.same.push((stem(word), head.clone()));
                 }
             }
             if head.contains(' ') {
-                terms.phrases.push((head.split(' ').map(ToOwned::to_owned).collect(), head));
+                terms
+                    .phrases
+                    .push((head.split(' ').map(ToOwned::to_owned).collect(), head));
             }
         }
         terms
@@ -82,7 +86,10 @@ impl Terms {
     }
 
     fn id(&mut self, word: &str, filler: bool) -> Id {
-        match self.known.binary_search_by(|(one, _)| one.as_str().cmp(word)) {
+        match self
+            .known
+            .binary_search_by(|(one, _)| one.as_str().cmp(word))
+        {
             Ok(at) => self.known.get(at).map_or(0, |(_, id)| *id),
             Err(at) => {
                 let id = self.known.len() as Id;
@@ -102,8 +109,14 @@ impl Terms {
             .map(|word| (self.plain(word), is_filler(word)))
             .collect();
         let more = self.phrases_in(&stems);
-        let ids = told.iter().map(|(word, filler)| self.id(word, *filler)).collect();
-        let more = more.iter().map(|(_, _, head)| self.id(head, false)).collect();
+        let ids = told
+            .iter()
+            .map(|(word, filler)| self.id(word, *filler))
+            .collect();
+        let more = more
+            .iter()
+            .map(|(_, _, head)| self.id(head, false))
+            .collect();
         (ids, more)
     }
 
@@ -119,7 +132,9 @@ impl Terms {
 
     /// A word by its plain form.
     pub fn get(&self, word: &str) -> Option<Id> {
-        let at = self.known.binary_search_by(|(one, _)| one.as_str().cmp(word));
+        let at = self
+            .known
+            .binary_search_by(|(one, _)| one.as_str().cmp(word));
         at.ok().and_then(|at| self.known.get(at)).map(|(_, id)| *id)
     }
 
@@ -130,11 +145,18 @@ impl Terms {
         let letters = !is_mark(word);
         if ids.is_empty() && letters && word.len() >= if last { 2 } else { 3 } {
             let from = self.known.partition_point(|(one, _)| one.as_str() < word);
-            let starts = self.known.iter().skip(from).take_while(|(one, _)| one.starts_with(word));
+            let starts = self
+                .known
+                .iter()
+                .skip(from)
+                .take_while(|(one, _)| one.starts_with(word));
             ids.extend(starts.take(MOST_STARTS).map(|(_, id)| (*id, BY_START)));
         }
         if ids.is_empty() && letters {
-            let slips = self.known.iter().filter(|(one, _)| !is_mark(one) && one_off(&plain, one));
+            let slips = self
+                .known
+                .iter()
+                .filter(|(one, _)| !is_mark(one) && one_off(&plain, one));
             ids.extend(slips.map(|(_, id)| (*id, BY_SLIP)));
         }
         ids.retain(|(id, _)| !self.is_filler(*id));
@@ -146,7 +168,10 @@ impl Terms {
     /// Adds what only stands near.
     pub fn nearby(&self, plain: &str, ids: &mut Vec<(Id, f32)>) {
         let near = self.near.iter().filter(|(head, _)| head == plain);
-        for id in near.flat_map(|(_, near)| near).filter_map(|word| self.get(word)) {
+        for id in near
+            .flat_map(|(_, near)| near)
+            .filter_map(|word| self.get(word))
+        {
             if !ids.iter().any(|(old, _)| *old == id) {
                 ids.push((id, BY_NEARNESS));
             }

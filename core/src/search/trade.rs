@@ -18,7 +18,7 @@ ream reamer
 drill drilled
 turn turned lathe_tool
 horsepower hp bhp horse_power
-rpm revs rev_per_minute revolutions revolution
+rpm rev_per_minute revolution_per_minute
 sfm sfpm fpm
 tpi thread_per_inch
 thou thousandth mil
@@ -79,8 +79,6 @@ gib jib
 ~ bracket hole
 ~ stack tolerance limit
 ~ taper pin
-~ gauge drill size
-~ wire drill size
 ~ sheet drill size
 ~ sine angle
 ~ hardness brinell
@@ -97,7 +95,6 @@ gib jib
 ~ divide gear hole
 ~ circle hole
 ~ coordinate position
-~ rub chip
 ~ chatter speed
 ~ bolt screw
 ~ screw bolt
@@ -107,7 +104,6 @@ gib jib
 ~ loose fit
 ~ deep depth
 ~ long time length
-~ big size large
 ~ wide width
 ~ thick thickness
 ~ fast speed
@@ -120,7 +116,8 @@ gib jib
 ~ motor horsepower
 ~ convert length
 ~ equivalent length
-~ fraction length
+~ fraction 64th 128th length
+~ horsepower power motor
 ";
 
 /// The groups: the words (phrases with `_`), and whether they are one word.

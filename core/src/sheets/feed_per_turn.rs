@@ -241,12 +241,11 @@ fn on_plate(
         (false, Some(found)) => format!("not on the plate; nearest is {}", inp.show(found.nearest)),
         (false, None) => "not on the plate".to_owned(),
     };
-    a.words("on-plate", text)
-        .says(if entered {
-            "Against the spindle speeds of your mill."
-        } else {
-            "Against the spindle speeds of a typical mill; enter yours."
-        });
+    a.words("on-plate", text).says(if entered {
+        "Against the spindle speeds of your mill."
+    } else {
+        "Against the spindle speeds of a typical mill; enter yours."
+    });
     if !on {
         a.note("not-on-machine", "This speed is not on the plate", if entered {
             "The figures hold for the speed as given. Choose a speed of the plate, or correct the spindle speeds."

@@ -86,7 +86,11 @@ static FIELDS: &[Field] = &[
         &[&IN_PER_REV, &MM_PER_REV, &THOU_PER_REV],
     )
     .example("0.005 ipr")
-    .range(0.001, 10.0, "the range of feeds on lathes and drill presses")
+    .range(
+        0.001,
+        10.0,
+        "the range of feeds on lathes and drill presses",
+    )
     .when(&[when("by", &["nose"])]),
     Field::length("step", "Step over")
         .example("0.02 in")
@@ -95,7 +99,11 @@ static FIELDS: &[Field] = &[
         .measured(),
     Field::count("teeth", "Teeth")
         .example("8")
-        .range(1.0, 200.0, "the range of teeth, from a fly cutter to a fine saw")
+        .range(
+            1.0,
+            200.0,
+            "the range of teeth, from a fly cutter to a fine saw",
+        )
         .when(&[when("by", &["slab"])]),
     Field::quantity("rpm", "Spindle speed", Kind::RotationalSpeed, &[&RPM])
         .example("110")

@@ -19,6 +19,8 @@ pub(super) static SHEET: Sheet = Sheet {
         "overrun",
         "stop",
         "feed trip",
+        "feed stop",
+        "runs on",
         "repeatability",
     ],
     group: Group::Run,

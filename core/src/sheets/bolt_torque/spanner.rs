@@ -148,8 +148,10 @@ pub(super) fn wrench(inp: &Inputs, torque: Torque, a: &mut Answer) -> Result<(),
         Reach::TooSmall => format!("starts at {}: take a smaller one", show_torque(inp, low)),
         Reach::TooLarge => format!("ends at {}: take a larger one", show_torque(inp, high)),
     };
-    a.words("wrench", text)
-        .says(format!("On {}. A torque wrench is accurate from 20% of its highest reading.", whose(inp)));
+    a.words("wrench", text).says(format!(
+        "On {}. A torque wrench is accurate from 20% of its highest reading.",
+        whose(inp)
+    ));
     a.source(&WRENCH);
     Ok(())
 }

@@ -6,11 +6,7 @@ use crate::sheet::*;
 
 static OTHERS: &[Field] = &[
     Field::length("diameter", "Diameter").range_in(0.01, 40.0, "the range of cutter sizes"),
-    Field::length("axial", "Width").range_in(
-        0.0005,
-        40.0,
-        "the range of depths and widths of cut",
-    ),
+    Field::length("axial", "Width").range_in(0.0005, 40.0, "the range of depths and widths of cut"),
     Field::length("depth", "Depth")
         .range_in(0.0005, 10.0, "the range of depths in one pass")
         .optional(),

@@ -14,12 +14,12 @@ static ADDED: Source = Source::computed(
 /// Columns of the other cutters.
 pub(super) static OTHERS: &[Field] = &[
     Field::length("diameter", "Diameter").range_in(0.01, 40.0, "the range of cutter sizes"),
-    Field::count("teeth", "Teeth").range(1.0, 200.0, "the range of teeth, from a fly cutter to a fine saw"),
-    Field::length("axial", "Width").range_in(
-        0.0005,
-        40.0,
-        "the range of depths and widths of cut",
+    Field::count("teeth", "Teeth").range(
+        1.0,
+        200.0,
+        "the range of teeth, from a fly cutter to a fine saw",
     ),
+    Field::length("axial", "Width").range_in(0.0005, 40.0, "the range of depths and widths of cut"),
     Field::length("engaged", "Depth")
         .range_in(0.0005, 40.0, "the range of depths and widths of cut")
         .optional(),

@@ -125,8 +125,16 @@ static RESULTS: &[Res] = &[
     Res::stepped("slip-loosest", "Slip-fit hole, loosest", Kind::Length),
     Res::words("slip-fit", "Slip-fit hole"),
     Res::stepped("pin-size", "Pin", Kind::Length),
-    Res::of("measured-tightest", "In the measured hole, tightest", Kind::Length),
-    Res::of("measured-loosest", "In the measured hole, loosest", Kind::Length),
+    Res::of(
+        "measured-tightest",
+        "In the measured hole, tightest",
+        Kind::Length,
+    ),
+    Res::of(
+        "measured-loosest",
+        "In the measured hole, loosest",
+        Kind::Length,
+    ),
     Res::words("in-hole", "In the measured hole"),
     Res::stepped("single-shear", "Shear, one plane", Kind::Force),
     Res::stepped("double-shear", "Shear, two planes", Kind::Force),

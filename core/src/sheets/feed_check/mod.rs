@@ -101,7 +101,8 @@ static WATCH: Source = Source::read(
     "Faux and Godolphin, Manual timing in physics experiments, Am. J. Phys. 87 (2019) 110",
     "abstract",
 );
-static TEETH: Source = Source::practice("Rounding to whole teeth moves a feed of a gearbox by 2 to 5%");
+static TEETH: Source =
+    Source::practice("Rounding to whole teeth moves a feed of a gearbox by 2 to 5%");
 
 fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
@@ -165,9 +166,7 @@ fn worst(a: &mut Answer, check: &FeedCheck) {
     a.line("worst", Share::from_fraction(worst))
         .places(1, 1)
         .signed()
-        .says(
-            "After the common factor is taken out. 2 to 5% comes from whole teeth alone.",
-        );
+        .says("After the common factor is taken out. 2 to 5% comes from whole teeth alone.");
 }
 
 fn cautions(a: &mut Answer, inp: &Inputs, check: &FeedCheck) {

@@ -177,7 +177,6 @@ pub fn causes(a: &mut Answer, check: &FeedCheck) {
         Value::of(Share::from_fraction(0.0)).places(1, 1).signed(),
     ];
     table.row(pulley);
-    table.note(
-        "Within 3%, nearest first; a pulley gives any factor. A place to look, not a proof.",
-    );
+    table
+        .note("Within 3%, nearest first; a pulley gives any factor. A place to look, not a proof.");
 }

@@ -33,7 +33,11 @@ const ROUGH: &[When] = &[when("smoothing", &["din-7190"])];
 const fn modulus(id: &'static str, label: &'static str, when: &'static [When]) -> Field {
     Field::quantity(id, label, Kind::Stress, const { &[&KSI, &GPA, &MPA] })
         .example("29000 ksi")
-        .range(1000.0, 1_000_000.0, "the range of moduli, from plastics to carbide")
+        .range(
+            1000.0,
+            1_000_000.0,
+            "the range of moduli, from plastics to carbide",
+        )
         .when(when)
 }
 const fn poisson(id: &'static str, label: &'static str, when: &'static [When]) -> Field {
@@ -46,7 +50,11 @@ const fn grows(id: &'static str, label: &'static str, when: &'static [When]) -> 
     Field::quantity(id, label, Kind::Expansion, const { &[&PER_F, &PER_K] })
         .example("17.3 um/m-K")
         .hint("For heating and cooling. Left empty: the list's figure, where it has one.")
-        .range(0.1, 200.0, "the range of expansion, from low-expansion alloys to plastics")
+        .range(
+            0.1,
+            200.0,
+            "the range of expansion, from low-expansion alloys to plastics",
+        )
         .when(when)
         .optional()
 }
@@ -61,7 +69,11 @@ const fn rz(id: &'static str, label: &'static str) -> Field {
     Field::quantity(id, label, Kind::Length, const { &[&MICROINCH, &MICRON] })
         .example("6.3 um")
         .hint("Rz, the mean height of the profile, not Ra.")
-        .range_mm(0.0, 0.2, "the range of roughness, from lapped to rough turned")
+        .range_mm(
+            0.0,
+            0.2,
+            "the range of roughness, from lapped to rough turned",
+        )
         .when(ROUGH)
 }
 
@@ -139,7 +151,11 @@ pub(super) static FIELDS: &[Field] = &[
     ),
     Field::number("coefficient", "Coefficient of friction")
         .example("0.12")
-        .range(0.01, 1.0, "the range of friction, from greased to rough and dry")
+        .range(
+            0.01,
+            1.0,
+            "the range of friction, from greased to rough and dry",
+        )
         .when(&[when("friction", &["own"])]),
     Field::choice(
         "smoothing",

@@ -126,7 +126,11 @@ pub(super) static FIELDS: &[Field] = &[
         .example("1/16 in")
         .hint("Before it is driven home.")
         .preset("1/16 in")
-        .range_in(0.0, 0.25, "a pin that sticks out more than 1/4 in can't be driven home"),
+        .range_in(
+            0.0,
+            0.25,
+            "a pin that sticks out more than 1/4 in can't be driven home",
+        ),
     Field::quantity(
         "stress",
         "Shear stress allowed",
@@ -147,7 +151,11 @@ pub(super) static FIELDS: &[Field] = &[
     .seldom()
     .example("500 in-lb")
     .hint("Through hub and shaft: what does it put on the pin? The shaft's diameter is needed.")
-    .range(0.001, 1_000_000.0, "the range of torques on shafts of this size")
+    .range(
+        0.001,
+        1_000_000.0,
+        "the range of torques on shafts of this size",
+    )
     .when(IN_A_HUB)
     .optional(),
     Field::choice("plan", "Drilling", PLANS)

@@ -95,7 +95,11 @@ static RESULTS: &[Res] = &[
     Res::of("face", "Hole at the large face", Kind::Length),
     Res::of("sinks", "Large end below the face", Kind::Length),
     Res::of("clean-at", "Large-face size that cleans up", Kind::Length),
-    Res::of("least-travel", "Shortest travel of the reamer", Kind::Length),
+    Res::of(
+        "least-travel",
+        "Shortest travel of the reamer",
+        Kind::Length,
+    ),
     Res::of("measured-taper", "Taper measured", Kind::Taper),
     Res::of(
         "telling",

@@ -74,7 +74,9 @@ fn pick(
             surface: surface_speed(slowest, thread.major),
             ..chosen
         },
-        says: format!("The slowest speed ({machine}): without a tapping head nothing else leaves time to stop and reverse."),
+        says: format!(
+            "The slowest speed ({machine}): without a tapping head nothing else leaves time to stop and reverse."
+        ),
         rule: &SLOWEST_FIRST,
     })
 }

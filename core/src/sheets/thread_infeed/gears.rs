@@ -96,7 +96,9 @@ pub(super) fn gears(
             .chosen(index == 0)
             .opens("change-gears", entry.clone());
     }
-    table.note("A row opens the \u{201c}Choose change gears\u{201d} sheet with all of this filled in.");
+    table.note(
+        "A row opens the \u{201c}Choose change gears\u{201d} sheet with all of this filled in.",
+    );
     if !best.is_exact() {
         a.note("none-exact", "None of the trains is exact", "The nearest is good enough where the error over the length in the nut is small against the nut's own play.");
     }

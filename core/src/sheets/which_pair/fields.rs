@@ -89,9 +89,11 @@ static STAGES: &[Field] = &[
         .optional(),
 ];
 static MARKS: &[Field] = &[
-    Field::count("setting", "Setting")
-        .example("1")
-        .range(1.0, 36.0, "gearboxes of up to 36 settings are searched"),
+    Field::count("setting", "Setting").example("1").range(
+        1.0,
+        36.0,
+        "gearboxes of up to 36 settings are searched",
+    ),
     Field::choice(
         "mark",
         "Runs",
