@@ -1,6 +1,6 @@
 //! What a machinist types or says into one look-up box, American and British, with plurals and slips: does the question that
 //! answers it come first, filled in, with its figure? Every line of `tests/cases/asks.jsonl` is a case.
-#![allow(clippy::panic)] // a failed check
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)] // a failed check
 
 use benchslate_core::quantity::System;
 use benchslate_core::search::{Hit, Index};
