@@ -427,7 +427,7 @@ fn a_tap_begins_at_the_slowest_speed() {
     assert!(near(rpm(&own), 610.0, 1e-9)); // 40 sfm on 1/4 in is 611 rpm
     let text = &slow.answer.caution("power-tap").unwrap().text;
     assert!(
-        text.contains("blind hole") && text.contains("0.21 in each second"),
+        text.contains("blind hole") && text.contains("0.21 in per second"),
         "{text}"
     ); // 250/60/20
 }
