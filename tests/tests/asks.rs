@@ -58,7 +58,7 @@ fn is_filled(hit: &Hit, ids: &str, wanted: &str) -> bool {
 
 /// The reading up to where it tells the other system or the notation.
 fn sizes(read: &Result<String, benchslate_core::sheet::Fault>) -> String {
-    let read = read.as_ref().map(String::as_str).unwrap_or("?");
+    let read = read.as_ref().map_or("?", String::as_str);
     let mut parts: Vec<&str> = read.split(" \u{b7} ").collect();
     parts.sort_unstable();
     parts.join(" ")
