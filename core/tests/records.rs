@@ -424,7 +424,7 @@ fn several_machines_go_into_a_link_and_come_back() {
         "{found:?}"
     );
     // what is no machine of ours is named, not lost
-    let (_, notes) = link::open_shop("#/v1/my-shop?mill99.motor=2%20hp&mill1.motor=3%20hp&shaper.motor=1%20hp&mill2.hoist=1&rev=2").unwrap();
+    let (_, notes) = link::open_shop("#/v1/my-shop?mill99.motor=2%20hp&mill1.motor=3%20hp&shaper.motor=1%20hp&mill2.hoist=1&rev=3").unwrap();
     assert_eq!(notes.len(), 4);
 }
 

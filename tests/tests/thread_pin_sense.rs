@@ -739,7 +739,13 @@ fn the_look_up_of_a_dowel_has_the_hole_of_its_sheet() {
         .into_iter()
         .find(|hit| hit.sheet == "dowel")
         .unwrap();
-    assert_eq!(hit.aside, "press hole 0.2495 to 0.2500 in");
+    let figure = hit.answer.unwrap();
+    let sheet = evaluate(sheets::by_id("dowel").unwrap(), &hit.entry);
+    let first = sheet.answer.lines.first().unwrap();
+    assert!(
+        figure.starts_with(&first.value.text_with_unit(System::Inch)),
+        "{figure}"
+    );
 }
 
 // ISO 286: H7/g6 clearance, H7/k6 transition, H7/s6 interference at 3/4 in; LC2 clearance, LT3 transition, FN2 interference.
