@@ -1,7 +1,8 @@
-//! Is the least of a result found where it lies inside the ± of two entries at once, off every even place?
+//! Is the least of a result found where it lies inside the ± of two entries at once, off every even place? Which of many
+//! finds of a search are listed?
 #![allow(clippy::unwrap_used, clippy::panic)] // a failed check
 
-use benchslate_core::powers::spread;
+use benchslate_core::powers::{spread, turn};
 use benchslate_core::quantity::{Kind, Number};
 use benchslate_core::sheet::*;
 
@@ -44,4 +45,38 @@ fn the_bottom_of_a_valley_is_found() {
     let found = spread(&out.inputs, &out.answer).unwrap();
     let low = found.lines.first().unwrap().low;
     assert!((0.0..1e-4).contains(&low), "{low}");
+}
+
+/// A wave with a root every 9.42 on each side of 0.
+static WAVE: Sheet = Sheet {
+    fields: &[Field::number("x", "X").range(-100.0, 100.0, "made up")],
+    figure: |inp| {
+        let x: Number = inp.get("x")?;
+        let mut a = inp.answer();
+        a.line("y", Number::of(libm::sin(x.get() / 3.0)));
+        a.source(&SOURCE);
+        Ok(a)
+    },
+    id: "made-up",
+    revision: 1,
+    title: "Made up",
+    question: "What comes out?",
+    aside: "",
+    words: &[],
+    group: Group::Identify,
+    results: &[Res::of("y", "Y", Kind::Number)],
+    examples: &[],
+    takes: &[],
+    finds: None,
+};
+
+#[test]
+fn of_many_roots_those_nearest_the_entry_are_listed() {
+    let out = evaluate(&WAVE, &Entry::of(&[("x", "50")]));
+    let found = turn(&out.inputs, "x", "y", 0.0).unwrap();
+    assert!(found.roots.len() > 4, "{found:?}");
+    // eight roots reach 38 to each side
+    for root in &found.roots {
+        assert!((root.x - 50.0).abs() < 42.0, "{root:?}");
+    }
 }
