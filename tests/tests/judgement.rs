@@ -11,7 +11,6 @@ use std::path::Path;
 #[test]
 fn a_careful_machinist_would_act_on_every_answer() {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("cases/judgement");
-    let open = include_str!("../cases/judgement-open.txt");
     let only = std::env::var("BENCHSLATE_CASES").unwrap_or_default();
     let mut files: Vec<_> = fs::read_dir(&folder)
         .unwrap()
@@ -40,7 +39,7 @@ fn a_careful_machinist_would_act_on_every_answer() {
             tried += 1;
             match objections(&case) {
                 Err(error) => panic!("{name}: {id}: {error}"),
-                Ok(found) if found.is_empty() || open.lines().any(|open| open == id) => {}
+                Ok(found) if found.is_empty() => {}
                 Ok(found) => failed.push(format!("{id} ({sheet}): {}", found.join("; "))),
             }
         }

@@ -10,9 +10,9 @@ use std::process::Command;
 /// Fewer wasm tests than this means that they are no longer collected.
 const WASM_FLOOR: u32 = 5;
 /// The same for the tests in the browser.
-const BROWSER_FLOOR: u32 = 50;
+const BROWSER_FLOOR: u32 = 65;
 /// The same for the native tests.
-const NATIVE_FLOOR: u32 = 450;
+const NATIVE_FLOOR: u32 = 780;
 
 /// In this order.
 pub const ALL: &[Stage] = &[
