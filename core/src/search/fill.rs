@@ -405,7 +405,7 @@ fn reads(field: &'static Field, piece: &Piece, system: System) -> Option<String>
     let mut texts = vec![piece.text.clone()];
     if bare {
         let whole = piece.text.bytes().all(|b| b.is_ascii_digit());
-        let large = whole && piece.text.parse::<f64>().is_ok_and(|number| number >= 4.0);
+        let large = whole && piece.text.parse::<u32>().is_ok_and(|number| number >= 4);
         if large && system == System::Inch {
             texts.insert(0, format!("{} {}", piece.text, units::MM.id));
         } else if piece.text.contains('/') && system == System::Metric {

@@ -51,14 +51,14 @@ pub(super) fn pieces(text: &str) -> Vec<String> {
 
 /// The words of one piece: a mark stays whole, the rest is parted at what is no letter.
 pub(super) fn words(piece: &str) -> Vec<String> {
-    let folded = piece.to_lowercase();
+    let folded = piece.to_ascii_lowercase();
     if is_mark(&folded) {
         let short = folded.strip_prefix("0.").map(|rest| format!(".{rest}"));
         return vec![short.unwrap_or(folded)];
     }
     folded
         .replace('\'', "")
-        .split(|c: char| !c.is_alphanumeric())
+        .split(|c: char| c.is_ascii() && !c.is_ascii_alphanumeric())
         .filter(|word| !word.is_empty())
         .map(ToOwned::to_owned)
         .collect()

@@ -172,7 +172,7 @@ impl Question {
         };
         let beside = |at: Option<usize>| {
             at.and_then(|at| self.tokens.get(at)).is_some_and(|near| {
-                ["drill", "letter"].contains(&stem(&near.raw.to_lowercase()).as_str())
+                ["drill", "letter"].contains(&stem(&near.raw.to_ascii_lowercase()).as_str())
             })
         };
         let named = beside(at.checked_sub(1)) || (beside(at.checked_add(1)) && *letter != b'a');
@@ -241,7 +241,7 @@ fn wanted_unit(tokens: &[Token]) -> Option<(usize, &'static Unit)> {
     let (at, token) =
         all.find(|(_, token)| token.unit.is_some() && !token.filler && !token.mark)?;
     let before = at.checked_sub(1).and_then(|at| tokens.get(at))?;
-    let asked = ["in", "to", "as", "into"].contains(&before.raw.to_lowercase().as_str());
+    let asked = ["in", "to", "as", "into"].contains(&before.raw.to_ascii_lowercase().as_str());
     let last = at.saturating_add(1) == tokens.len() && !before.mark;
     token.unit.filter(|_| asked || last).map(|unit| (at, unit))
 }
@@ -314,7 +314,7 @@ fn tokens(text: &str, known: &Known) -> Vec<Token> {
 }
 
 fn token(raw: String, ids: Vec<(Id, f32)>, known: bool, unit: Option<&'static Unit>) -> Token {
-    let folded = raw.to_lowercase();
+    let folded = raw.to_ascii_lowercase();
     let filler = is_filler(&folded);
     Token {
         mark: is_mark(&raw),
@@ -331,7 +331,7 @@ fn token(raw: String, ids: Vec<(Id, f32)>, known: bool, unit: Option<&'static Un
 fn join_words(tokens: &mut [Token], known: &Known) {
     let stems: Vec<String> = tokens
         .iter()
-        .map(|token| stem(&token.raw.to_lowercase()))
+        .map(|token| stem(&token.raw.to_ascii_lowercase()))
         .collect();
     let mut joined = known.terms.phrases_in(&stems);
     for (at, pair) in tokens.windows(2).enumerate() {
@@ -340,7 +340,7 @@ fn join_words(tokens: &mut [Token], known: &Known) {
             && !b.mark
             && !(a.filler && b.filler)
         {
-            let whole = format!("{}{}", a.raw, b.raw).to_lowercase();
+            let whole = format!("{}{}", a.raw, b.raw).to_ascii_lowercase();
             joined.push((at, 2, known.terms.plain(&whole)));
         }
     }
