@@ -578,9 +578,9 @@ fn printed_results_read_back() {
             .unwrap_or_else(|fault| panic!("{place}: {text:?} as {kind:?}: {fault:?}"));
         let off = (unit.from_base(got.nominal) - unit.from_base(base)).abs();
         let last = libm::pow(10.0, -f64::from(value.decimals(system)));
-        // derived loads and torques are printed to three figures
+        // derived loads and stresses are printed to three figures
         let size = unit.from_base(base).abs();
-        let room = if size > 999.0 || matches!(kind, Kind::Force | Kind::Stress) {
+        let room = if matches!(kind, Kind::Force | Kind::Stress) {
             (0.5 * last).max(0.005 * size)
         } else {
             0.5 * last
