@@ -20,7 +20,6 @@ mod tables;
 mod turn_feed;
 mod working;
 
-pub(super) use cautions as care;
 use fields::*;
 pub(super) use fields::{RPM_COLUMN, WORK};
 pub(super) use step::{Chosen, choose_step, no_speed, tell_speeds, work_of};

@@ -86,7 +86,7 @@ pub(super) fn cautions(a: &mut Answer, inp: &Inputs, care: &Care) {
             "It work-hardens where a tap rubs. Keep it cutting, sulfurized oil, less thread than in mild steel, and start with a plug tap: the thin chips of a taper tap rub.",
         );
     }
-    crate::sheets::speed_feed::care::metal(a, care.material);
+    crate::sheets::speed_feed::cautions::metal(a, care.material);
 }
 
 /// What belongs to the hand, or to the spindle that turns the tap.
