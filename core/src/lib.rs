@@ -10,6 +10,7 @@ pub mod fit;
 pub mod link;
 pub mod machine;
 pub(crate) mod notation;
+pub mod onward;
 pub mod order;
 pub mod pin;
 pub mod powers;

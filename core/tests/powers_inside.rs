@@ -28,13 +28,12 @@ static VALLEY: Sheet = Sheet {
     examples: &[],
     takes: &[],
     finds: None,
-    figure: |inp| {
+    figure: |inp, a| {
         let (x, k): (Number, Number) = (inp.get("x")?, inp.get("k")?);
         let (across, along) = (x.get() + k.get() - 1.37, x.get() - k.get() + 0.81);
-        let mut a = inp.answer();
         a.line("y", Number::of(across * across + along * along));
         a.source(&SOURCE);
-        Ok(a)
+        Ok(())
     },
 };
 
@@ -50,12 +49,11 @@ fn the_bottom_of_a_valley_is_found() {
 /// A wave with a root every 9.42 on each side of 0.
 static WAVE: Sheet = Sheet {
     fields: &[Field::number("x", "X").range(-100.0, 100.0, "made up")],
-    figure: |inp| {
+    figure: |inp, a| {
         let x: Number = inp.get("x")?;
-        let mut a = inp.answer();
         a.line("y", Number::of(libm::sin(x.get() / 3.0)));
         a.source(&SOURCE);
-        Ok(a)
+        Ok(())
     },
     id: "made-up",
     revision: 1,

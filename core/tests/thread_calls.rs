@@ -1,7 +1,8 @@
 //! Which ways to write a thread, a screw and a drill are read, asked or refused with what stands near?
 #![allow(clippy::panic, clippy::unwrap_used)] // a failed check
 
-use benchslate_core::calls::{CallFault, drill, thread};
+use benchslate_core::call::CallFault;
+use benchslate_core::calls::{drill, thread};
 
 #[test]
 fn spellings_of_the_shop_and_of_old_drawings() {

@@ -1,6 +1,6 @@
 //! What comes out? Results, ranked tables, the working, cautions, sources and a drawing; printed late, by others.
 
-use super::{Drawing, Line, Res, Sheet, Source, Table, Text, Value, Withheld};
+use super::{Drawing, Fault, Line, Res, Sheet, Source, Stop, Table, Text, Value, Withheld};
 use crate::quantity::Quantity;
 use std::borrow::Cow;
 
@@ -22,6 +22,10 @@ pub struct Work {
 }
 
 impl Work {
+    /// The lines of a step, counted from 0.
+    pub fn lines(&self, at: usize) -> &[String] {
+        self.steps.get(at).map_or(&[], |step| &step.lines)
+    }
     /// Adds a step.
     pub fn step(&mut self, title: impl Into<Text>, lines: &[String], source: &'static Source) {
         self.steps.push(Step {
@@ -64,6 +68,10 @@ pub enum State {
 pub struct Answer {
     results: &'static [Res],
     quiet: bool,
+    /// Fields that a part of it lacks.
+    pub(super) lacking: Vec<&'static str>,
+    /// The first fault that a part of it found.
+    pub(super) fault: Option<Box<Fault>>,
     /// How far it goes.
     pub state: State,
     /// Results, the main one first.
@@ -108,6 +116,33 @@ impl Answer {
             ..Self::default()
         }
     }
+    /// Adds a part that has entries of its own: what it lacks leaves out the rest of this part alone, a fault in it the
+    /// whole part, and the other parts stand.
+    ///
+    /// # Errors
+    /// [`Stop::Withheld`] where a limit is passed: then no part stands.
+    pub fn part(&mut self, tell: impl FnOnce(&mut Self) -> Result<(), Stop>) -> Result<(), Stop> {
+        let (lines, tables, steps) = (self.lines.len(), self.tables.len(), self.steps.len());
+        let cautions = self.cautions.len();
+        match tell(self) {
+            Ok(()) => {}
+            Err(Stop::Missing(id)) => self.lacks(id),
+            Err(Stop::Fault(fault)) => {
+                self.lines.truncate(lines);
+                self.tables.truncate(tables);
+                self.steps.truncate(steps);
+                self.cautions.truncate(cautions);
+                self.fault.get_or_insert(fault);
+            }
+            Err(stop @ Stop::Withheld(_)) => return Err(stop),
+        }
+        Ok(())
+    }
+    pub(super) fn lacks(&mut self, id: &'static str) {
+        if !self.lacking.contains(&id) {
+            self.lacking.push(id);
+        }
+    }
     /// Adds a declared result.
     pub fn line<Q: Quantity>(&mut self, id: &'static str, q: Q) -> &mut Line {
         self.push(id, Value::of(q))
@@ -119,11 +154,15 @@ impl Answer {
     fn push(&mut self, id: &'static str, value: Value) -> &mut Line {
         let res = self.results.iter().find(|res| res.id == id);
         debug_assert!(res.is_some(), "undeclared result {id}");
+        let value = match res {
+            Some(res) => res.printed(value),
+            None => value,
+        };
         self.lines.push_mut(Line {
             id,
             label: Cow::Borrowed(res.map_or(id, |res| res.label)),
             value,
-            says: Text::default(),
+            says: Cow::Borrowed(res.map_or("", |res| res.says)),
             band: None,
             band_says: Text::default(),
             exact: false,

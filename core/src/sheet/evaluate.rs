@@ -88,28 +88,76 @@ fn worked_out(sheet: &'static Sheet, entry: &Entry, quiet: bool) -> Outcome {
         inputs.values.push(value);
         fields.push(outcome);
     }
-    let mut fault = None;
-    let answer = if faulty {
-        Answer::stopped(State::Faulty)
-    } else if needed.is_empty() {
-        match figure(&inputs) {
-            Ok(answer) => answer,
-            Err(Stop::Missing(id)) => Answer::stopped(State::Incomplete(vec![id])),
-            Err(Stop::Withheld(withheld)) => Answer::stopped(State::Withheld(*withheld)),
-            Err(Stop::Fault(found)) => {
-                fault = place_fault(*found, &mut fields);
-                Answer::stopped(State::Faulty)
-            }
-        }
-    } else {
-        Answer::stopped(State::Incomplete(needed))
-    };
+    let (answer, fault) = as_far_as_it_goes(&inputs, &mut fields, needed, faulty);
     Outcome {
         fields,
         answer,
         fault,
         inputs,
     }
+}
+
+/// The answer as far as the readings go. What a field lacks, or is at fault for, leaves out only what depends on it; a
+/// fault that the function finds in the entry as a whole, and a limit that is passed, leave nothing.
+fn as_far_as_it_goes(
+    inputs: &Inputs,
+    fields: &mut [FieldOutcome],
+    mut needed: Vec<&'static str>,
+    faulty: bool,
+) -> (Answer, Option<Fault>) {
+    if inputs.lacks_a_list_or_choice(fields) {
+        let state = if faulty {
+            State::Faulty
+        } else {
+            State::Incomplete(needed)
+        };
+        return (Answer::stopped(state), None);
+    }
+    let mut answer = Answer::new(inputs.sheet, inputs.quiet);
+    let mut fault = None;
+    let whole = needed.is_empty() && !faulty;
+    match run(inputs, &mut answer) {
+        // what an empty field is said to be at fault for comes from its being empty
+        Err(Stop::Withheld(withheld)) if whole || is_filled(fields, withheld.field) => {
+            return (Answer::stopped(State::Withheld(*withheld)), None);
+        }
+        Err(Stop::Fault(found)) if whole || is_filled(fields, found.field) => {
+            let fault = place_fault(*found, fields);
+            return (Answer::stopped(State::Faulty), fault);
+        }
+        Err(Stop::Withheld(_) | Stop::Fault(_)) => {
+            answer = Answer::new(inputs.sheet, inputs.quiet);
+        }
+        Err(Stop::Missing(id)) => answer.lacks(id),
+        Ok(()) => {}
+    }
+    for field in inputs.sheet.fields {
+        let found = fields.iter().find(|found| found.id == field.id);
+        if field.is_optional && found.is_some_and(|found| found.fault.is_some()) {
+            keep_what_does_not_hang_on(field, inputs, &mut answer);
+        }
+    }
+    let mut faulty = faulty;
+    if let Some(found) = answer.fault.take() {
+        faulty = true;
+        fault = place_fault(*found, fields);
+    }
+    for id in std::mem::take(&mut answer.lacking) {
+        let at_fault = fields
+            .iter()
+            .any(|field| field.id == id && field.fault.is_some());
+        if !at_fault && !needed.contains(&id) {
+            needed.push(id);
+        }
+    }
+    answer.state = if faulty {
+        State::Faulty
+    } else if needed.is_empty() {
+        State::Complete
+    } else {
+        State::Incomplete(needed)
+    };
+    (answer, fault)
 }
 
 /// Something else than the preset says was typed, or written in by a shop.
@@ -147,12 +195,70 @@ pub fn applying(sheet: &'static Sheet, entry: &Entry) -> Vec<bool> {
     found
 }
 
-/// Calls the sheet's function and refuses an answer that holds a number that is none.
+/// Takes out of an answer what would differ if a field that may stay empty, and is at fault, held something: the function
+/// takes it for empty, and whoever typed into it did not mean that.
+fn keep_what_does_not_hang_on(field: &'static Field, inputs: &Inputs, answer: &mut Answer) {
+    let mut filled = inputs.clone().quietly();
+    let example = read_field(field, field.example, inputs.system).ok();
+    let at = inputs
+        .sheet
+        .fields
+        .iter()
+        .position(|other| other.id == field.id);
+    let slot = at.and_then(|at| filled.values.get_mut(at));
+    let mut other = Answer::new(inputs.sheet, true);
+    if let (Some(slot), Some(read)) = (slot, example) {
+        *slot = Some(read.input);
+        let _ = run(&filled, &mut other);
+    }
+    answer.lines.retain(|line| {
+        let same = other.get(line.id);
+        same.is_some_and(|same| same.value == line.value && same.band == line.band)
+    });
+    answer.tables.clear();
+    answer.steps.clear();
+    answer.drawing = None;
+}
+
+impl Inputs {
+    /// A choice that can't be read, or a list that is needed and not there: the function would take either for another one.
+    fn lacks_a_list_or_choice(&self, fields: &[FieldOutcome]) -> bool {
+        let fields = self.sheet.fields.iter().zip(fields).zip(&self.values);
+        fields.into_iter().any(|((field, found), value)| {
+            found.applies
+                && value.is_none()
+                && match field.kind {
+                    FieldKind::Choice(_) => true,
+                    FieldKind::Rows { .. } => !field.is_optional || found.fault.is_some(),
+                    FieldKind::Quantity { .. } | FieldKind::Call(_) => false,
+                }
+        })
+    }
+}
+
+fn is_filled(fields: &[FieldOutcome], id: &str) -> bool {
+    let mut fields = fields.iter();
+    fields.any(|field| field.id == id && !field.text.is_empty() && field.fault.is_none())
+}
+
+/// Calls the sheet's function for an answer that is whole, or why it is not; an answer that holds a number that is none
+/// is refused.
 ///
 /// # Errors
-/// What the function stops with.
+/// What the function, or a part of it, stops with.
 pub fn figure(inputs: &Inputs) -> Result<Answer, Stop> {
-    let answer = (inputs.sheet.figure)(inputs)?;
+    let mut answer = Answer::new(inputs.sheet, inputs.quiet);
+    run(inputs, &mut answer)?;
+    match (answer.fault.take(), answer.lacking.first()) {
+        (Some(fault), _) => Err(Stop::Fault(fault)),
+        (None, Some(id)) => Err(Stop::Missing(id)),
+        (None, None) => Ok(answer),
+    }
+}
+
+/// Calls the function; what it put in stands in the answer, whatever it stops with.
+fn run(inputs: &Inputs, answer: &mut Answer) -> Result<(), Stop> {
+    let ran = (inputs.sheet.figure)(inputs, answer);
     let finite = |base: Option<f64>| base.is_none_or(f64::is_finite);
     let lines = answer.lines.iter().all(|line| finite(line.value.base()));
     let cells = answer
@@ -161,7 +267,7 @@ pub fn figure(inputs: &Inputs) -> Result<Answer, Stop> {
         .flat_map(|table| &table.rows)
         .flat_map(|row| &row.cells);
     if lines && cells.into_iter().all(|cell| finite(cell.base())) {
-        return Ok(answer);
+        return ran;
     }
     Err(Stop::fault(
         "",

@@ -1,5 +1,6 @@
 //! What may be entered? Fields as const data: kind, units, range, example, when it applies, where its default comes from.
 
+use super::Thing;
 use crate::call::Call;
 use crate::quantity::{Kind, MM_PER_INCH, System, Unit, units_of};
 
@@ -173,6 +174,8 @@ pub struct Field {
     pub is_optional: bool,
     /// Seldom asked for: shown folded until it is used.
     pub is_seldom: bool,
+    /// What it takes, so that an answer can be carried on into it.
+    pub thing: Option<Thing>,
 }
 
 const fn blank(id: &'static str, label: &'static str, kind: FieldKind) -> Field {
@@ -189,6 +192,7 @@ const fn blank(id: &'static str, label: &'static str, kind: FieldKind) -> Field 
         is_monotonic: false,
         is_optional: false,
         is_seldom: false,
+        thing: None,
     }
 }
 
@@ -325,6 +329,11 @@ impl Field {
     /// May stay empty.
     pub const fn optional(mut self) -> Self {
         self.is_optional = true;
+        self
+    }
+    /// What it takes, for the questions that go on to it.
+    pub const fn is(mut self, thing: Thing) -> Self {
+        self.thing = Some(thing);
         self
     }
     /// True for a quantity of this kind.

@@ -35,16 +35,15 @@
 //!     figure,
 //! };
 //!
-//! fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+//! fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
 //!     let length: Length = inp.get("length")?;
 //!     let twice = length * 2.0;
-//!     let mut a = inp.answer();
-//!     a.line("twice", twice).says("Both of the same length.");
+//!     a.line("twice", twice);
 //!     a.work(|w| {
 //!         w.step("Two of them", &["t = 2 × L".into(), format!("t = 2 × {} = {}", inp.num(length), inp.show(twice))], &RULE);
 //!     });
 //!     a.source(&RULE);
-//!     Ok(a)
+//!     Ok(())
 //! }
 //!
 //! let outcome = evaluate(&DOUBLE, &Entry::of(&[("length", "7/16")]));
@@ -59,7 +58,9 @@ mod field;
 mod inputs;
 mod line;
 mod misread;
+mod of;
 mod pinned;
+mod put;
 mod range;
 mod read;
 mod rows;
@@ -68,7 +69,9 @@ mod sheet;
 mod show;
 mod split;
 mod table;
+mod thing;
 mod value;
+mod wanting;
 mod words;
 
 pub use crate::call::{Call, Said};
@@ -81,9 +84,13 @@ pub use fault::*;
 pub use field::*;
 pub use inputs::*;
 pub use line::*;
+pub use of::*;
 pub(crate) use pinned::pin;
 pub use pinned::pinned;
+pub use put::*;
 pub use sheet::*;
 pub use table::*;
+pub use thing::*;
 pub use value::*;
+pub use wanting::*;
 pub use words::lowered;

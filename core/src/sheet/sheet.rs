@@ -1,6 +1,6 @@
 //! Who is a sheet? Its name, question, fields, results and function.
 
-use super::{Answer, Field, Inputs, Stop};
+use super::{Answer, Field, Inputs, Stop, Thing, Value};
 use crate::quantity::Kind;
 
 /// What one is doing: the groups of the home page, in its order.
@@ -42,42 +42,76 @@ pub struct Res {
     pub stepped: bool,
     /// Starts again or turns back somewhere (a dial reading, a way to a pole), so that no range holds over such a place.
     pub wraps: bool,
+    /// The convention that it follows, in one line; the function may say another that names this entry's figures.
+    pub says: &'static str,
+    /// Decimals in the inch and the metric unit, where they are not the kind's usual ones.
+    pub places: Option<(u8, u8)>,
+    /// Always printed with its sign.
+    pub is_signed: bool,
+    /// What it is, so that other questions can go on with it.
+    pub thing: Option<Thing>,
 }
 
 impl Res {
-    /// A result that moves smoothly.
-    pub const fn of(id: &'static str, label: &'static str, kind: Kind) -> Self {
+    const fn new(id: &'static str, label: &'static str, kind: Option<Kind>, stepped: bool) -> Self {
         Self {
             id,
             label,
-            kind: Some(kind),
-            stepped: false,
+            kind,
+            stepped,
             wraps: false,
+            says: "",
+            places: None,
+            is_signed: false,
+            thing: None,
         }
+    }
+    /// A result that moves smoothly.
+    pub const fn of(id: &'static str, label: &'static str, kind: Kind) -> Self {
+        Self::new(id, label, Some(kind), false)
     }
     /// A result that moves in steps.
     pub const fn stepped(id: &'static str, label: &'static str, kind: Kind) -> Self {
-        Self {
-            id,
-            label,
-            kind: Some(kind),
-            stepped: true,
-            wraps: false,
-        }
+        Self::new(id, label, Some(kind), true)
+    }
+    /// A result in words.
+    pub const fn words(id: &'static str, label: &'static str) -> Self {
+        Self::new(id, label, None, true)
     }
     /// It starts again or turns back somewhere, as a dial reading does: over such a place no range is shown.
     pub const fn wraps(mut self) -> Self {
         self.wraps = true;
         self
     }
-    /// A result in words.
-    pub const fn words(id: &'static str, label: &'static str) -> Self {
-        Self {
-            id,
-            label,
-            kind: None,
-            stepped: true,
-            wraps: false,
+    /// The convention that it follows: "Half angle, from the axis."
+    pub const fn says(mut self, text: &'static str) -> Self {
+        self.says = text;
+        self
+    }
+    /// Decimals in the inch and the metric unit.
+    pub const fn places(mut self, inch: u8, metric: u8) -> Self {
+        self.places = Some((inch, metric));
+        self
+    }
+    /// Always with its sign: it counts from something.
+    pub const fn signed(mut self) -> Self {
+        self.is_signed = true;
+        self
+    }
+    /// What it is, for the questions that go on from it.
+    pub const fn is(mut self, thing: Thing) -> Self {
+        self.thing = Some(thing);
+        self
+    }
+    /// A value as this result prints it.
+    pub(super) fn printed(&self, mut value: Value) -> Value {
+        if let Some((inch, metric)) = self.places {
+            value = value.places(inch, metric);
+        }
+        if self.is_signed {
+            value.signed()
+        } else {
+            value
         }
     }
 }
@@ -121,8 +155,8 @@ pub struct Sheet {
     pub takes: &'static [&'static str],
     /// Table rows for the search box.
     pub finds: Option<fn() -> Vec<Find>>,
-    /// The function.
-    pub figure: fn(&Inputs) -> Result<Answer, Stop>,
+    /// The function. It fills the answer as far as the entry goes: what was put in before it lacks something stands.
+    pub figure: fn(&Inputs, &mut Answer) -> Result<(), Stop>,
 }
 
 impl Sheet {

@@ -24,7 +24,7 @@ pub static SHOP: Sheet = Sheet {
     examples: &[],
     takes: &[],
     finds: None,
-    figure: |inp| Ok(inp.answer()),
+    figure: |_, _| Ok(()),
 };
 
 /// A general bench mill's spindle steps: eight steps of about 1.57, invented for the general shop.

@@ -130,7 +130,7 @@ static RESULTS: &[Res] = &[
     Res::of("per-inch", "Marks per inch", Kind::Number),
 ];
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let by = inp.choice("by");
     let radius: Length = inp.get("radius")?;
     let field = match by {
@@ -162,7 +162,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         _ => peak_to_valley(FeedPerRev::from_mm_per_rev(spacing.mm()), radius),
     }
     .map_err(faulty)?;
-    let mut a = inp.answer();
     a.line("valley", valley)
         .units(&MICROINCH, &MICRON)
         .says(if by == "ball" {
@@ -236,7 +235,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.note("real-surface", "About the real surface", "Geometry is the least that is left. A built-up edge, chatter, wear and play add to it; in soft metal it can be twice as rough.");
     a.draw(|| marks(spacing, valley, [inp.show(radius), inp.show(spacing)]));
-    Ok(a)
+    Ok(())
 }
 
 /// Three marks of a round edge side by side.

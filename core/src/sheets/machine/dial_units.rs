@@ -102,7 +102,7 @@ static TURN: Source = Source::computed(
 );
 static TRADE: Source = Source::practice("Handwheel readings from one side");
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let (dial, lead, start): (Length, Length, Length) =
         (inp.get("dial")?, inp.get("lead")?, inp.get("start")?);
     let line = dial / inp.get::<Count>("lines")?.get();
@@ -112,7 +112,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     });
     let factor = dial_factor(dial, lead);
     let off = Share::from_fraction(factor - 1.0);
-    let mut a = inp.answer();
     let table = rows(inp, &positions, (dial, line, lead, start))?;
     if let Some((_, text)) = &table.last {
         a.words("reading", text.clone())
@@ -139,7 +138,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("factor", Number::of(factor))
         .places(6, 6)
         .says("Lead of the screw over the dial reading per turn.");
-    readings(&mut a, table);
+    readings(a, table);
     a.work(|w| {
         w.step(
             "True travel for dial travel",
@@ -157,7 +156,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.note("count-turns", "Before you count turns", "Take the backlash up first and come to every position from the same side. Mark the handwheel, and count turns aloud.");
     a.note("lead-error", "About the lead", "Prove it with an indicator and a gauge block over an inch or more: a worn or odd screw is not what its number says.");
     a.source(&INCH_IS).source(&TRADE);
-    Ok(a)
+    Ok(())
 }
 
 /// The dial's own unit, as it was typed.

@@ -79,7 +79,7 @@ static TURNS: Source = Source::computed(
 );
 static KINDS: Source = Source::practice("Two kinds of feed drive");
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let speed: RotationalSpeed = inp.get("speed")?;
     let own = inp.choice("feed") == "own";
     let rate_at = |n: RotationalSpeed| -> Result<FeedRate, Stop> {
@@ -98,7 +98,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let mut steps: Vec<RotationalSpeed> = inp.list("steps");
     crate::order::sort_by(&mut steps, |a, b| a.rpm().total_cmp(&b.rpm()));
     steps.dedup();
-    let mut a = inp.answer();
     a.line("per-turn", turn).says(if own {
         "Feed per minute over revs per minute: changes with the spindle speed."
     } else {
@@ -113,7 +112,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.line("per-tooth", tooth(turn, z))
             .says("With all teeth cutting the same.");
     }
-    on_plate(inp, &mut a, &steps, speed, own);
+    on_plate(inp, a, &steps, speed, own);
     let chip = |turn: FeedPerRev| {
         teeth.map_or_else(|| Value::words("\u{2014}"), |z| Value::of(tooth(turn, z)))
     };
@@ -122,13 +121,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             let turn = FeedPerRev::from_mm_per_rev(rate.mm_per_min() / speed.rpm());
             vec![Value::of(rate), Value::of(turn), chip(turn)]
         };
-        feed_steps(inp, &mut a, "feed-steps", rate, at);
+        feed_steps(inp, a, "feed-steps", rate, at);
     } else {
         let at = |turn: FeedPerRev| {
             let rate = FeedRate::from_mm_per_min(turn.mm_per_rev() * speed.rpm());
             vec![Value::of(rate), Value::of(turn), chip(turn)]
         };
-        feed_steps(inp, &mut a, "feed-steps-turn", turn, at);
+        feed_steps(inp, a, "feed-steps-turn", turn, at);
     }
     if !inp.quiet() {
         let columns = &[
@@ -216,7 +215,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.stop("faster-spindle", "Before you speed the spindle up", "The feed grows with it: the table comes to its stop sooner. Set the trip dogs for the faster rate.");
     }
     a.source(&KINDS);
-    Ok(a)
+    Ok(())
 }
 
 fn on_plate(

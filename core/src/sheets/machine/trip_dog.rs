@@ -123,7 +123,7 @@ static TRADE: Source = Source::practice("Setting trip dogs");
 /// Past this overrun a dog is off its plunger before the table stands: 1 in, common practice.
 const LONG: Length = Length::from_inches(1.0);
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let (feed, coast): (FeedRate, Length) = (inp.get("feed")?, inp.get("coast")?);
     let from_stops = if inp.choice("by") == "stops" {
         Some(from_stops(inp)?)
@@ -137,7 +137,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let wanted: Option<Length> = inp.opt("wanted");
     let past = overrun(feed, delay, coast);
     let found = trials(&inp.list("trials"));
-    let mut a = inp.answer();
     a.line("overrun", past)
         .says("Feed \u{d7} time to let go, and what it coasts. It grows with the feed.");
     if let Some(wanted) = wanted {
@@ -145,7 +144,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .says("The stop wanted minus the overrun, feeding toward larger figures.");
     }
     if let Some(found) = found {
-        tell(&mut a, found);
+        tell(a, found);
         if let Some(wanted) = wanted {
             let by = wanted - found.mean;
             a.line("move-dog", by)
@@ -201,7 +200,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.note("trip-limit", "What limits it", "The spread of the delay, not its mean, limits how well a stop repeats. Work to a dead stop by hand where it matters.");
     a.source(&TRADE);
-    Ok(a)
+    Ok(())
 }
 
 /// Which way the dog is to go.

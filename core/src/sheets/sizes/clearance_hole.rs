@@ -56,7 +56,7 @@ static METRIC: Source = Source::from_memory(
     "table: fine, medium, coarse",
 );
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let text = inp.call("screw")?;
     let screw = calls::thread::size(text).map_err(|_| {
         Stop::fault(
@@ -100,7 +100,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let Some(pick) = in_set.or_else(|| all.first().copied()) else {
         return Err(inp.out_of_range("screw", "no standard drill is that large", "bore the hole"));
     };
-    let mut a = inp.answer();
     a.line("hole", hole).exact().says(if screw.metric {
         "Smallest hole of ISO 273; its tolerance goes upward."
     } else {
@@ -211,7 +210,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "Break the edge under the screw head: a close hole with a burr holds the head off its seat.",
     );
     a.source(source);
-    Ok(a)
+    Ok(())
 }
 
 fn hole_of(row: &ClearanceHole, fit: ClearanceFit, metric: bool) -> Length {

@@ -50,7 +50,7 @@ static SIZES: Source = Source::read(
 );
 static METRIC: Source = Source::from_memory("DIN 338 and DIN 345", "stock steps of metric drills");
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let text = inp.call("drill")?;
     let drill = calls::drill::read(text).map_err(|_| {
         Stop::fault(
@@ -61,7 +61,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         )
     })?;
     let set = inp.choice("drills");
-    let mut a = inp.answer();
     let line = a.line("size", drill.diameter);
     line.exact();
     if drill.series == DrillSeries::Fraction {
@@ -80,7 +79,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .chosen(one == drill)
         .opens("drill", vec![("drill", one.name())]);
     }
-    taps(&mut a, drill);
+    taps(a, drill);
     a.work(|w| {
         let size = drill.diameter.mm();
         let step = format!(
@@ -102,7 +101,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "Measure across the lands with a micrometer: the mark on a shank wears off, and a lopsided point cuts over its size.",
     );
     a.source(source_of(drill));
-    Ok(a)
+    Ok(())
 }
 
 const fn source_of(drill: Drill) -> &'static Source {

@@ -113,7 +113,7 @@ static OLDER: Source = Source::from_memory(
 static TRADE: Source =
     Source::practice("Ranking by the limits of size, then by fit to size and pitch");
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let across = if inp.choice("part") == "hole" {
         Across::Bore
     } else {
@@ -143,7 +143,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "measure again, over clean crests; or it is a special",
         ));
     };
-    let mut a = inp.answer();
     a.words("name", best.standard.name()).says(fit_words(
         inp,
         across,
@@ -233,9 +232,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         );
     });
     a.draw(|| drawing(&best.standard, measured, across, &|size| inp.show(size)));
-    cautions(&mut a, &found);
+    cautions(a, &found);
     a.source(&SIZES).source(&OLDER).source(&TRADE);
-    Ok(a)
+    Ok(())
 }
 
 fn share_off(one: &Candidate) -> crate::quantity::Share {

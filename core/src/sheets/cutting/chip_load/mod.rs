@@ -84,7 +84,7 @@ struct Cut {
     carbide: bool,
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let (teeth, rpm, feed): (Count, RotationalSpeed, FeedRate) =
         (inp.get("teeth")?, inp.get("rpm")?, inp.get("feed")?);
     let chip = feed_per_tooth(feed, teeth, rpm)
@@ -98,7 +98,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         engaged: inp.opt("engaged"),
         carbide: inp.choice("tool") == "carbide",
     };
-    let mut a = inp.answer();
     a.line("chip", chip)
         .says("Table feed / (teeth \u{d7} spindle speed), if every tooth cuts the same.");
     a.line("per-rev", feed_per_rev(chip, teeth))
@@ -120,11 +119,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         );
     });
     let thickest = match (cut.diameter, cut.engaged) {
-        (Some(d), Some(engaged)) => Some(thinned(inp, &mut a, &cut, d, engaged)?),
+        (Some(d), Some(engaged)) => Some(thinned(inp, a, &cut, d, engaged)?),
         _ => None,
     };
-    verdict(inp, &mut a, &cut, thickest);
-    slot(&mut a, inp, &cut);
+    verdict(inp, a, &cut, thickest);
+    slot(a, inp, &cut);
     a.note("run-out", "About run-out", "A cutter that runs out gives some teeth more than their share; with 2 thou of run-out a fine feed may be cut by one tooth alone.");
     match (cut.diameter, cut.engaged) {
         (Some(d), Some(engaged)) => {
@@ -136,7 +135,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     crate::order::sort_by_key(&mut a.lines, |line| {
         RESULTS.iter().position(|res| res.id == line.id)
     });
-    Ok(a)
+    Ok(())
 }
 
 /// What diameter and radial depth make of the feed per tooth; gives the thickest chip.

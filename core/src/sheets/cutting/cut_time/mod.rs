@@ -67,10 +67,10 @@ pub(in crate::sheets) static SHEET: Sheet = Sheet {
     figure,
 };
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let cut = inp.choice("cut");
     if cut == "turn" {
-        return turn::figure(inp);
+        return turn::figure(inp, a);
     }
     let d: Length = inp.get("diameter")?;
     let length: Length = inp.get("length")?;
@@ -124,9 +124,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         .and_then(|back| travel_time(travel, back).ok())
         .unwrap_or(Time::ZERO);
     let total = (one + back) * passes.get();
-    let mut a = inp.answer();
     times(
-        &mut a,
+        a,
         total,
         one,
         if back == Time::ZERO {
@@ -154,7 +153,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             a.line("removal", drilling_removal(d, feed))
                 .says("Area of the hole \u{d7} feed.");
         }
-        _ if !others.is_empty() => added(inp, &mut a, d, across, feed, &others),
+        _ if !others.is_empty() => added(inp, a, d, across, feed, &others),
         _ if gang.is_some() => {
             a.note("gang-unmeasured", "With several cutters", "The approach is that of the cutter that touches first; it cuts deeper by half the difference of the diameters. Work out the metal removed cutter by cutter, and add the powers.");
         }
@@ -204,7 +203,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         }
         _ => picture::face_cut(d, across, cut == "centred", [inp.show(d), inp.show(across)]),
     });
-    Ok(a)
+    Ok(())
 }
 
 /// Both times.

@@ -6,7 +6,7 @@ use crate::cutting::*;
 use crate::quantity::{Count, FeedPerRev, Length, RotationalSpeed, System};
 use crate::sheet::*;
 
-pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+pub(super) fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let d: Length = inp.get("diameter")?;
     let length: Length = inp.get("length")?;
     let n: RotationalSpeed = inp.get("rpm")?;
@@ -24,9 +24,8 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let travel = length + extra;
     let faulty = |fault: CutFault| inp.out_of_range("rpm", fault.to_string(), "check the sizes");
     let one = travel_time(travel, feed_rate(per_turn, n)).map_err(faulty)?;
-    let mut a = inp.answer();
     times(
-        &mut a,
+        a,
         one * passes.get(),
         one,
         "At feed only; setting and the way back are extra.",
@@ -84,5 +83,5 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "Turn the chuck by hand with the tool at the end of its cut: jaws, rest and carriage must clear. Know where you will let go.",
     );
     a.draw(|| picture::turned_bar(d, inp.show(d)));
-    Ok(a)
+    Ok(())
 }

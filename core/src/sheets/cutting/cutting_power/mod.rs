@@ -137,16 +137,15 @@ fn deepest(inp: &Inputs, a: &mut Answer, motor: &Motor, need: &Need) -> Result<(
     Ok(())
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     if inp.choice("cut") == "tap" {
-        return tap::figure(inp);
+        return tap::figure(inp, a);
     }
     let diameter: Length = inp.get("diameter")?;
     let rpm: RotationalSpeed = inp.get("rpm")?;
     let mut chip = chip(inp, diameter, rpm)?;
-    let mut a = inp.answer();
-    let mut need = method(inp, &mut a, &chip)?;
-    let alone = arbor::add_up(inp, &mut a, diameter, rpm, (&mut chip, &mut need))?;
+    let mut need = method(inp, a, &chip)?;
+    let alone = arbor::add_up(inp, a, diameter, rpm, (&mut chip, &mut need))?;
     let drilled = if inp.choice("cut") == "drill" {
         drilled(inp, diameter)?
     } else {
@@ -164,12 +163,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         };
     }
     let motor = Motor::of(inp, &need)?;
-    motor.tell(&mut a, &need);
+    motor.tell(a, &need);
     let torque = spindle_torque(motor.at_cutter(need.nominal), rpm)
         .map_err(|fault| inp.out_of_range("rpm", fault.to_string(), "give the spindle speed"))?;
     a.line("torque", torque)
         .says("P / (2 \u{3c0} n), at the spindle; the mean over one rev, teeth peak above it.");
-    arbor(inp, &mut a, torque)?;
+    arbor(inp, a, torque)?;
     if alone
         && inp.choice("cut") != "drill"
         && let Ok(force) = edge_force(torque, diameter)
@@ -179,10 +178,10 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.line("removal", chip.removal).says("Of metal per minute.");
     if alone && inp.choice("cut") != "drill" {
-        deepest(inp, &mut a, &motor, &need)?;
+        deepest(inp, a, &motor, &need)?;
     }
     if let Some((load, chisel, wear)) = drilled {
-        tell_drilled(inp, &mut a, load, &chisel, wear);
+        tell_drilled(inp, a, load, &chisel, wear);
     }
     a.work(|w| {
         w.step(
@@ -202,7 +201,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         );
     });
     motor.caution(
-        &mut a,
+        a,
         &need,
         match inp.choice("cut") {
             "drill" => {
@@ -229,5 +228,5 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             [inp.show(diameter), String::new()],
         ),
     });
-    Ok(a)
+    Ok(())
 }

@@ -12,7 +12,7 @@ use crate::sheets::sizes::tap_drill::CUT;
 use crate::sheets::sizes::thread::{source_of, thread_of};
 use crate::thread::{TapKind, hole_for};
 
-pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+pub(super) fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let thread = thread_of(inp, "thread")?;
     let material = work_of(inp, "tap-work")?;
     let share: Share = inp.get("thread-share")?;
@@ -39,9 +39,8 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         at_motor: false,
     };
     let motor = Motor::of(inp, &need)?;
-    let mut a = inp.answer();
-    motor.tell(&mut a, &need);
-    tell_torque(&mut a, material, &cut, &load);
+    motor.tell(a, &need);
+    tell_torque(a, material, &cut, &load);
     a.work(|w| {
         w.step(
             "Hole",
@@ -64,11 +63,11 @@ pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         );
     });
     motor.caution(
-        &mut a,
+        a,
         &need,
         "Take a slower spindle speed, less thread, or tap by hand.",
     );
     a.source(source_of(thread));
     a.draw(|| picture::drilled_hole(hole, None, Length::ZERO, [inp.show(hole), String::new()]));
-    Ok(a)
+    Ok(())
 }

@@ -142,8 +142,7 @@ impl Cut {
     }
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
-    let mut a = inp.answer();
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let material = work_of(inp, "work")?;
     let tool = match inp.choice("tool") {
         "carbide" => CutterMaterial::Carbide,
@@ -164,24 +163,24 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     };
     let spindle = spindle::spindle(inp, &cut)?;
     cut.step = spindle.step;
-    spindle::tell(inp, &mut a, &cut, &spindle);
-    tables::spindle(&mut a, &cut, &spindle);
-    working::spindle(inp, &mut a, &cut, &spindle);
-    cautions::spindle(inp, &mut a, &cut, &spindle);
+    spindle::tell(inp, a, &cut, &spindle);
+    tables::spindle(a, &cut, &spindle);
+    working::spindle(inp, a, &cut, &spindle);
+    cautions::spindle(inp, a, &cut, &spindle);
     if cut.milling_cutter().is_some() {
-        mill(inp, &mut a, &cut)?;
+        mill(inp, a, &cut)?;
     } else {
-        feed_per_turn(inp, &mut a, &cut, &spindle);
+        feed_per_turn(inp, a, &cut, &spindle);
     }
-    tables::remedies(&mut a, &cut);
-    tables::arbor(&mut a, &cut);
-    cautions::care(&mut a, &cut);
-    cautions::material(&mut a, &cut);
+    tables::remedies(a, &cut);
+    tables::arbor(a, &cut);
+    cautions::care(a, &cut);
+    cautions::material(a, &cut);
     // on screen the declared order holds: what to set first
     crate::order::sort_by_key(&mut a.lines, |line| {
         RESULTS.iter().position(|res| res.id == line.id)
     });
-    Ok(a)
+    Ok(())
 }
 
 fn mill(inp: &Inputs, a: &mut Answer, cut: &Cut) -> Result<(), Stop> {

@@ -106,36 +106,35 @@ fn job(inp: &Inputs) -> Result<Job, Stop> {
     })
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let job = job(inp)?;
-    let mut a = inp.answer();
-    hole_lines(inp, &mut a, &job);
+    hole_lines(inp, a, &job);
     let by_hand_now = inp.choice("how") != "machine";
-    turn_lines(inp, &mut a, &job, by_hand_now);
+    turn_lines(inp, a, &job, by_hand_now);
     let turning = if by_hand_now {
         Turning::ByHand
     } else {
-        spindle(inp, &mut a, job.thread, job.material)?
+        spindle(inp, a, job.thread, job.material)?
     };
     let hardness = inp.opt::<Number>("hardness").map(|hb| hb.get() as u16);
     let cut_at = |hole| tap_cut(inp, job.thread, hole, job.chamfer == TapChamfer::Bottoming);
     let torque_of = |hole| tap_load(job.material, hardness, &cut_at(hole));
     let load = torque_of(job.hole);
     if let Turning::Spindle { speed, .. } | Turning::Head { speed } = turning {
-        seconds(inp, &mut a, speed, job.turns, job.pitch)?;
+        seconds(inp, a, speed, job.turns, job.pitch)?;
     }
     if let Some(load) = &load {
         match turning {
             Turning::Spindle { speed, .. } | Turning::Head { speed } => {
-                by_spindle(inp, &mut a, load, speed);
+                by_spindle(inp, a, load, speed);
             }
-            Turning::ByHand => by_hand(inp, &mut a, load),
+            Turning::ByHand => by_hand(inp, a, load),
         }
-        tell_torque(&mut a, job.material, &cut_at(job.hole), load);
+        tell_torque(a, job.material, &cut_at(job.hole), load);
     }
-    share_table(&mut a, inp, job.thread, torque_of);
-    stop_table(&mut a, turning);
-    working(inp, &mut a, &job);
+    share_table(a, inp, job.thread, torque_of);
+    stop_table(a, turning);
+    working(inp, a, &job);
     a.draw(|| {
         let deep = if job.blind { job.drilled } else { job.depth };
         picture::drilled_hole(
@@ -154,7 +153,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         torque: load.is_some(),
         pitch: job.pitch,
     };
-    cautions(&mut a, inp, &care);
+    cautions(a, inp, &care);
     a.source(source_of(job.thread))
         .source(&THREAD_SHARE)
         .source(&SHARE_COST)
@@ -166,7 +165,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     crate::order::sort_by_key(&mut a.lines, |line| {
         RESULTS.iter().position(|res| res.id == line.id)
     });
-    Ok(a)
+    Ok(())
 }
 
 /// Percent of thread, hole, drill, and how deep to drill.

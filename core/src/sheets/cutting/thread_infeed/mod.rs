@@ -74,7 +74,7 @@ pub(in crate::sheets) static SHEET: Sheet = Sheet {
     figure,
 };
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let pitch: Pitch = inp.get("pitch")?;
     let angle: Angle = inp.get("angle")?;
     let own: Option<Count> = inp.opt("passes");
@@ -100,7 +100,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     );
     let passes = own.map_or_else(|| passes_for(infeed), |own| own.get() as u16);
     let list = equal_area_passes(infeed, passes);
-    let mut a = inp.answer();
     a.line("infeed", infeed)
         .says("Depth / cos(angle), from the first touch.")
         .band(least, most, "the published depth conventions");
@@ -127,15 +126,15 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("lead", lead)
         .says("Pitch \u{d7} starts; the depth follows the pitch, the gearing the lead.");
     let half_nuts = match inp.opt::<Pitch>("leadscrew") {
-        Some(leadscrew) => dial(inp, &mut a, lead, leadscrew)?,
+        Some(leadscrew) => dial(inp, a, lead, leadscrew)?,
         None => true,
     };
     let rpm: Option<RotationalSpeed> = inp.opt("rpm");
     if let Some(rpm) = rpm {
-        carriage(inp, &mut a, lead, rpm, half_nuts)?;
+        carriage(inp, a, lead, rpm, half_nuts)?;
     }
-    first_pass(inp, &mut a, infeed, first);
-    pass_table(&mut a, &list);
+    first_pass(inp, a, infeed, first);
+    pass_table(a, &list);
     let cut = Cut {
         pitch,
         depth,
@@ -146,7 +145,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         starts,
         lead,
     };
-    working(inp, &mut a, &cut);
+    working(inp, a, &cut);
     a.source(&DEPTHS);
     a.note("depth-basis", "About the depth", "The depth is a start. Finish by the pitch diameter: ring gauge, thread micrometer or three wires.");
     if half_nuts {
@@ -166,7 +165,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             ],
         )
     });
-    Ok(a)
+    Ok(())
 }
 
 /// A thread with its infeed.

@@ -163,35 +163,34 @@ fn case(inp: &Inputs) -> Result<Case, Stop> {
     })
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let case = case(inp)?;
     let setting = spanner::setting(inp, case.torque)?;
-    let mut a = inp.answer();
     if let Some(setting) = setting {
-        spanner::set_to(inp, &case, setting, &mut a);
+        spanner::set_to(inp, &case, setting, a);
     }
-    torque_line(inp, &case, setting.is_some(), &mut a)?;
-    let highest = clamp_line(inp, &case, &mut a);
-    share_line(&case, &mut a);
+    torque_line(inp, &case, setting.is_some(), a)?;
+    let highest = clamp_line(inp, &case, a);
+    share_line(&case, a);
     let set = setting.unwrap_or(case.torque);
-    spanner::wrench(inp, set, &mut a)?;
-    spanner::passes(inp, set, &mut a)?;
-    screw_lines(inp, &case, &mut a);
-    combined_line(inp, &case, &mut a);
-    stretch_line(inp, &case, &mut a);
+    spanner::wrench(inp, set, a)?;
+    spanner::passes(inp, set, a)?;
+    screw_lines(inp, &case, a);
+    combined_line(inp, &case, a);
+    stretch_line(inp, &case, a);
 
-    tables::states(inp, &case, &mut a);
-    tables::methods(inp, case.clamp, &mut a);
-    tables::lists(inp, &case, &mut a);
-    working(inp, &case, &mut a);
-    spanner::working(inp, case.torque, setting, &mut a);
+    tables::states(inp, &case, a);
+    tables::methods(inp, case.clamp, a);
+    tables::lists(inp, &case, a);
+    working(inp, &case, a);
+    spanner::working(inp, case.torque, setting, a);
     if matches!(inp.choice("state"), "plain" | "zinc" | "cadmium") {
         a.source(&K_OTHER);
     }
     a.source(&NASA).source(&SCATTER_BOOK);
-    care::cautions(inp, &case, highest, &mut a);
+    care::cautions(inp, &case, highest, a);
     a.draw(|| joint::drawing(inp, case.thread, case.clamp, case.torque));
-    Ok(a)
+    Ok(())
 }
 
 /// The torque, and the same in the other units.

@@ -181,30 +181,29 @@ impl Pin {
     }
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let pin = which(inp)?;
     let press = holes::press(inp, pin)?;
     let slip = holes::slip(inp, pin)?;
-    let mut a = inp.answer();
     lines::hole_lines(
         inp,
-        &mut a,
+        a,
         pin,
         &press,
         ["press-hole", "press-tightest", "press-loosest", "press-fit"],
     );
     lines::hole_lines(
         inp,
-        &mut a,
+        a,
         pin,
         &slip,
         ["slip-hole", "slip-tightest", "slip-loosest", "slip-fit"],
     );
-    lines::pin_line(&mut a, pin);
-    worn::measured(inp, &mut a, pin, &press, &slip)?;
-    lines::shear(inp, &mut a, pin);
-    holes::tables(inp, &mut a, pin, [&press, &slip]);
-    lines::working(inp, &mut a, pin, &press);
+    lines::pin_line(a, pin);
+    worn::measured(inp, a, pin, &press, &slip)?;
+    lines::shear(inp, a, pin);
+    holes::tables(inp, a, pin, [&press, &slip]);
+    lines::working(inp, a, pin, &press);
     a.source(press.source)
         .source(slip.source)
         .source(pin.source());
@@ -214,7 +213,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     if inp.choice("metal") != "aluminium" {
         a.note("brittle-boss", "Before you press into cast iron", "Cast iron is brittle: a thin boss cracks without warning. Leave about a pin\u{2019}s diameter of wall around the hole, start the pin square, and go by the looser end of the hole.");
     }
-    Ok(a)
+    Ok(())
 }
 
 /// The next size of this series, as it is called.

@@ -164,7 +164,7 @@ pub(in crate::sheets) fn stop(
     Stop::fault(field, reason, fault.to_string(), cure)
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let size: Length = inp.get("size")?;
     let typed = inp.call("fit")?;
     let Ok(call) = read(typed) else {
@@ -181,7 +181,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             ));
         }
     }
-    let mut a = inp.answer();
     for (ids, part) in [
         (["hole-most", "hole-least"], &found.hole),
         (["shaft-most", "shaft-least"], &found.shaft),
@@ -223,11 +222,11 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.words("kind", band.kind().text())
             .says(band_says(band.kind()));
     }
-    checks(inp, &mut a, &found, measured);
+    checks(inp, a, &found, measured);
     if !inp.quiet() {
-        tell::tell(inp, &mut a, size, call, &found, measured);
+        tell::tell(inp, a, size, call, &found, measured);
     }
-    Ok(a)
+    Ok(())
 }
 
 /// Interference or clearance of one pair, as a plain figure.

@@ -282,7 +282,7 @@ fn within_yield(
     Ok(())
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let c = case(inp)?;
     let joint = Joint::new(
         c.diameter,
@@ -297,13 +297,12 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let stresses = joint.stresses(most);
     within_yield(inp, &c, &joint, most, &stresses)?;
 
-    let mut a = inp.answer();
-    lines::strength(&mut a, &c, &joint, (least, most));
-    lines::heat(inp, &mut a, &c)?;
-    lines::stresses(inp, &mut a, &c, (least, most), &stresses);
-    care::strength(inp, &mut a, &c, &joint, most, &stresses);
+    lines::strength(a, &c, &joint, (least, most));
+    lines::heat(inp, a, &c)?;
+    lines::stresses(inp, a, &c, (least, most), &stresses);
+    care::strength(inp, a, &c, &joint, most, &stresses);
     if !inp.quiet() {
-        tell::tell(inp, &mut a, &c, &joint, (least, most), &stresses);
+        tell::tell(inp, a, &c, &joint, (least, most), &stresses);
     }
-    Ok(a)
+    Ok(())
 }

@@ -13,10 +13,9 @@ const MILLIMETRES: [f64; 11] = [
 ];
 
 /// The answer without a length.
-pub(super) fn tell(inp: &Inputs, found: StandardPin) -> Result<Answer, Stop> {
-    let mut a = inp.answer();
-    rest(inp, &mut a, found)?;
-    Ok(a)
+pub(super) fn tell(inp: &Inputs, found: StandardPin, a: &mut Answer) -> Result<(), Stop> {
+    rest(inp, a, found)?;
+    Ok(())
 }
 
 /// All that follows from a pin alone.

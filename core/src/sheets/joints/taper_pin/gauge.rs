@@ -14,7 +14,7 @@ static TIP: Source = Source::read(
 static CONE: Source = Source::practice("Geometry of a ball in a cone");
 
 /// The answer by this way.
-pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
+pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries, a: &mut Answer) -> Result<(), Stop> {
     let gauge: Length = inp.get("gauge")?;
     let hub = hub_of(inp, series)?;
     let (t, per) = (series.taper(), series.per());
@@ -89,7 +89,6 @@ pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
             "",
         )
     })?;
-    let mut a = inp.answer();
     a.line("face", face).says(match series {
         TaperSeries::Inch => {
             "On the diameter, for a taper of 1:48. A burred lip does not count in this."
@@ -123,12 +122,12 @@ pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
         table.note("Below zero the pin's large end sticks out by that much.");
     }
     let Some(length) = hub else {
-        any_length::rest(inp, &mut a, best)?;
-        return Ok(a);
+        any_length::rest(inp, a, best)?;
+        return Ok(());
     };
     tail::tell(
         inp,
-        &mut a,
+        a,
         &Found {
             pin: best,
             length,
@@ -137,5 +136,5 @@ pub(super) fn from_gauge(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
             hole_now: None,
         },
     )?;
-    Ok(a)
+    Ok(())
 }

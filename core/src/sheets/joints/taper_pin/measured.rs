@@ -11,11 +11,10 @@ use crate::sheet::*;
 const ENDS_AGREE: Length = Length::from_thou(5.0);
 
 /// The answer by this way.
-pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
+pub(super) fn from_pin(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let (large, small, between) = (inp.get("large")?, inp.get("small")?, inp.get("between")?);
     let measured = pin::identify(large, small, between).map_err(|f| at(inp, "large", f))?;
     let best = measured.matches.first().ok_or(Stop::Missing("large"))?;
-    let mut a = inp.answer();
     a.words("pin", best.pin.name())
         .says("The nearest standard pin by both ends.");
     a.line("measured-taper", measured.taper)
@@ -80,7 +79,7 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
     }
     tail::tell(
         inp,
-        &mut a,
+        a,
         &Found {
             pin: best.pin,
             length: between,
@@ -89,5 +88,5 @@ pub(super) fn from_pin(inp: &Inputs) -> Result<Answer, Stop> {
             hole_now: None,
         },
     )?;
-    Ok(a)
+    Ok(())
 }

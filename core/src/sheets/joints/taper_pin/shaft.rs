@@ -9,7 +9,7 @@ use crate::sheet::*;
 static QUARTER: Source = Source::practice("Pin about a quarter of the shaft's diameter");
 
 /// The answer by this way.
-pub(super) fn from_shaft(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
+pub(super) fn from_shaft(inp: &Inputs, series: TaperSeries, a: &mut Answer) -> Result<(), Stop> {
     let shaft: Length = inp.get("shaft")?;
     let hub: Length = inp.get("length")?;
     if hub <= shaft {
@@ -26,7 +26,6 @@ pub(super) fn from_shaft(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
     }
     let choices = pin::for_shaft(shaft, hub, series).map_err(|f| at(inp, "shaft", f))?;
     let best = choices.first().ok_or(Stop::Missing("shaft"))?;
-    let mut a = inp.answer();
     if !inp.quiet() {
         let table = a.table(
             "sizes",
@@ -68,7 +67,7 @@ pub(super) fn from_shaft(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
     }
     tail::tell(
         inp,
-        &mut a,
+        a,
         &Found {
             pin: best.pin,
             length: hub,
@@ -77,5 +76,5 @@ pub(super) fn from_shaft(inp: &Inputs, series: TaperSeries) -> Result<Answer, St
             hole_now: None,
         },
     )?;
-    Ok(a)
+    Ok(())
 }

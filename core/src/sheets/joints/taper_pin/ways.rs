@@ -8,22 +8,22 @@ use crate::quantity::{Length, System, nearest_fraction};
 use crate::sheet::*;
 
 /// The sheet's function.
-pub(super) fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+pub(super) fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let series = if inp.choice("series") == "metric" {
         TaperSeries::Metric
     } else {
         TaperSeries::Inch
     };
     match inp.choice("from") {
-        "shaft" => shaft::from_shaft(inp, series),
-        "pin" => measured::from_pin(inp),
-        "gauge" => gauge::from_gauge(inp, series),
-        "worn" => worn::from_worn(inp, series),
-        _ => from_number(inp, series),
+        "shaft" => shaft::from_shaft(inp, series, a),
+        "pin" => measured::from_pin(inp, a),
+        "gauge" => gauge::from_gauge(inp, series, a),
+        "worn" => worn::from_worn(inp, series, a),
+        _ => from_number(inp, series, a),
     }
 }
 
-fn from_number(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
+fn from_number(inp: &Inputs, series: TaperSeries, a: &mut Answer) -> Result<(), Stop> {
     let id = if series == TaperSeries::Metric {
         "size"
     } else {
@@ -31,12 +31,11 @@ fn from_number(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
     };
     let call = calls::pin::read(inp.call(id)?, series).map_err(|_| Stop::Missing(id))?;
     let Some(length) = inp.opt("length").or(call.length) else {
-        return any_length::tell(inp, call.pin);
+        return any_length::tell(inp, call.pin, a);
     };
-    let mut a = inp.answer();
     tail::tell(
         inp,
-        &mut a,
+        a,
         &Found {
             pin: call.pin,
             length,
@@ -45,7 +44,7 @@ fn from_number(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
             hole_now: None,
         },
     )?;
-    Ok(a)
+    Ok(())
 }
 
 /// The length in the hub; an inch pin is known by its large end without it, a metric one is not.

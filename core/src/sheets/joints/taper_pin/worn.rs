@@ -13,7 +13,7 @@ static WORN: Source = Source::read("U.S. Army TM 9-254", "par. 3-2, damaged tape
 const SHORT: Length = Length::from_mm(1.0);
 
 /// The answer by this way.
-pub(super) fn from_worn(inp: &Inputs, series: TaperSeries) -> Result<Answer, Stop> {
+pub(super) fn from_worn(inp: &Inputs, series: TaperSeries, a: &mut Answer) -> Result<(), Stop> {
     let hub = hub_of(inp, series)?;
     let at_small_face = inp.opt("worn-small");
     if at_small_face.is_some() && hub.is_none() {
@@ -28,7 +28,6 @@ pub(super) fn from_worn(inp: &Inputs, series: TaperSeries) -> Result<Answer, Sto
     };
     let plan = pin::clean_up(&hole, series).map_err(|f| at(inp, "worn-large", f))?;
     let best = plan.sizes.first().ok_or(Stop::Missing("worn-large"))?;
-    let mut a = inp.answer();
     a.words("pin", best.pin.name())
         .says("The smallest size whose reamer cuts the whole hole.");
     a.line("clean-at", plan.clean_at)
@@ -87,12 +86,12 @@ pub(super) fn from_worn(inp: &Inputs, series: TaperSeries) -> Result<Answer, Sto
     }
     a.stop("next-size", "Before you ream to the next size", "Look at the wall that is left in hub and shaft. A larger pin weakens the shaft, and metal can't be put back.");
     let Some(length) = hub else {
-        any_length::rest(inp, &mut a, best.pin)?;
-        return Ok(a);
+        any_length::rest(inp, a, best.pin)?;
+        return Ok(());
     };
     tail::tell(
         inp,
-        &mut a,
+        a,
         &Found {
             pin: best.pin,
             length,
@@ -101,5 +100,5 @@ pub(super) fn from_worn(inp: &Inputs, series: TaperSeries) -> Result<Answer, Sto
             hole_now: hole.at_small_face,
         },
     )?;
-    Ok(a)
+    Ok(())
 }

@@ -131,7 +131,7 @@ pub static SHEET: Sheet = Sheet {
     figure,
 };
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let thread = read(inp.call("thread")?).map_err(|_| Stop::Missing("thread"))?;
     let strength = strength("grade", inp.choice("grade"), thread)?;
     let case = Case {
@@ -142,30 +142,29 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         stress_area: thread::stress_area(thread),
     };
 
-    let mut a = inp.answer();
     let depth = inp.opt::<Length>("depth");
     if let Some(depth) = depth {
         enough_to_hold(inp, &case, depth)?;
-        at_depth::headline(inp, &case, &strength, depth, &mut a)?;
+        at_depth::headline(inp, &case, &strength, depth, a)?;
     }
-    let needed = needed_lines(inp, &case, &mut a)?;
+    let needed = needed_lines(inp, &case, a)?;
     if let Some(depth) = depth {
-        at_depth::loads(inp, &case, depth, &mut a)?;
-        tell::depths(inp, &case, depth, &mut a);
+        at_depth::loads(inp, &case, depth, a)?;
+        tell::depths(inp, &case, depth, a);
     }
     let ratio = strip::strength_ratio(&case.limits, case.screw, case.hole.tensile)
         .map_err(|e| stop_of(e, "thread"))?;
     a.line("ratio", Number::of(ratio))
         .says("Above 1 the tapped part is the weaker and needs more depth.");
-    tell::materials(inp, &case, &mut a);
-    tell::working(inp, &case, &strength, &mut a);
+    tell::materials(inp, &case, a);
+    tell::working(inp, &case, &strength, a);
     a.source(strength.source)
         .source(case.hole.source())
         .source(&CLASS)
         .source(&RATIO);
-    care::cautions(inp, &case, &strength, &mut a);
+    care::cautions(inp, &case, &strength, a);
     a.draw(|| hole::drawing(inp, &case, needed));
-    Ok(a)
+    Ok(())
 }
 
 /// Refuses a depth of less than one thread.

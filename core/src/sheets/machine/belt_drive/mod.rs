@@ -67,20 +67,19 @@ static FT_PER_MIN: Unit = Unit {
 /// Wrap below which a belt slips early, degrees.
 const LEAST_WRAP: f64 = 120.0;
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let drive = Drive::read(inp)?;
-    let mut a = inp.answer();
     if inp.choice("ask") == "cones" {
-        cones::cones(inp, &mut a, &drive)?;
+        cones::cones(inp, a, &drive)?;
     } else {
-        stages(inp, &mut a, &drive)?;
+        stages(inp, a, &drive)?;
     }
     a.stop("touch-belt", "Before you touch a belt", "Lock the motor out and let it stop. Guard on before it starts: never shift, dress or push a running belt by hand.");
     if inp.choice("belt") == "v" {
         a.note("pulleys-as-measured", "Pulleys as measured", "A V pulley's pitch diameter lies inside its rim by about a third of the belt's depth or more: take it from the maker's list, or prove the ratio by counting turns.");
     }
     a.source(&RATIO);
-    Ok(a)
+    Ok(())
 }
 
 struct Drive {

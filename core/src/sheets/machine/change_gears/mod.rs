@@ -130,7 +130,7 @@ static QUADRANT: Source = Source::practice(
     "First pair past the third gear by 15 teeth, and the second pair past the second gear",
 );
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let wheels: Vec<u32> = inp
         .list::<Count>("wheels")
         .iter()
@@ -153,7 +153,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         ));
     };
     let is_thread = inp.choice("for") == "thread";
-    let mut a = inp.answer();
     let exact = if best.is_exact() {
         "exact"
     } else {
@@ -202,7 +201,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         });
     a.words("fits", fits(best.train))
         .says("A rule for the shafts only: try it on the machine.");
-    table(inp, &mut a, &found)?;
+    table(inp, a, &found)?;
     a.work(|w| work(inp, w, wanted, best));
     a.draw(|| draw(best.train));
     a.stop("spindle-locked", "Before you change gears", "Motor locked out. Leave a little play in each mesh, a slip of paper's worth, tighten the quadrant, guard on; then turn it through once by hand.");
@@ -213,7 +212,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.note("inch-and-metric", "Inch and metric together", "The thread dial does not serve: keep the half nut closed until the thread is done, and run back under power.");
     }
     a.source(&RULE).source(&SEARCH).source(&QUADRANT);
-    Ok(a)
+    Ok(())
 }
 
 fn wanted(inp: &Inputs) -> Result<f64, Stop> {

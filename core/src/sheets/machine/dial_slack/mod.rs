@@ -58,15 +58,15 @@ static LIMIT: Source = Source::practice(
     "Climb milling on a plain nut: mill makers set the screw to 0.003 to 0.005 in; the smaller is taken for the limit",
 );
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     match inp.choice("ask") {
-        "slack" => slack(inp),
-        "cut" => cut(inp),
-        _ => moved(inp),
+        "slack" => slack(inp, a),
+        "cut" => cut(inp, a),
+        _ => moved(inp, a),
     }
 }
 
-fn moved(inp: &Inputs) -> Result<Answer, Stop> {
+fn moved(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let (from, to, slack): (Length, Length, Length) =
         (inp.get("from")?, inp.get("to")?, inp.get("slack")?);
     let dial = to - from;
@@ -78,7 +78,6 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
     } else {
         to + found.lost + found.still
     };
-    let mut a = inp.answer();
     let says = if reversed {
         "Dial minus the backlash: this move goes the other way from the last."
     } else {
@@ -123,11 +122,10 @@ fn moved(inp: &Inputs) -> Result<Answer, Stop> {
         a.note("move-shorter", "The move is shorter than the backlash", "Turn on past the backlash, or come to the place from the other side. Until then the table stays where it is, and nothing but the gibs holds it there.");
     }
     a.note("one-side", "At each setting", "Go back past the place by half a turn and come up to it from the same side every time; then the backlash does not count.");
-    Ok(a)
+    Ok(())
 }
 
-fn slack(inp: &Inputs) -> Result<Answer, Stop> {
-    let mut a = inp.answer();
+fn slack(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let (one, other, found, formula) = if inp.choice("how") == "indicator" {
         let (turned, moved): (Length, Length) = (inp.get("turned")?, inp.get("moved")?);
         let (turned, moved) = (turned.abs(), moved.abs());
@@ -197,7 +195,7 @@ fn slack(inp: &Inputs) -> Result<Answer, Stop> {
     }
     a.note("where-to-read", "Where to read", "In the middle of the travel, where the screw is worn most, and again at an end: set the nut by the tight end or it binds there.");
     a.source(&PLACE);
-    Ok(a)
+    Ok(())
 }
 
 /// True where the reading from above lies ahead of the one from below, by the shorter way round.
@@ -212,7 +210,7 @@ fn swapped(other: Length, one: Length, turn: Option<Length>) -> bool {
     }
 }
 
-fn cut(inp: &Inputs) -> Result<Answer, Stop> {
+fn cut(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let (slack, chip): (Length, FeedPerTooth) = (inp.get("slack")?, inp.get("chip")?);
     let climb = inp.choice("cut") == "climb";
     let plain = inp.choice("nut") != "taken-up";
@@ -233,7 +231,6 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
     }
     let pulled = if climb { slack } else { Length::ZERO };
     let bite = FeedPerTooth::from_base(chip.base() + pulled.mm());
-    let mut a = inp.answer();
     let verdict = if climb {
         "climb is possible, with light cuts"
     } else {
@@ -274,7 +271,7 @@ fn cut(inp: &Inputs) -> Result<Answer, Stop> {
         a.note("conventional-cut", "On a conventional cut", "It lifts thin work: clamp down well. Run back only with the cutter stopped or the work dropped clear.");
     }
     a.note("climb-limit", "About the limit", "No standard that we have read gives a limit. This one is common practice; one college text allows no climb cut at all on a screw without a backlash eliminator. A heavy cutter or loose gibs call for less.");
-    Ok(a)
+    Ok(())
 }
 
 fn draw(inp: &Inputs, dial: Length, found: TrueMove) -> Drawing {

@@ -104,7 +104,7 @@ static WATCH: Source = Source::read(
 static TEETH: Source =
     Source::practice("Rounding to whole teeth moves a feed of a gearbox by 2 to 5%");
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let slack: Length = inp.opt("slack").unwrap_or(Length::ZERO);
     let fine = Fineness {
         travel: inp.get("fine")?,
@@ -114,15 +114,14 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let steps: Vec<FeedRate> = inp.list("feed-steps");
     on_plate(inp, &timings, &steps)?;
     let check = check_feeds(&timings, fine).ok_or(Stop::Missing("timings"))?;
-    let mut a = inp.answer();
-    lines(&mut a, inp, &check, fine);
-    tables::settings(&mut a, inp, &check, &steps);
-    tables::causes(&mut a, &check);
+    lines(a, inp, &check, fine);
+    tables::settings(a, inp, &check, &steps);
+    tables::causes(a, &check);
     a.work(|w| work(inp, w, &timings, &check, fine));
     a.draw(|| draw(inp, &check));
-    cautions(&mut a, inp, &check);
+    cautions(a, inp, &check);
     a.source(&GUM).source(&WATCH).source(&TEETH);
-    Ok(a)
+    Ok(())
 }
 
 fn lines(a: &mut Answer, inp: &Inputs, check: &FeedCheck, fine: Fineness) {

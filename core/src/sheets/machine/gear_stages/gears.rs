@@ -5,7 +5,7 @@ use crate::machine::teeth::{NearPair, Sense, SumSet, sums_for};
 use crate::quantity::{Count, Length, Number, Share};
 use crate::sheet::*;
 
-pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+pub fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let ratios: Vec<f64> = inp
         .list::<Number>("ratios")
         .into_iter()
@@ -48,7 +48,6 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     let module = module(inp)?;
     let centre = |sum: u32| module.map(|module| module * (f64::from(sum) / 2.0));
-    let mut a = inp.answer();
     a.words("gears", names(best))
         .says("Driver/driven, one module, so that every pair has the same tooth sum.");
     a.line("worst", Share::from_fraction(best.worst))
@@ -61,10 +60,10 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             .says("Module \u{d7} tooth sum \u{f7} 2, without profile shift.");
     }
     if !inp.quiet() {
-        pairs(inp, &mut a, &ratios, sense, best);
-        sums(&mut a, &found, &centre);
+        pairs(inp, a, &ratios, sense, best);
+        sums(a, &found, &centre);
     }
-    working(inp, &mut a, &ratios, sense, best, centre(best.sum));
+    working(inp, a, &ratios, sense, best, centre(best.sum));
     a.draw(|| draw(best));
     a.note(
         "order-gears",
@@ -72,7 +71,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "Measure the center distance of the gearbox first. Where two modules stand on the same shafts it is module \u{d7} sum that must agree, and shifted teeth may move a sum by one.",
     );
     a.source(&SUM).source(&LIMITS).source(&TRADE);
-    Ok(a)
+    Ok(())
 }
 
 /// Past this a pair is no answer to the ratio asked: between two whole teeth of the smallest sums it stays under.

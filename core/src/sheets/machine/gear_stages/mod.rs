@@ -59,11 +59,11 @@ pub static SHEET: Sheet = Sheet {
     ],
     takes: &[],
     finds: None,
-    figure: |inp| {
+    figure: |inp, a| {
         if inp.choice("find") == "gears" {
-            gears::figure(inp)
+            gears::figure(inp, a)
         } else {
-            series::figure(inp)
+            series::figure(inp, a)
         }
     },
 };

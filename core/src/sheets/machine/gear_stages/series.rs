@@ -12,15 +12,20 @@ const MOST_OFF: f64 = 0.08;
 /// A range so near the customary one counts as within it: 1.26 nine times is 8.004.
 const ALIKE: f64 = 1.01;
 
-pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+pub fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     match (inp.choice("box"), inp.choice("feed-follows")) {
-        ("speeds", _) => tell::<RotationalSpeed>(inp, "spindle-steps", 8.0),
-        (_, "spindle") => tell::<FeedPerRev>(inp, "feed-steps-turn", 14.0),
-        _ => tell::<FeedRate>(inp, "feed-steps", 14.0),
+        ("speeds", _) => tell::<RotationalSpeed>(inp, "spindle-steps", 8.0, a),
+        (_, "spindle") => tell::<FeedPerRev>(inp, "feed-steps-turn", 14.0, a),
+        _ => tell::<FeedRate>(inp, "feed-steps", 14.0, a),
     }
 }
 
-fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Result<Answer, Stop> {
+fn tell<Q: Quantity>(
+    inp: &Inputs,
+    field: &'static str,
+    most_range: f64,
+    a: &mut Answer,
+) -> Result<(), Stop> {
     let mut plate: Vec<f64> = inp
         .list::<Q>(field)
         .into_iter()
@@ -75,7 +80,6 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
         let cure = "look for a misread, missing or doubled value; a worn plate is read with \u{201c}Read a worn plate\u{201d}";
         return Err(Stop::fault(field, Reason::Conflict, says, cure));
     };
-    let mut a = inp.answer();
     a.words("structure", in_words(&best.groups)).says(format!(
         "Written {}: positions of each stage, in brackets how many settings of the plate one position moves. The stages may stand in any order on the shafts.",
         name(&best.groups)
@@ -98,9 +102,9 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
             "Fastest over slowest position: {inside} the customary {most_range}."
         ));
     if !inp.quiet() {
-        table(inp, &mut a, field, &found, &widest);
+        table(inp, a, field, &found, &widest);
     }
-    working(inp, &mut a, best, ratio, plate.len());
+    working(inp, a, best, ratio, plate.len());
     a.draw(|| chart(best));
     a.note(
         "structure-unsure",
@@ -108,7 +112,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, most_range: f64) -> Resu
         "The plate alone can't tell which lever is which: shift one lever by one position and see how many settings the plate goes. Cones and tumblers give one long stage.",
     );
     a.source(&STRUCTURE).source(&LIMITS).source(&TRADE);
-    Ok(a)
+    Ok(())
 }
 
 /// As "3 × 2 positions, moving 1 and 3 settings".

@@ -94,11 +94,11 @@ static SPEEDS: Source = Source::read(
 static BOXES: Source =
     Source::practice("Rounding to whole teeth moves a speed or feed of a gearbox by 2 to 5%");
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     match (inp.choice("of"), inp.choice("feed-follows")) {
-        ("feed", "spindle") => tell::<FeedPerRev>(inp, "feed-steps-turn"),
-        ("feed", _) => tell::<FeedRate>(inp, "feed-steps"),
-        _ => tell::<RotationalSpeed>(inp, "spindle-steps"),
+        ("feed", "spindle") => tell::<FeedPerRev>(inp, "feed-steps-turn", a),
+        ("feed", _) => tell::<FeedRate>(inp, "feed-steps", a),
+        _ => tell::<RotationalSpeed>(inp, "spindle-steps", a),
     }
 }
 
@@ -130,7 +130,7 @@ fn typed<Q: Quantity>(inp: &Inputs, field: &'static str) -> (&'static Unit, u8) 
 }
 
 /// Values in the unit in which they were typed: a preferred number belongs to the unit that the plate is cut in.
-fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> {
+fn tell<Q: Quantity>(inp: &Inputs, field: &'static str, a: &mut Answer) -> Result<(), Stop> {
     let (unit, places) = typed::<Q>(inp, field);
     let steps: Vec<Q> = inp.list(field);
     let mut values: Vec<f64> = steps
@@ -176,7 +176,6 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
         shown.units(unit, unit).places(places, places)
     };
     let text = |value: f64| show(value).text_with_unit(inp.system());
-    let mut a = inp.answer();
     a.line("ratio", Number::of(plate.ratio))
         .says("Median of all pairs of values, so that one bad value does not move it.");
     a.line("ratio-ends", Number::of(plate.plain_ratio))
@@ -257,7 +256,7 @@ fn tell<Q: Quantity>(inp: &Inputs, field: &'static str) -> Result<Answer, Stop> 
     if unit.kind == Kind::RotationalSpeed {
         a.source(&SPEEDS);
     }
-    Ok(a)
+    Ok(())
 }
 
 fn r40_ratio(plate: &Plate) -> f64 {

@@ -22,18 +22,17 @@ static STRUCTURE: Source = Source::from_memory(
     "structural formula z = p1(1) p2(p1) p3(p1 p2)",
 );
 
-pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+pub fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let boxed = read(inp)?;
     let marks = marks(inp, &boxed.gearbox)?;
     let finding = explain(&boxed.gearbox, &marks);
     let next = next(&boxed.gearbox, &marks, &finding);
-    let mut a = inp.answer();
     let (points, says) = points(&boxed, &marks, &finding);
     a.words("cause", points).says(says);
-    look(&mut a, &boxed, &marks, &finding);
-    try_next(&mut a, &boxed, &finding, &next);
+    look(a, &boxed, &marks, &finding);
+    try_next(a, &boxed, &finding, &next);
     if finding.verdict != Verdict::Nothing {
-        cleared(&mut a, &boxed, &finding);
+        cleared(a, &boxed, &finding);
     }
     if finding.count > 0 {
         a.line("left", Count::of(finding.count as f64))
@@ -43,11 +42,11 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.line("settings", Count::of(settings as f64))
         .says(settings_say(&boxed));
     if !inp.quiet() {
-        grid(&mut a, &boxed, &marks);
-        causes(&mut a, &boxed, &marks, &finding);
-        table(&mut a, &boxed, &finding, &next);
+        grid(a, &boxed, &marks);
+        causes(a, &boxed, &marks, &finding);
+        table(a, &boxed, &finding, &next);
     }
-    working(inp, &mut a, &boxed, &marks, &finding, &next);
+    working(inp, a, &boxed, &marks, &finding, &next);
     a.draw(|| draw(&boxed, &finding));
     a.stop(
         "reach-in",
@@ -60,7 +59,7 @@ pub fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "Try every setting alike: warmed up, the same load, the same axis and direction. The search takes a bad part to be bad each time; one that is bad now and then is marked bad.",
     );
     a.source(&LOGIC).source(&TRADE);
-    Ok(a)
+    Ok(())
 }
 
 fn cleared(a: &mut Answer, boxed: &Boxed, finding: &Finding) {

@@ -100,22 +100,21 @@ pub static SHEET: Sheet = Sheet {
     figure,
 };
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let length: Length = inp.get("length")?;
-    let mut a = inp.answer();
-    sizes(&mut a, length);
-    fractions(&mut a, length);
+    sizes(a, length);
+    fractions(a, length);
     let drills = drills(length);
     let pins = pins(length);
     nearest(
-        &mut a,
+        a,
         "drill",
         "drill-off",
         drills.first(),
         "Of number, letter, fraction and metric drills. A drill cuts over its size.",
     );
     nearest(
-        &mut a,
+        a,
         "pin",
         "pin-off",
         pins.first(),
@@ -124,13 +123,13 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     a.words("spoken", said(inp, length))
         .says("Thou are 0.001 in, tenths are 0.0001 in.");
     if !inp.quiet() {
-        table(&mut a, "drills", "Nearest drills", &drills);
-        table(&mut a, "pins", "Nearest pins", &pins);
+        table(a, "drills", "Nearest drills", &drills);
+        table(a, "pins", "Nearest pins", &pins);
         for near in drills.iter().chain(&pins) {
             a.source(near.source);
         }
     }
-    working(&mut a, inp, length);
+    working(a, inp, length);
     a.draw(|| rule::drawing(inp, length));
     a.note(
         "call-standard",
@@ -142,7 +141,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         "Before you drill or ream to a nearest size",
         "A hole can't be made smaller. A twist drill cuts over its size, and a nearest size says nothing about the fit.",
     );
-    Ok(a)
+    Ok(())
 }
 
 /// Digits after the point of the shortest exact decimal.

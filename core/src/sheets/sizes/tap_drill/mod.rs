@@ -98,7 +98,7 @@ pub(in crate::sheets) static FORM: Source = Source::read(
 );
 static TRADE: Source = Source::practice("Tapping in the home shop");
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let thread = thread_of(inp, "thread")?;
     let tap = if inp.choice("tap") == "form" {
         TapKind::Form
@@ -117,7 +117,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     }
     let pick = pick_drill(thread, wanted, tap, set);
     let minor = minor_limits(thread);
-    let mut a = inp.answer();
     if let Some(pick) = pick {
         a.words("drill", pick.drill.drill.name())
             .says(say::pick(inp, thread, tap, set, &pick));
@@ -127,8 +126,8 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         a.words("drill", "none: bore the hole")
             .says("No standard drill leaves a thread here.");
     }
-    say::outside(inp, &mut a, thread, pick.as_ref());
-    hand::tell(inp, &mut a, thread, tap)?;
+    say::outside(inp, a, thread, pick.as_ref());
+    hand::tell(inp, a, thread, tap)?;
     a.line("hole", hole).says(format!(
         "For {} of thread. {}",
         inp.show(wanted),
@@ -142,20 +141,20 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     let pick = pick.map(|pick| pick.drill);
     if !inp.quiet() {
         let held = minor.filter(|_| tap == TapKind::Cut).map(|found| found.0);
-        table(&mut a, (thread, wanted, tap), set, pick, held);
+        table(a, (thread, wanted, tap), set, pick, held);
     }
-    working(inp, &mut a, thread, tap, wanted, pick);
+    working(inp, a, thread, tap, wanted, pick);
     a.draw(|| {
         let size = pick.map_or(hole, |pick| pick.drill.diameter);
         let title =
             format!("{thread} in section: major diameter left, drilled hole right, pitch above");
         drawing(title, thread, &[size], &|size| inp.num_to(size, 4, 3))
     });
-    say::cautions(&mut a, tap, pick);
+    say::cautions(a, tap, pick);
     a.source(source_of(thread))
         .source(if tap == TapKind::Cut { &CUT } else { &FORM })
         .source(&TRADE);
-    Ok(a)
+    Ok(())
 }
 
 fn basis(tap: TapKind) -> &'static str {

@@ -111,7 +111,7 @@ const fn inch_places(thread: ThreadCall) -> u8 {
     if thread.series.is_metric() { 5 } else { 4 }
 }
 
-fn figure(inp: &Inputs) -> Result<Answer, Stop> {
+fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
     let thread = thread_of(inp, "thread")?;
     let (d2, d1, d3) = (
         pitch_diameter(thread),
@@ -120,7 +120,6 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
     );
     let places = inch_places(thread);
     let metric = thread.series.is_metric();
-    let mut a = inp.answer();
     a.line("pitch-diameter", d2).places(places, 3).says(format!(
         "Of the basic form, 60\u{b0} included. {}.",
         thread.series.label()
@@ -169,9 +168,9 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
         } else {
             "\u{3c0}/4 (D \u{2212} 0.9743 P)\u{b2}, for screws up to 100 ksi."
         });
-    screws(&mut a, thread);
-    holes(&mut a, thread);
-    working(inp, &mut a, thread);
+    screws(a, thread);
+    holes(a, thread);
+    working(inp, a, thread);
     a.draw(|| {
         let title = format!(
             "{thread} in section: major diameter left, minor and pitch diameter right, pitch above"
@@ -188,7 +187,7 @@ fn figure(inp: &Inputs) -> Result<Answer, Stop> {
             "Measure the pitch diameter over wires; printed tables keep an older rounding, 0.0001 in off at some sizes."
         },
     );
-    Ok(a)
+    Ok(())
 }
 
 fn classes(thread: ThreadCall) -> impl Iterator<Item = ThreadClass> {
