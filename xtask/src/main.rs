@@ -14,6 +14,7 @@ mod check;
 mod fail;
 mod format;
 mod generate;
+mod licences;
 mod project;
 mod run;
 mod serve;

@@ -27,6 +27,8 @@ pub struct Page {
     pub site: PathBuf,
     /// The service worker's template, where there is one.
     pub worker: Option<PathBuf>,
+    /// Whether the notices of the libraries in it stand beside it.
+    pub notices: bool,
 }
 
 impl Page {
@@ -38,6 +40,7 @@ impl Page {
             target: project::target(),
             site: project::target().join("site"),
             worker: Some(project::root().join("app/worker/sw.js")),
+            notices: true,
         }
     }
 
@@ -49,6 +52,7 @@ impl Page {
             target: project::target().join("floor"),
             site: project::target().join("floor-site"),
             worker: Some(project::root().join("app/worker/sw.js")),
+            notices: false,
         }
     }
 }
