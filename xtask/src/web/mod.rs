@@ -5,6 +5,7 @@ pub mod compress;
 pub mod hash;
 pub mod html;
 pub mod site;
+pub mod trunk;
 
 use crate::project;
 use std::path::PathBuf;
