@@ -1,7 +1,9 @@
-//! Which libraries are in the app, and under which licences? Made from the lock file; one row a library.
+//! Which libraries are in the app, and under which licences? Written by `cargo xtask generate` from what cargo says;
+//! do not edit. Their notices stand beside the app in `licences.txt`.
 
 /// Name and licence.
 pub const LICENCES: &[(&str, &str)] = &[
+    ("Rust standard library", "MIT OR Apache-2.0"),
     ("bincode", "MIT"),
     ("bytes", "MIT"),
     ("cfg-if", "MIT OR Apache-2.0"),

@@ -131,7 +131,8 @@ pub fn save(store: &impl Store, key: &str, found: &Found, text: &str) -> Result<
     store.set(key, text)
 }
 
-/// The browser's storage for this page.
+/// The browser's storage for this page. Over web-sys, not gloo's storage: that stops the program where a browser gives
+/// none, and keeps texts as JSON, which what stands on devices is not.
 pub struct Browser;
 
 impl Store for Browser {

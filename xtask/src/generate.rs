@@ -1,11 +1,16 @@
-//! `cargo xtask generate [--check]`: the pages that are written from the contract, and whether they are still true.
-use crate::{args::Args, fail::Res, project, run};
+//! `cargo xtask generate [--check]`: the pages that are written from the contract and the list of the app's libraries, and
+//! whether they are still true.
+use crate::{args::Args, fail::Res, licences, project, run};
 use std::process::Command;
 
 /// Runs the generator, which links the core (xtask itself does not).
 pub fn command(args: &Args) -> Res<bool> {
     args.allow(&["--check"], &[])?;
-    Ok(run_generator(args.has("--check")).status()?.success())
+    let check = args.has("--check");
+    // Both are told of, so no short cut.
+    let listed = licences::list(check)?;
+    let pages = run_generator(check).status()?.success();
+    Ok(listed && pages)
 }
 
 /// The generator as a command. With `check` it writes nothing and fails where a page is stale.

@@ -14,6 +14,7 @@ mod check;
 mod fail;
 mod format;
 mod generate;
+mod licences;
 mod project;
 mod run;
 mod serve;
@@ -37,7 +38,8 @@ cargo xtask accept LINE ...             take changed answers as meant, with thei
 cargo xtask setup [--serve]             install what is missing for test (or for serve alone)
 
 serve also takes --dir DIR (serve a folder, build nothing) and --under PATH (serve below a path).
-test also takes --only STAGE[,STAGE] with the names that it prints.";
+test also takes --only STAGE[,STAGE] with the names that it prints.
+`trunk build` and `trunk serve` call `cargo xtask trunk` by themselves (Trunk.toml).";
 
 fn main() -> ExitCode {
     match command(&Args::from_env()) {
@@ -58,6 +60,7 @@ fn command(args: &Args) -> Res<bool> {
         "bench" => bench::command(args),
         "size" => size::command(args),
         "dist" => web::archive::command(args).map(|()| true),
+        "trunk" => web::trunk::command(args).map(|()| true),
         "fmt" => format::command(args),
         "accept" => generate::accept(args.rest()),
         "generate" => generate::command(args),

@@ -2,9 +2,11 @@
 //! next frame has been painted (what stands behind the figures).
 
 use super::use_window_event;
-use crate::dom;
+use gloo::{
+    render::{AnimationFrame, request_animation_frame},
+    timers::callback::Timeout,
+};
 use std::{cell::RefCell, rc::Rc};
-use wasm_bindgen::{JsCast, closure::Closure};
 use yew::prelude::*;
 
 type Work = Box<dyn FnOnce()>;
@@ -15,27 +17,12 @@ pub struct Later {
     slot: Rc<RefCell<Slot>>,
 }
 
+/// A frame or a timer that is dropped does not come any more.
 #[derive(Default)]
 struct Slot {
-    timer: Option<i32>,
+    timer: Option<Timeout>,
+    frame: Option<AnimationFrame>,
     work: Option<Work>,
-    closure: Option<Closure<dyn FnMut()>>,
-    in_frame: Option<Closure<dyn FnMut()>>,
-    frame: Option<i32>,
-}
-
-/// A frame or a timer that comes after this would find its closure gone.
-impl Drop for Slot {
-    fn drop(&mut self) {
-        if let Some(w) = dom::window() {
-            if let Some(frame) = self.frame {
-                let _ = w.cancel_animation_frame(frame);
-            }
-            if let Some(timer) = self.timer {
-                w.clear_timeout_with_handle(timer);
-            }
-        }
-    }
 }
 
 impl Later {
@@ -47,54 +34,34 @@ impl Later {
 
     /// Does this once the next frame is on screen, in place of what was put off before.
     pub fn put_behind_frame(&self, work: impl FnOnce() + 'static) {
-        self.drop_timer();
         let mut slot = self.slot.borrow_mut();
+        slot.timer = None;
         slot.work = Some(Box::new(work));
-        if slot.frame.is_some() {
-            return;
-        }
-        if slot.in_frame.is_none() {
+        if slot.frame.is_none() {
             let weak = Rc::downgrade(&self.slot);
-            slot.in_frame = Some(Closure::new(move || {
+            slot.frame = Some(request_animation_frame(move |_| {
                 if let Some(slot) = weak.upgrade() {
                     slot.borrow_mut().frame = None;
                     Later { slot }.arm(0);
                 }
             }));
         }
-        if let (Some(w), Some(closure)) = (dom::window(), slot.in_frame.as_ref()) {
-            slot.frame = w
-                .request_animation_frame(closure.as_ref().unchecked_ref())
-                .ok();
-        }
     }
 
     /// Does what was put off after so many milliseconds.
     fn arm(&self, milliseconds: i32) {
-        self.drop_timer();
-        let mut slot = self.slot.borrow_mut();
-        if slot.closure.is_none() {
-            let weak = Rc::downgrade(&self.slot);
-            slot.closure = Some(Closure::new(move || {
-                if let Some(slot) = weak.upgrade() {
-                    Later { slot }.flush();
-                }
-            }));
-        }
-        if let (Some(w), Some(closure)) = (dom::window(), slot.closure.as_ref()) {
-            slot.timer = w
-                .set_timeout_with_callback_and_timeout_and_arguments_0(
-                    closure.as_ref().unchecked_ref(),
-                    milliseconds,
-                )
-                .ok();
-        }
+        let weak = Rc::downgrade(&self.slot);
+        let timer = Timeout::new(milliseconds.max(0).unsigned_abs(), move || {
+            if let Some(slot) = weak.upgrade() {
+                Later { slot }.flush();
+            }
+        });
+        self.slot.borrow_mut().timer = Some(timer);
     }
 
     /// Does at once what was put off.
     pub fn flush(&self) {
-        self.drop_timer();
-        let work = self.slot.borrow_mut().work.take();
+        let work = self.take();
         if let Some(work) = work {
             work();
         }
@@ -102,14 +69,14 @@ impl Later {
 
     /// Forgets what was put off.
     pub fn forget(&self) {
-        self.drop_timer();
-        self.slot.borrow_mut().work = None;
+        self.take();
     }
 
-    fn drop_timer(&self) {
-        if let (Some(timer), Some(w)) = (self.slot.borrow_mut().timer.take(), dom::window()) {
-            w.clear_timeout_with_handle(timer);
-        }
+    /// The slot is free again before the work is done, which may put off something itself.
+    fn take(&self) -> Option<Work> {
+        let mut slot = self.slot.borrow_mut();
+        slot.timer = None;
+        slot.work.take()
     }
 }
 

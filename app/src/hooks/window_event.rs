@@ -1,7 +1,6 @@
 //! Listens to a window event for as long as the component lives.
 
-use crate::dom;
-use wasm_bindgen::{JsCast, closure::Closure};
+use gloo::events::{EventListener, EventListenerOptions};
 use yew::prelude::*;
 
 /// Calls back on each such event; always the newest callback.
@@ -10,19 +9,12 @@ pub fn use_window_event(name: &'static str, call: Callback<Event>) {
     let newest = use_mut_ref(|| call.clone());
     *newest.borrow_mut() = call;
     use_effect_with(name, move |name| {
-        let name = *name;
-        let closure = Closure::<dyn Fn(Event)>::new(move |event| {
+        let options = EventListenerOptions::enable_prevent_default();
+        let window = gloo::utils::window();
+        let listener = EventListener::new_with_options(&window, *name, options, move |event| {
             let call = newest.borrow().clone();
-            call.emit(event);
+            call.emit(event.clone());
         });
-        if let Some(w) = dom::window() {
-            let _ = w.add_event_listener_with_callback(name, closure.as_ref().unchecked_ref());
-        }
-        move || {
-            if let Some(w) = dom::window() {
-                let _ =
-                    w.remove_event_listener_with_callback(name, closure.as_ref().unchecked_ref());
-            }
-        }
+        move || drop(listener)
     });
 }

@@ -112,7 +112,10 @@ pub fn About() -> Html {
             </dl>
             <Fold title="Sources" content={Callback::from(|()| html! { <ul class="sources">{ for sources().into_iter().map(|text| html! { <li>{ text }</li> }) }</ul> })} />
             <Fold title="Libraries and their licenses" content={Callback::from(|()| html! {
-                <ul class="sources">{ for LICENCES.iter().map(|(name, license)| html! { <li>{ format!("{name}: {license}") }</li> }) }</ul>
+                <>
+                    <p><a href="./licences.txt">{ "Their notices in full" }</a></p>
+                    <ul class="sources">{ for LICENCES.iter().map(|(name, license)| html! { <li>{ format!("{name}: {license}") }</li> }) }</ul>
+                </>
             })} />
         </main>
     }

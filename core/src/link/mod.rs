@@ -1,8 +1,15 @@
 //! What is an entry as a link, and a link as an entry? `#/v1/<sheet>?<field>=<text>&…`: readable, ASCII, typed text with
 //! its unit, only what differs from the default, in declared order, so that equal entries give equal links.
 //!
-//! Reserved keys: `u` (system of units that results are shown in), `rev` (the sheet's revision, where it is not 1),
-//! `turn`, `want` and `sweep` (the powers).
+//! Reserved keys, which no field or result may have as its id ([`RESERVED`]):
+//!
+//! | key | what it says | example |
+//! | --- | --- | --- |
+//! | `u` | the system of units that results are shown in, where it is not the inch | `u=mm` |
+//! | `rev` | the sheet's revision, where it is not 1 | `rev=2` |
+//! | `turn` | turned round: the field that is free | `turn=percent` |
+//! | `want` | turned round: the result and its wanted text | `want=hole~0.201 in` |
+//! | `sweep` | plotted: the field and the result | `sweep=percent~hole` |
 
 mod encode;
 mod open;
@@ -18,7 +25,7 @@ use crate::sheet::{Entry, Field, Outcome, Preset, Sheet};
 pub const MOST_CHARS: usize = 2000;
 /// The most characters of a link that opens: what is kept, and the address while one works, may pass [`MOST_CHARS`].
 pub const MOST_READ: usize = 40_000;
-/// Keys that no field may have.
+/// Keys that no field or result may have as its id; the page of this room says what each is for.
 pub const RESERVED: &[&str] = &["u", "rev", "turn", "want", "sweep"];
 
 /// What is asked of the powers, as it stands in a link.

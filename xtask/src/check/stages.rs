@@ -2,7 +2,7 @@
 use super::{Bench, Count, Stage};
 use crate::{
     fail::Res,
-    format, generate, project, run, size,
+    format, generate, licences, project, run, size,
     web::{Page, site},
 };
 use std::process::Command;
@@ -80,8 +80,9 @@ fn native(bench: &Bench) -> Res<Count> {
 }
 
 fn generated(bench: &Bench) -> Res<Count> {
-    let (ok, _) = bench.logged("generated", &mut generate::run_generator(true))?;
-    Ok(Count::one(ok))
+    let (pages, _) = bench.logged("generated", &mut generate::run_generator(true))?;
+    let listed = licences::list(true)?;
+    Ok(Count::one(pages && listed))
 }
 
 fn wasm(bench: &Bench) -> Res<Count> {

@@ -5,6 +5,7 @@ pub mod compress;
 pub mod hash;
 pub mod html;
 pub mod site;
+pub mod trunk;
 
 use crate::project;
 use std::path::PathBuf;
@@ -27,6 +28,8 @@ pub struct Page {
     pub site: PathBuf,
     /// The service worker's template, where there is one.
     pub worker: Option<PathBuf>,
+    /// Whether the notices of the libraries in it stand beside it.
+    pub notices: bool,
 }
 
 impl Page {
@@ -38,6 +41,7 @@ impl Page {
             target: project::target(),
             site: project::target().join("site"),
             worker: Some(project::root().join("app/worker/sw.js")),
+            notices: true,
         }
     }
 
@@ -49,6 +53,7 @@ impl Page {
             target: project::target().join("floor"),
             site: project::target().join("floor-site"),
             worker: Some(project::root().join("app/worker/sw.js")),
+            notices: false,
         }
     }
 }

@@ -2,6 +2,7 @@
 use super::{CSP, Page, compile, compress, hash, html};
 use crate::{
     fail::{Doing, Fail, Res},
+    licences,
     setup::Bindgen,
 };
 use std::{
@@ -19,18 +20,24 @@ pub fn build(page: &Page, bindgen: &Bindgen) -> Res<Files> {
     // Written beside the old one and swapped in whole: a server that runs on never sees half a build.
     let staged = page.site.with_extension("new");
     let _ = fs::remove_dir_all(&staged);
-    for (name, bytes) in &files {
-        let path = staged.join(name);
-        fs::create_dir_all(path.parent().unwrap_or(&staged))?;
+    write(&files, &staged)?;
+    let _ = fs::remove_dir_all(&page.site);
+    fs::rename(&staged, &page.site)?;
+    Ok(files)
+}
+
+/// Writes the files into a folder, each that gains by it in its compressed forms too.
+pub fn write(files: &Files, dir: &Path) -> Res {
+    for (name, bytes) in files {
+        let path = dir.join(name);
+        fs::create_dir_all(path.parent().unwrap_or(dir))?;
         fs::write(&path, bytes)?;
         if compress::worth_it(name) {
             fs::write(with(&path, ".br"), compress::brotli(bytes)?)?;
             fs::write(with(&path, ".gz"), compress::gzip(bytes)?)?;
         }
     }
-    let _ = fs::remove_dir_all(&page.site);
-    fs::rename(&staged, &page.site)?;
-    Ok(files)
+    Ok(())
 }
 
 /// The files of a site that was built before, without their compressed forms.
@@ -62,6 +69,9 @@ fn files(page: &Page, bindgen: &Bindgen) -> Res<Files> {
     let html = hash_scripts(&mut files, html);
     let html = with_policy(&html)?;
     no_inline(&html)?;
+    if page.notices {
+        files.insert(licences::FILE.to_owned(), licences::notices()?.into_bytes());
+    }
 
     // The build's name: a digest over every file, the page's own place for it still blank.
     files.insert("index.html".to_owned(), html.into_bytes());
