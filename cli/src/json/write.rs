@@ -48,7 +48,7 @@ impl<L: Leaf> Leaf for Option<L> {
 
 impl<L: Leaf> Leaf for [L] {
     fn append(&self, text: &mut Vec<u8>) {
-        Place { text }.list(self, |place, leaf| place.leaf(leaf));
+        Place { text }.list(self, |place, leaf| leaf.append(place.text));
     }
 }
 
