@@ -8,7 +8,7 @@ mod common;
 use benchslate_core::quantity::{Kind, System};
 use benchslate_core::record::proving::*;
 use benchslate_core::record::*;
-use benchslate_core::standards::acceptance_limits::ACCEPTANCE_LIMITS;
+use benchslate_core::standards::threads::acceptance_limits::ACCEPTANCE_LIMITS;
 
 fn begun() -> Undo<Proving> {
     let mut undo = Undo::new(Proving::default());

@@ -16,8 +16,11 @@ use benchslate_core::machine::{around, ranked};
 use benchslate_core::quantity::*;
 use benchslate_core::sheet::{Entry, Outcome, State, evaluate};
 use benchslate_core::sheets::by_id;
-use benchslate_core::standards::cutting_speeds::*;
-use benchslate_core::standards::{cutting_speeds_hole, cutting_speeds_turning, feeds, unit_power};
+use benchslate_core::standards::cutting::cutting_speeds::*;
+use benchslate_core::standards::{
+    cutting::cutting_speeds_hole, cutting::cutting_speeds_turning, cutting::feeds,
+    cutting::unit_power,
+};
 use benchslate_tests::near;
 
 fn within(got: f64, want: f64, share: f64) -> bool {

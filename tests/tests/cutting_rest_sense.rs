@@ -15,7 +15,7 @@ use std::f64::consts::PI;
 use benchslate_core::quantity::*;
 use benchslate_core::sheet::{Entry, Fault, Outcome, State, evaluate};
 use benchslate_core::sheets::by_id;
-use benchslate_core::standards::cutting_speeds::*;
+use benchslate_core::standards::cutting::cutting_speeds::*;
 use benchslate_tests::near;
 
 type Pairs<'a> = Vec<(&'a str, &'a str)>;
@@ -580,7 +580,7 @@ fn small_chips_have_a_power_too() {
         "{said}"
     );
     // (f/0.012)^-0.2 lies within 3 % of every printed row (Machinery's Handbook, Machining Power, Table 2, from memory)
-    for row in benchslate_core::standards::unit_power::FEED_FACTOR {
+    for row in benchslate_core::standards::cutting::unit_power::FEED_FACTOR {
         assert!(
             ((row.feed_in / 0.012).powf(-0.2) / row.c - 1.0).abs() < 0.03,
             "{row:?}"

@@ -12,12 +12,12 @@ use benchslate_core::cutting::{speed_aim, spindle_speed};
 use benchslate_core::quantity::{Length, Quantity, RotationalSpeed, SurfaceSpeed};
 use benchslate_core::sheet::{Entry, evaluate};
 use benchslate_core::sheets::by_id;
-use benchslate_core::standards::cutting_speeds::Material::*;
-use benchslate_core::standards::cutting_speeds::Operation::*;
-use benchslate_core::standards::cutting_speeds::*;
-use benchslate_core::standards::cutting_speeds_hole::PAIRS;
-use benchslate_core::standards::cutting_speeds_steel::STEELS;
-use benchslate_core::standards::feeds::*;
+use benchslate_core::standards::cutting::cutting_speeds::Material::*;
+use benchslate_core::standards::cutting::cutting_speeds::Operation::*;
+use benchslate_core::standards::cutting::cutting_speeds::*;
+use benchslate_core::standards::cutting::cutting_speeds_hole::PAIRS;
+use benchslate_core::standards::cutting::cutting_speeds_steel::STEELS;
+use benchslate_core::standards::cutting::feeds::*;
 use benchslate_tests::near;
 
 use CutterMaterial::{Carbide, HighSpeedSteel as Hss};
@@ -599,7 +599,7 @@ fn rules_in_place_of_rows() {
     let half = of(CutterMaterial::CarbonSteel).start / of(Hss).start;
     assert!(near(
         half,
-        benchslate_core::standards::cutting_speeds_hole::CARBON_DRILL_FACTOR,
+        benchslate_core::standards::cutting::cutting_speeds_hole::CARBON_DRILL_FACTOR,
         1e-12
     ));
     // ... and Machine Shop Work, Table IV (before 1910), whose carbon-steel cutters ran at 0.6 to 1.6 times half of today's HSS bands
@@ -650,7 +650,7 @@ fn rules_in_place_of_rows() {
 /// lie inside Kalpakjian's energy at the cutter (80 % of that at the motor); mild steel and cast iron are lower: known, and not used.
 #[test]
 fn coarse_force_coefficients() {
-    use benchslate_core::standards::unit_power::SPECIFIC_ENERGY_AT_MOTOR;
+    use benchslate_core::standards::cutting::unit_power::SPECIFIC_ENERGY_AT_MOTOR;
     let inside = |material: &str, k: f64| {
         let row = SPECIFIC_ENERGY_AT_MOTOR
             .iter()

@@ -6,8 +6,8 @@
 use benchslate_core::quantity::{Area, Force, Stress, System, Torque};
 use benchslate_core::sheet::{Entry, Outcome, Reason, State, evaluate};
 use benchslate_core::sheets;
-use benchslate_core::standards::bolt_strength::GRADES;
-use benchslate_core::standards::internal_strength;
+use benchslate_core::standards::bolts::bolt_strength::GRADES;
+use benchslate_core::standards::bolts::internal_strength;
 use benchslate_tests::reckon::{Reckoned, reckon};
 use benchslate_tests::{cases, near};
 

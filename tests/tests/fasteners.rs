@@ -12,7 +12,9 @@ use benchslate_core::quantity::{
 };
 use benchslate_core::sheet::{Entry, Outcome, Reason, State, evaluate};
 use benchslate_core::sheets;
-use benchslate_core::standards::{bolt_strength, heads, nut_factors, preload_scatter};
+use benchslate_core::standards::{
+    bolts::bolt_strength, bolts::heads, bolts::nut_factors, bolts::preload_scatter,
+};
 use benchslate_core::thread::{self, ThreadCall, ThreadSeries};
 use benchslate_tests::near;
 

@@ -11,7 +11,7 @@ use benchslate_core::fit::{
     FitClass, FitFault, Grade, KindOfFit, LETTERS, Letter, Member, Why, iso,
 };
 use benchslate_core::quantity::Length;
-use benchslate_core::standards::iso286_deviations::DEVIATIONS;
+use benchslate_core::standards::fits::iso286_deviations::DEVIATIONS;
 use benchslate_tests::near;
 
 /// ISO 286-2:2010, limit deviations of holes by class; K6 to K8, M6, M7, N6 to N8 to 250 mm and D10, E9, F8, G7, K7, N7,

@@ -6,7 +6,8 @@
 // Helpers of tests fail loudly.
 #![allow(clippy::unwrap_used, clippy::panic)]
 
-use benchslate_core::calls::{CallFault, pin as call};
+use benchslate_core::call::CallFault;
+use benchslate_core::calls::pin as call;
 use benchslate_core::fit::{FitClass, Letter, iso};
 use benchslate_core::pin::{
     self, FitCharacter, PinFault, Shear, StandardPin, TaperSeries, WornHole,
@@ -15,8 +16,8 @@ use benchslate_core::quantity::{Length, Stress, System, Torque};
 use benchslate_core::search::Index;
 use benchslate_core::sheet::{Entry, Outcome, Reason, State, evaluate};
 use benchslate_core::sheets;
-use benchslate_core::standards::dowel_pins::{self as dowels, InchSeries};
-use benchslate_core::standards::{drills, taper_pins};
+use benchslate_core::standards::pins::dowel_pins::{self as dowels, InchSeries};
+use benchslate_core::standards::{holes::drills, pins::taper_pins};
 use benchslate_tests::near;
 
 const fn inch(value: f64) -> Length {

@@ -8,7 +8,7 @@ use benchslate_core::fit::press::{
 use benchslate_core::quantity::{Expansion, Length, Stress, System};
 use benchslate_core::sheet::{Entry, evaluate};
 use benchslate_core::sheets;
-use benchslate_core::standards::fit_materials::FIT_MATERIALS;
+use benchslate_core::standards::fits::fit_materials::FIT_MATERIALS;
 use benchslate_tests::near;
 
 const STEEL: Elastic = Elastic {

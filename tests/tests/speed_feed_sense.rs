@@ -12,8 +12,8 @@ use benchslate_core::cutting::{SpeedQuestion, speed_aim};
 use benchslate_core::quantity::*;
 use benchslate_core::sheet::{Entry, Outcome, State, evaluate};
 use benchslate_core::sheets::by_id;
-use benchslate_core::standards::cutting_speeds::*;
-use benchslate_core::standards::feeds::*;
+use benchslate_core::standards::cutting::cutting_speeds::*;
+use benchslate_core::standards::cutting::feeds::*;
 use benchslate_tests::near;
 
 use CutterMaterial::{Carbide, CarbonSteel as Carbon, HighSpeedSteel as Hss};

@@ -13,8 +13,8 @@ use benchslate_core::cutting::*;
 use benchslate_core::quantity::*;
 use benchslate_core::sheet::{Entry, Outcome, evaluate};
 use benchslate_core::sheets::by_id;
-use benchslate_core::standards::cutting_speeds::*;
-use benchslate_core::standards::tap_forces::TapFlutes;
+use benchslate_core::standards::cutting::cutting_speeds::*;
+use benchslate_core::standards::cutting::tap_forces::TapFlutes;
 use benchslate_tests::near;
 
 fn figured(pairs: &[(&str, &str)]) -> Outcome {

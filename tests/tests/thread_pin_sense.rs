@@ -353,7 +353,7 @@ fn old_numbered_screws_are_told_and_marked_obsolete() {
     );
     for number in [14, 16, 18, 20, 24, 30] {
         let size = 0.060 + 0.013 * f64::from(number);
-        let listed = benchslate_core::standards::look_alike_threads::LOOK_ALIKES
+        let listed = benchslate_core::standards::threads::look_alike_threads::LOOK_ALIKES
             .iter()
             .filter(|one| one.size.starts_with(&format!("#{number}-")))
             .inspect(|one| assert!((one.major.inches() - size).abs() < 1e-9));

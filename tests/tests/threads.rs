@@ -9,9 +9,9 @@
 
 use benchslate_core::calls;
 use benchslate_core::quantity::{Length, Share};
-use benchslate_core::standards::clearance_holes;
-use benchslate_core::standards::drills::{self, Drill};
-use benchslate_core::standards::look_alike_threads::{LOOK_ALIKES, LookAlikeSeries};
+use benchslate_core::standards::holes::clearance_holes;
+use benchslate_core::standards::holes::drills::{self, Drill};
+use benchslate_core::standards::threads::look_alike_threads::{LOOK_ALIKES, LookAlikeSeries};
 use benchslate_core::thread::*;
 
 /// Not given in the print.
@@ -650,7 +650,7 @@ const TD2: &[(f64, f64, f64, f64)] = &[
 
 #[test]
 fn metric_pitch_tolerances() {
-    use benchslate_core::standards::metric_tolerances::of_diameter;
+    use benchslate_core::standards::threads::metric_tolerances::of_diameter;
     for (over, up_to, pitch, figure) in TD2 {
         // Just above the lower step, and on the upper one, which belongs to this row.
         for diameter in [over + 0.001, *up_to] {

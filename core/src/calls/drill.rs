@@ -3,11 +3,11 @@
 //! A call is matched among real drills, inch and metric. One match is taken; where two drills of different size
 //! match, both are named and the reader chooses.
 
-use super::CallFault;
-use super::notation::{decimal, digits_meant, mixed, tidy, unknown as unknown_call, whole};
+use crate::call::CallFault;
+use crate::call::{Call, Said};
+use crate::notation::{decimal, digits_meant, mixed, tidy, unknown as unknown_call, whole};
 use crate::quantity::{Length, units, with_unit};
-use crate::sheet::{Call, Said};
-use crate::standards::drills::{self, Drill, DrillSeries};
+use crate::standards::holes::drills::{self, Drill, DrillSeries};
 
 /// What a field for a drill takes.
 pub const EXPECTED: &str = "a drill, as #7, F, 13/64, 5.1 mm or 0.201";

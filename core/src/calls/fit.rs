@@ -1,9 +1,9 @@
 //! Which fit is meant: `H7`, `m6`, `H7/m6`, `JS7`, `ZA8`, or in inches `RC 3`, `LN2`, `FN 1`?
 
-use super::CallFault;
+use crate::call::CallFault;
+use crate::call::{Call, Said};
 use crate::fit::inch::{self, InchClass, SERIES, Series};
 use crate::fit::{FitClass, Grade, LETTERS, Member};
-use crate::sheet::{Call, Said};
 
 /// What a field for a fit takes.
 pub const EXPECTED: &str = "a hole and a shaft, as H7/m6, or an inch class, as RC3";

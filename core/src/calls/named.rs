@@ -1,7 +1,7 @@
 //! What does the name of a drill or a screw measure, typed where a length is asked: `#7`, `No. 10`, `F`?
 
-use super::notation::tidy;
 use super::{drill, thread};
+use crate::notation::tidy;
 use crate::quantity::{units, with_unit};
 
 /// What to type for such a name, and what it is; empty where the text is none.

@@ -1,11 +1,11 @@
 //! Which taper pin is meant: `2/0`, `#3`, `No. 7`, `pin 4` in the inch series, `6x40`, `6 mm`, `2,5` in the metric?
 
-use super::CallFault;
-use super::notation::{decimal, not_defined, plain, tidy, unknown};
+use crate::call::CallFault;
+use crate::call::{Call, Said};
+use crate::notation::{decimal, not_defined, plain, tidy, unknown};
 use crate::pin::{StandardPin, TaperSeries};
 use crate::quantity::{Length, units, with_unit};
-use crate::sheet::{Call, Said};
-use crate::standards::taper_pins;
+use crate::standards::pins::taper_pins;
 
 /// What a field for an inch pin takes.
 pub const EXPECTED_INCH: &str = "a pin number, as 2/0, #3 or No. 7";

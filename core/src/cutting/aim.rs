@@ -1,8 +1,8 @@
 //! Which cutting speed is aimed at for this operation? The published band, or the rule that a source gives in its place.
 
 use crate::quantity::SurfaceSpeed;
-use crate::sheet::Source;
-use crate::standards::cutting_speeds::{
+use crate::source::Source;
+use crate::standards::cutting::cutting_speeds::{
     CutterMaterial, Material, ORDINARY_HARDNESS_HB, Operation, SpeedBand, SpeedRow, SpeedSource,
     band_among, rows_of,
 };
@@ -161,7 +161,7 @@ impl SpeedQuestion {
     /// softer metal of its kind, free-machining steel at no less than mild steel.
     ///
     /// ```
-    /// use benchslate_core::{cutting::speed_aim, standards::cutting_speeds::*};
+    /// use benchslate_core::{cutting::speed_aim, standards::cutting::cutting_speeds::*};
     /// let at = |hb| speed_aim(Material::StainlessSteel, Operation::TurningRough, CutterMaterial::HighSpeedSteel, Some(hb), false);
     /// assert!(at(270).unwrap().start <= at(260).unwrap().start); // harder is not faster
     /// ```

@@ -2,7 +2,7 @@
 
 use super::chip::rubbing_limit;
 use crate::quantity::Length;
-use crate::sheet::Source;
+use crate::source::Source;
 
 /// Feed per tooth of HSS end mills by diameter.
 pub(crate) static HSS_BY_DIAMETER: Source = Source::read(

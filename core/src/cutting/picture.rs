@@ -1,7 +1,7 @@
 //! What does the cut look like? Cutter, work, depth and width as drawings, true to scale.
 
+use crate::drawing::{Drawing, Pen, pt};
 use crate::quantity::Length;
-use crate::sheet::{Drawing, Pen, pt};
 
 /// A slab, side, form cutter or saw from its end: the work below, the depth and the approach.
 pub(crate) fn arbor_cut(

@@ -6,7 +6,7 @@ use super::fault::{CutFault, positive};
 use crate::quantity::{
     FeedPerRev, Force, Length, Power, RemovalRate, RotationalSpeed, Stress, SurfaceSpeed, Torque,
 };
-use crate::standards::unit_power::{ChiselEdgeRow, FEED_FACTOR, base_power, feed_factor};
+use crate::standards::cutting::unit_power::{ChiselEdgeRow, FEED_FACTOR, base_power, feed_factor};
 
 /// The factors that belong to unit power. A bare constant is never a power.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -249,7 +249,7 @@ pub struct DrillLoad {
 /// [`CutFault::NotPositive`] for a diameter or feed of nothing.
 ///
 /// ```
-/// use benchslate_core::{cutting::drill_load, quantity::*, standards::unit_power::STANDARD_DRILL};
+/// use benchslate_core::{cutting::drill_load, quantity::*, standards::cutting::unit_power::STANDARD_DRILL};
 /// let load = drill_load(24000.0, Length::from_inches(0.875), FeedPerRev::from_in_per_rev(0.008), &STANDARD_DRILL, 1.3).unwrap();
 /// assert!((load.torque.lbf_in() / 559.0 - 1.0).abs() < 0.005); // Machinery's Handbook 31st ed., p. 1152, example
 /// ```

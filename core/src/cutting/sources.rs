@@ -1,7 +1,7 @@
 //! Whose formulas and figures do the cutting sheets name? One static a source.
 
-use crate::sheet::Source;
-use crate::standards::cutting_speeds::SpeedSource;
+use crate::source::Source;
+use crate::standards::cutting::cutting_speeds::SpeedSource;
 
 pub(crate) static SPEED_DEFINITION: Source = Source::read(
     "TM 1-420 Lathes, War Department, C1 of 10 March 1942",

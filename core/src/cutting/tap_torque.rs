@@ -2,9 +2,9 @@
 
 use super::fault::{CutFault, positive};
 use crate::quantity::{Length, Stress, Torque};
-use crate::sheet::Source;
-use crate::standards::cutting_speeds::Material;
-use crate::standards::tap_forces::{
+use crate::source::Source;
+use crate::standards::cutting::cutting_speeds::Material;
+use crate::standards::cutting::tap_forces::{
     HARDENED_HB, TAP_FORCES, TapAuthor, TapFlutes, TapForceRow, tap_factor,
 };
 
@@ -117,7 +117,7 @@ pub struct TapLoad {
 /// formula by area. Rows for heat-treated steel hold above 240 HB.
 ///
 /// ```
-/// use benchslate_core::{cutting::*, quantity::Length, standards::{cutting_speeds::Material, tap_forces::TapFlutes}};
+/// use benchslate_core::{cutting::*, quantity::Length, standards::{cutting::cutting_speeds::Material, cutting::tap_forces::TapFlutes}};
 /// // Table of practical tap torques, formulary page, 2009: Ck 45, M6, new tap, 2.2 N·m
 /// let mm = Length::from_mm;
 /// let cut = TapCut { major: mm(6.0), pitch: mm(1.0), hole: mm(5.0), fine: false, flutes: TapFlutes::Straight, bottoming: false };

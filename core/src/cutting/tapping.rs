@@ -2,8 +2,8 @@
 
 use super::fault::{CutFault, positive};
 use crate::quantity::{Length, RotationalSpeed, Share, Time};
-use crate::sheet::Source;
-use crate::standards::cutting_speeds::Material;
+use crate::source::Source;
+use crate::standards::cutting::cutting_speeds::Material;
 
 /// Thread depth of a tapped hole: average, least and most.
 pub(crate) static THREAD_SHARE: Source = Source::read(
@@ -74,7 +74,7 @@ pub const fn is_tough(material: Material) -> bool {
 /// Common practice, inside the band 50 to 83 % of OD1621.
 ///
 /// ```
-/// use benchslate_core::{cutting::thread_to_cut, quantity::Length, standards::cutting_speeds::Material};
+/// use benchslate_core::{cutting::thread_to_cut, quantity::Length, standards::cutting::cutting_speeds::Material};
 /// // OD1621, p. 177: 75 % on the average.
 /// let share = thread_to_cut(Material::MildSteel, Length::from_inches(0.25), Length::from_inches(0.25));
 /// assert!((share.percent() - 75.0).abs() < 1e-9);

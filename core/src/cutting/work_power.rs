@@ -2,9 +2,9 @@
 
 use super::sources::{COARSE_ENERGY, UNIT_POWER};
 use crate::quantity::FeedPerRev;
-use crate::sheet::Source;
-use crate::standards::cutting_speeds::Material;
-use crate::standards::unit_power::{
+use crate::source::Source;
+use crate::standards::cutting::cutting_speeds::Material;
+use crate::standards::cutting::unit_power::{
     PowerGroup, SPECIFIC_ENERGY_AT_MOTOR, SpecificEnergyRow, UnitPowerLookup, UnitPowerRow,
     feed_factor, unit_power,
 };
@@ -34,7 +34,7 @@ impl WorkPower {
 /// Steel softer than its table takes the softest row, harder steel the coarse range.
 ///
 /// ```
-/// use benchslate_core::{cutting::{WorkPower, work_power}, standards::cutting_speeds::Material};
+/// use benchslate_core::{cutting::{WorkPower, work_power}, standards::cutting::cutting_speeds::Material};
 /// let Some(WorkPower::Unit(row)) = work_power(Material::MildSteel, Some(150)) else { panic!() };
 /// assert_eq!(row.hp_per_in3_min, 0.74); // Machinery's Handbook 31st ed., p. 1147: plain carbon, 140 to 160 HB
 /// assert!(matches!(work_power(Material::GrayIron, None), Some(WorkPower::Coarse(_))));

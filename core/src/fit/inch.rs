@@ -3,8 +3,8 @@
 use super::band::{Band, Limits};
 use super::fault::FitFault;
 use crate::quantity::Length;
-use crate::standards::b41::Row;
-pub use crate::standards::b41::{Certainty, Series};
+use crate::standards::fits::b41::Row;
+pub use crate::standards::fits::b41::{Certainty, Series};
 use core::fmt;
 
 /// Sizes that differ by less than this are one size.

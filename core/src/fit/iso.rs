@@ -4,8 +4,10 @@ use super::band::{Band, Limits};
 use super::class::{FitClass, Letter, Member};
 use super::fault::{FitFault, Why};
 use crate::quantity::Length;
-use crate::standards::iso286_deviations::{BETWEEN, BetweenStep, DEVIATIONS, DeviationStep, NONE};
-use crate::standards::iso286_grades::{GRADES, GradeStep};
+use crate::standards::fits::iso286_deviations::{
+    BETWEEN, BetweenStep, DEVIATIONS, DeviationStep, NONE,
+};
+use crate::standards::fits::iso286_grades::{GRADES, GradeStep};
 
 /// A twentieth of a micrometre: half of the finest grade's last digit is still whole.
 const PER_UM: i32 = 20;
@@ -194,7 +196,7 @@ fn j(row: [u16; 3], at: i8) -> Result<i32, Why> {
 
 /// Column of the table of deviations; h, js, j and the letters between have none.
 fn column(letter: Letter) -> Option<usize> {
-    use crate::standards::iso286_deviations::COLUMNS;
+    use crate::standards::fits::iso286_deviations::COLUMNS;
     let text = letter.text(Member::Shaft);
     COLUMNS.iter().position(|&c| c == text)
 }

@@ -1,7 +1,7 @@
 //! Whose figures and formulas are these?
 
 use super::inch::Series;
-use crate::sheet::Source;
+use crate::source::Source;
 
 /// Grades, letters and delta.
 pub static ISO_286: Source = Source::read("ISO 286-1:2010", "Tables 1 to 5");
@@ -58,7 +58,7 @@ static DOOLEY: Source = Source::read(
     "Coefficients of Expansion",
 );
 
-/// Where the expansion of a material of `standards::fit_materials` was read; none where it has none.
+/// Where the expansion of a material of `standards::fits::fit_materials` was read; none where it has none.
 pub fn growth_sources(material: &str) -> impl Iterator<Item = &'static Source> {
     let old = (material == "cast-iron").then_some(&DOOLEY);
     let new = (!matches!(material, "other" | "")).then_some(&CALLISTER);

@@ -61,7 +61,7 @@ impl FitBand {
 }
 
 /// Shop practice for a slip hole of a ground inch dowel: nominal + 0.0005 to + 0.0012 in (a machine shop's published
-/// guide). Other lists give more room: see `standards::dowel_pins::PRACTICE`.
+/// guide). Other lists give more room: see `standards::pins::dowel_pins::PRACTICE`.
 pub fn inch_slip_hole(nominal: Length) -> Limits {
     (
         nominal + Length::from_thou(0.5),

@@ -5,7 +5,7 @@ use super::fault::positive;
 use core::cmp::Ordering;
 
 use crate::quantity::{Length, Taper};
-use crate::standards::drills::Drill;
+use crate::standards::holes::drills::Drill;
 
 /// The least that one drill should leave for the reamer at the small end, on the diameter (common practice: a thou or
 /// more, so that the whole hole is cut). Published lists go closer: TM 9-254, Table 3-1, is at times over the small end.

@@ -1,6 +1,6 @@
 //! Taper pins and dowels: which pin is it, which hole does it need, how is that hole made, and what will the pin carry?
 //!
-//! Plain typed functions; the tables are in `standards::taper_pins` and `standards::dowel_pins`. Inch taper pins are
+//! Plain typed functions; the tables are in `standards::pins::taper_pins` and `standards::pins::dowel_pins`. Inch taper pins are
 //! named by their LARGE end (1:48), metric ones by their SMALL end (1:50); here both are one [`StandardPin`].
 
 mod choose;

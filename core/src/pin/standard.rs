@@ -2,7 +2,7 @@
 
 use super::{PinFault, TaperSeries, large_end, small_end};
 use crate::quantity::Length;
-use crate::standards::taper_pins::{INCH, InchTaperPin, METRIC, MetricTaperPin};
+use crate::standards::pins::taper_pins::{INCH, InchTaperPin, METRIC, MetricTaperPin};
 
 /// A row of one of the two standards.
 #[derive(Clone, Copy, PartialEq, Debug)]

@@ -3,7 +3,7 @@
 use super::PinFault;
 use super::fault::positive;
 use crate::quantity::{Angle, Length, Taper};
-use crate::standards::taper_pins::{INCH_TAPER, METRIC_TAPER};
+use crate::standards::pins::taper_pins::{INCH_TAPER, METRIC_TAPER};
 
 /// The two series of taper pins.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Default)]

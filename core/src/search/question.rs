@@ -3,7 +3,7 @@
 use super::fold::{is_filler, is_mark, pieces, stem, words};
 use super::index::Known;
 use super::terms::Id;
-use crate::calls::CallFault;
+use crate::call::CallFault;
 use crate::quantity::{Kind, System, Unit, read, units, units_of};
 use crate::sheet::Call;
 

@@ -1,6 +1,6 @@
 //! What may be entered? Fields as const data: kind, units, range, example, when it applies, where its default comes from.
 
-use crate::calls::CallFault;
+use crate::call::Call;
 use crate::quantity::{Kind, MM_PER_INCH, System, Unit, units_of};
 
 /// One of a field's choices.
@@ -10,24 +10,6 @@ pub struct Choice {
     pub id: &'static str,
     /// On screen.
     pub label: &'static str,
-}
-
-/// How a named standard thing is written (a thread, a drill, a pin, a fit): a reader that gives the plain way to
-/// write it and what was understood.
-pub struct Call {
-    /// What it is, in words: "thread", "drill".
-    pub name: &'static str,
-    /// The reader.
-    pub read: fn(&str) -> Result<Said, CallFault>,
-}
-
-/// What a call reader understood.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub struct Said {
-    /// The plain ASCII way to write it, which reads back to the same.
-    pub call: String,
-    /// What was understood, for the line under the field.
-    pub reading: String,
 }
 
 /// What a field takes.

@@ -2,7 +2,7 @@
 //! choose from.
 
 use super::{Fault, Field, FieldKind, Reason, Way};
-use crate::calls::CallFault;
+use crate::call::CallFault;
 use crate::quantity::{Kind, ReadFault, Unit, units_of};
 
 pub(super) fn call_fault(field: &'static str, name: &str, text: &str, fault: CallFault) -> Fault {

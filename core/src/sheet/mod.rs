@@ -52,7 +52,6 @@
 //! ```
 
 mod answer;
-mod drawing;
 mod entry;
 mod evaluate;
 mod fault;
@@ -67,14 +66,15 @@ mod rows;
 #[allow(clippy::module_inception)] // the room is named after what it holds
 mod sheet;
 mod show;
-mod source;
 mod split;
 mod table;
 mod value;
 mod words;
 
+pub use crate::call::{Call, Said};
+pub use crate::drawing::*;
+pub use crate::source::*;
 pub use answer::*;
-pub use drawing::*;
 pub use entry::*;
 pub use evaluate::*;
 pub use fault::*;
@@ -84,7 +84,6 @@ pub use line::*;
 pub(crate) use pinned::pin;
 pub use pinned::pinned;
 pub use sheet::*;
-pub use source::*;
 pub use table::*;
 pub use value::*;
 pub use words::lowered;

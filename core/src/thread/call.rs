@@ -1,8 +1,8 @@
 //! What is a thread, once its call is read: series, major diameter, pitch and class?
 
-use crate::calls::notation::plain;
+use crate::notation::plain;
 use crate::quantity::{Length, Pitch};
-use crate::standards::{metric_threads, unified};
+use crate::standards::{threads::metric_threads, threads::unified};
 use core::fmt;
 use std::sync::LazyLock;
 

@@ -2,8 +2,8 @@
 
 use super::{Limits, ThreadCall, ThreadClass, ThreadSeries, limits, minor_diameter};
 use crate::quantity::{Angle, Length, Pitch};
-use crate::standards::look_alike_threads::{LOOK_ALIKES, LookAlike, LookAlikeSeries};
-use crate::standards::unified;
+use crate::standards::threads::look_alike_threads::{LOOK_ALIKES, LookAlike, LookAlikeSeries};
+use crate::standards::threads::unified;
 use std::sync::LazyLock;
 
 /// What was measured across.

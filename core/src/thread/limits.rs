@@ -2,7 +2,7 @@
 
 use super::{ThreadCall, ThreadClass, ThreadSeries, UNIFIED_ROOT, minor_diameter, pitch_diameter};
 use crate::quantity::Length;
-use crate::standards::metric_tolerances;
+use crate::standards::threads::metric_tolerances;
 
 /// Limits of one diameter.
 #[derive(Clone, Copy, PartialEq, Debug)]

@@ -5,8 +5,8 @@ use super::{
     percent_of_thread,
 };
 use crate::quantity::{Length, Share};
-use crate::standards::drill_sets;
-use crate::standards::drills::{self, Drill, DrillSeries};
+use crate::standards::holes::drill_sets;
+use crate::standards::holes::drills::{self, Drill, DrillSeries};
 
 /// Farther than this from the percent that is wanted, a drill of the set does not serve (common practice).
 pub const NEAR_SHARE: Share = Share::from_fraction(0.12);

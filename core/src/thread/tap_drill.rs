@@ -2,7 +2,7 @@
 
 use super::ThreadCall;
 use crate::quantity::{Length, Share};
-use crate::standards::drills::{self, Drill, DrillSeries};
+use crate::standards::holes::drills::{self, Drill, DrillSeries};
 
 /// How the tap makes the thread.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]

@@ -1,10 +1,10 @@
 //! An inch thread: size, threads per inch, series and class in any of their orders.
 
 use super::{INCH, calls_of, offer};
-use crate::calls::CallFault;
-use crate::calls::notation::{decimal, mixed, not_defined, whole};
+use crate::call::CallFault;
+use crate::notation::{decimal, mixed, not_defined, whole};
 use crate::quantity::{Length, Pitch};
-use crate::standards::unified::{self, UnifiedSize};
+use crate::standards::threads::unified::{self, UnifiedSize};
 use crate::thread::{ThreadCall, ThreadClass, ThreadSeries};
 
 /// Splits a class off the end: `1/4-20 UNC-2B` gives `1/4-20 UNC` and 2B.

@@ -1,10 +1,10 @@
 //! A metric thread: M, size, pitch and class.
 
 use super::{METRIC, calls_of};
-use crate::calls::CallFault;
-use crate::calls::notation::{decimal, not_defined};
+use crate::call::CallFault;
+use crate::notation::{decimal, not_defined};
 use crate::quantity::Length;
-use crate::standards::metric_threads;
+use crate::standards::threads::metric_threads;
 use crate::thread::{ThreadCall, ThreadClass};
 
 /// The thread behind its M; none where it is no thread at all.

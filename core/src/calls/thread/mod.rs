@@ -6,10 +6,10 @@ mod offer;
 #[cfg(test)]
 mod tests;
 
-use super::CallFault;
-use super::notation::{digits_meant, plain, tidy, unknown as unknown_call};
+use crate::call::CallFault;
+use crate::call::{Call, Said};
+use crate::notation::{digits_meant, plain, tidy, unknown as unknown_call};
 use crate::quantity::{Length, units, with_unit};
-use crate::sheet::{Call, Said};
 use crate::thread::ThreadCall;
 use inch::{inch, sizes_of};
 use metric::metric;

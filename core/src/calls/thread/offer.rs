@@ -2,10 +2,10 @@
 //! that size, and which old or British thread it may be?
 
 use super::{INCH, calls_of};
-use crate::calls::CallFault;
+use crate::call::CallFault;
 use crate::quantity::Length;
-use crate::standards::look_alike_threads::{LOOK_ALIKES, LookAlike, LookAlikeSeries};
-use crate::standards::unified::UnifiedSize;
+use crate::standards::threads::look_alike_threads::{LOOK_ALIKES, LookAlike, LookAlikeSeries};
+use crate::standards::threads::unified::UnifiedSize;
 use crate::thread::ThreadCall;
 
 /// A count that no series has at this size.

@@ -2,7 +2,7 @@
 
 use super::{Axis, Ladder, Test};
 use crate::quantity::Kind;
-use crate::standards::acceptance_limits::{ACCEPTANCE_LIMITS, AcceptanceLimit};
+use crate::standards::threads::acceptance_limits::{ACCEPTANCE_LIMITS, AcceptanceLimit};
 
 /// A caution, before a step.
 pub(super) struct Said {

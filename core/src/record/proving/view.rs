@@ -6,7 +6,7 @@ use super::measured::{is_bare, short};
 use super::{Finding, Mark, Measured, Test, read_measured};
 use crate::quantity::{Kind, Reading, System, join, plain, read, units, usual, with_unit};
 use crate::sheet::Caution;
-use crate::standards::acceptance_limits::{AcceptanceLimit, CERTAINTY};
+use crate::standards::threads::acceptance_limits::{AcceptanceLimit, CERTAINTY};
 
 /// A test as it is shown.
 #[derive(Clone, PartialEq, Debug)]

@@ -205,7 +205,7 @@ pub static TURN_FEED_STEP: &[Field] = &[Field::quantity(
 pub static WHEEL: &[Field] = &[Field::count("teeth", "Teeth")
     .range(8.0, 400.0, "the range of teeth on change gears")
     .example("40")];
-/// The drill sets that a shop may own; what each holds is in `standards::drill_sets`.
+/// The drill sets that a shop may own; what each holds is in `standards::holes::drill_sets`.
 pub static DRILL_SETS: &[Choice] = &[
     choice("usual", "not given: a full inch or metric set"),
     choice("all-inch", "number, letter and fraction to 1/2 in"),
