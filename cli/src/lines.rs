@@ -2,7 +2,7 @@
 //! their place.
 
 use crate::{args, json, run};
-use std::io::{BufRead, BufReader, BufWriter, Write};
+use std::io::{BufRead, BufReader, Write};
 use std::process::ExitCode;
 
 /// Lines that are figured together, on as many threads as the machine has.
@@ -10,12 +10,12 @@ const BATCH: usize = 512;
 /// Room for what has been read. No less than the standard input's own, so that nothing waits there unseen.
 const ROOM: usize = 64 * 1024;
 
-/// What is said to one line.
-type Answer<'a> = &'a (dyn Fn(&str) -> serde_json::Value + Sync);
+/// Appends what is said to one line: a JSON object.
+type Answer<'a> = &'a (dyn Fn(&str, &mut Vec<u8>) + Sync);
 
 /// Answers every line. What has come is answered before more is waited for, so that a program can ask line by line.
 pub fn lines(answer: Answer) -> ExitCode {
-    let mut out = BufWriter::new(std::io::stdout().lock());
+    let mut out = std::io::stdout().lock();
     let mut batch: Vec<Vec<u8>> = Vec::with_capacity(BATCH);
     let mut input = BufReader::with_capacity(ROOM, std::io::stdin().lock());
     loop {
@@ -28,14 +28,14 @@ pub fn lines(answer: Answer) -> ExitCode {
             }
             Err(error) => {
                 eprintln!("standard input: {error}");
-                let _ = out.write_all(figured(&batch, answer).as_bytes());
+                let _ = write(&figured(&batch, answer), &mut out);
                 let _ = out.flush();
                 return ExitCode::FAILURE;
             }
         };
         let waits = !input.buffer().contains(&b'\n');
         if batch.len() == BATCH || waits || ended {
-            let written = out.write_all(figured(&batch, answer).as_bytes());
+            let written = write(&figured(&batch, answer), &mut out);
             if written.and_then(|()| out.flush()).is_err() {
                 return ExitCode::FAILURE;
             }
@@ -47,13 +47,23 @@ pub fn lines(answer: Answer) -> ExitCode {
     }
 }
 
-/// The answers of a batch, one a line, in its order.
-fn figured(batch: &[Vec<u8>], answer: Answer) -> String {
+/// Writes the parts of a batch one after another.
+fn write(parts: &[Vec<u8>], out: &mut impl Write) -> std::io::Result<()> {
+    parts.iter().try_for_each(|part| out.write_all(part))
+}
+
+/// The answers of a batch in its order, one a line, a part for each thread.
+fn figured(batch: &[Vec<u8>], answer: Answer) -> Vec<Vec<u8>> {
     let threads = std::thread::available_parallelism().map_or(1, usize::from);
-    let all =
-        |part: &[Vec<u8>]| -> String { part.iter().map(|line| one_line(line, answer)).collect() };
+    let all = |part: &[Vec<u8>]| {
+        let mut text = Vec::new();
+        for line in part {
+            one_line(line, answer, &mut text);
+        }
+        text
+    };
     if threads == 1 || batch.len() < 8 {
-        return all(batch);
+        return vec![all(batch)];
     }
     std::thread::scope(|scope| {
         let parts: Vec<_> = batch
@@ -67,29 +77,36 @@ fn figured(batch: &[Vec<u8>], answer: Answer) -> String {
     })
 }
 
-fn one_line(line: &[u8], answer: Answer) -> String {
-    let object = match std::str::from_utf8(line) {
-        Ok(text) => answer(text.trim_start_matches('\u{feff}').trim()),
-        Err(_) => fault("this line is not UTF-8 text"),
-    };
-    format!("{object}\n")
+fn one_line(line: &[u8], answer: Answer, text: &mut Vec<u8>) {
+    match std::str::from_utf8(line) {
+        Ok(line) => answer(line.trim_start_matches('\u{feff}').trim(), text),
+        Err(_) => fault("this line is not UTF-8 text", text),
+    }
+    text.push(b'\n');
 }
 
-/// The answer to a link, or what is wrong with it.
-pub fn answered(text: &str, options: &args::Options) -> serde_json::Value {
-    if text.is_empty() {
-        return fault("this line is blank");
+/// Appends the answer to a link, or what is wrong with it.
+pub fn answered(line: &str, options: &args::Options, text: &mut Vec<u8>) {
+    if line.is_empty() {
+        return fault("this line is blank", text);
     }
     let wanted = args::Wanted {
-        target: text.to_owned(),
+        target: line.to_owned(),
         fields: Vec::new(),
     };
     match run::run(&wanted, options) {
-        Ok(ran) => json::answer(&ran),
-        Err(says) => fault(&says),
+        Ok(ran) => json::append_answer(&ran, text),
+        Err(says) => fault(&says, text),
     }
 }
 
-fn fault(says: &str) -> serde_json::Value {
-    serde_json::json!({ "state": "faulty", "faults": [{ "field": "", "text": says }] })
+fn fault(says: &str, text: &mut Vec<u8>) {
+    json::Place::end_of(text).object(|object| {
+        object.at("faults").list([says], |place, says| {
+            place.object(|object| {
+                object.put("field", "").put("text", says);
+            });
+        });
+        object.put("state", "faulty");
+    });
 }

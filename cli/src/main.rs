@@ -22,10 +22,14 @@ fn main() -> ExitCode {
             say(&(contract::list(json) + "\n"));
             ExitCode::SUCCESS
         }
-        Ok(args::Command::Lines(options)) => lines::lines(&|text| lines::answered(text, &options)),
+        Ok(args::Command::Lines(options)) => {
+            lines::lines(&|line, text| lines::answered(line, &options, text))
+        }
         Ok(args::Command::Find(text, options)) => found(&text, &options),
         Ok(args::Command::FindLines(options)) => match find::Finder::of(&options) {
-            Ok(finder) => lines::lines(&|text| finder.json(text)),
+            Ok(finder) => lines::lines(&|line, text| {
+                text.extend_from_slice(finder.json(line).to_string().as_bytes());
+            }),
             Err(says) => failed(&says, &options),
         },
         Ok(args::Command::One(wanted, options)) => one(&wanted, &options),

@@ -1320,7 +1320,7 @@ fn identification() {
 
 #[test]
 fn no_class_of_screw_is_larger_than_its_hole() {
-    for thread in ThreadCall::all() {
+    for &thread in ThreadCall::all() {
         let (mut largest, mut smallest) = (0.0_f64, f64::INFINITY);
         for class in ThreadClass::ALL {
             match limits(thread, class) {
@@ -1365,7 +1365,7 @@ fn no_class_of_screw_is_larger_than_its_hole() {
 #[test]
 fn percent_falls_with_the_drill_and_goes_back() {
     let all = drills::all();
-    for thread in ThreadCall::all() {
+    for &thread in ThreadCall::all() {
         for tap in [TapKind::Cut, TapKind::Form] {
             let shares: Vec<f64> = all
                 .iter()

@@ -12,8 +12,10 @@ struct Digits {
     places: u32,
 }
 
-const fn pow10(n: u32) -> u128 {
-    10_u128.pow(if n > 30 { 30 } else { n })
+fn pow10(n: u32) -> u128 {
+    10_u64
+        .checked_pow(n)
+        .map_or_else(|| 10_u128.pow(n.min(30)), u128::from)
 }
 
 /// The number in the unit to `places` decimals: digits alone, rounded once, ties away from zero. Lengths are first set to
@@ -115,15 +117,11 @@ pub fn join(digits: &str, unit: &Unit) -> String {
 /// significant digits.
 pub fn plain(base: f64, unit: &Unit) -> String {
     if let (Some(per), Some(exact)) = (unit.tenth_nm(), exact_of(base, unit)) {
-        let size = exact.tenth_nm().unsigned_abs();
+        let size = u128::from(exact.tenth_nm().unsigned_abs());
         for places in 0..16_u32 {
-            let Some(d) = rounded(base, unit, places) else {
-                break;
-            };
-            let back = u64::try_from(d.count)
-                .ok()
-                .and_then(|n| Exact::of(n, pow10(places) as u64, per));
-            if back.map(|e| e.tenth_nm().unsigned_abs()) == Some(size) {
+            let d = length(exact, per, places);
+            let reads = u64::try_from(d.count).is_ok();
+            if reads && half_up(d.count * u128::from(per), pow10(places)) == size {
                 return d.text(false);
             }
         }
@@ -139,15 +137,20 @@ fn exact_of(base: f64, unit: &Unit) -> Option<Exact> {
     Exact::from_mm(base)
 }
 
+/// A length in a unit that holds `per` tenths of a nanometre.
+fn length(exact: Exact, per: u64, places: u32) -> Digits {
+    let n = u128::from(exact.tenth_nm().unsigned_abs()) * pow10(places);
+    Digits {
+        negative: exact.tenth_nm() < 0,
+        count: half_up(n, u128::from(per)),
+        places,
+    }
+}
+
 fn rounded(base: f64, unit: &Unit, places: u32) -> Option<Digits> {
     let places = places.min(15);
     if let (Some(per), Some(exact)) = (unit.tenth_nm(), exact_of(base, unit)) {
-        let n = u128::from(exact.tenth_nm().unsigned_abs()) * pow10(places);
-        return Some(Digits {
-            negative: exact.tenth_nm() < 0,
-            count: half_up(n, u128::from(per)),
-            places,
-        });
+        return Some(length(exact, per, places));
     }
     let mut value = unit.from_base(base);
     if matches!(unit.scale, Scale::Offset { .. }) && value.abs() < 1e-9 {
@@ -201,7 +204,17 @@ fn snapped(value: f64) -> Option<Digits> {
 }
 
 fn half_up(n: u128, d: u128) -> u128 {
-    (n + d / 2).checked_div(d).unwrap_or(0)
+    parted(n + d / 2, d).0
+}
+
+/// Quotient and rest; zero times where the divisor is nothing. Nearly all that is printed fits the processor's own division.
+fn parted(n: u128, d: u128) -> (u128, u128) {
+    if let (Ok(n), Ok(d)) = (u64::try_from(n), u64::try_from(d)) {
+        let quotient = n.checked_div(d).unwrap_or(0);
+        return (u128::from(quotient), u128::from(n - quotient * d));
+    }
+    let quotient = n.checked_div(d).unwrap_or(0);
+    (quotient, n - quotient * d)
 }
 
 impl Digits {
@@ -236,57 +249,73 @@ impl Digits {
                 text.push('+');
             }
         }
-        let one = pow10(self.places);
-        long(&mut text, self.count / one);
+        let (whole, rest) = parted(self.count, pow10(self.places));
+        long(&mut text, whole, 1);
         if self.places > 0 {
             text.push('.');
-            let mut rest = self.count % one;
-            let mut part = one / 10;
-            while part > 0 {
-                text.push(digit((rest / part) as u64));
-                rest %= part;
-                part /= 10;
-            }
+            long(&mut text, rest, self.places as usize);
         }
         text
     }
 }
 
-fn digit(n: u64) -> char {
-    char::from(b'0' + (n % 10) as u8)
+/// Appends a whole number's digits, with zeros before them to at least so many.
+fn long(text: &mut String, n: u128, least: usize) {
+    const FIGURES: usize = 18;
+    const BLOCK: u128 = 1_000_000_000_000_000_000;
+    if let Ok(small) = u64::try_from(n) {
+        return padded(text, small, least);
+    }
+    let (more, block) = parted(n, BLOCK);
+    long(text, more, least.saturating_sub(FIGURES));
+    padded(text, block as u64, FIGURES);
 }
 
-fn long(text: &mut String, n: u128) {
-    const BLOCK: u128 = 1_000_000_000_000_000_000;
-    let Ok(small) = u64::try_from(n) else {
-        long(text, n / BLOCK);
-        let mut part = BLOCK / 10;
-        let rest = n % BLOCK;
-        while part > 0 {
-            text.push(digit((rest / part % 10) as u64));
-            part /= 10;
+fn padded(text: &mut String, n: u64, least: usize) {
+    let mut digits = [b'0'; 32];
+    let (mut rest, mut count) = (n, 0_usize);
+    for place in digits.iter_mut().rev() {
+        if rest == 0 && count >= least {
+            break;
         }
-        return;
-    };
-    whole(text, small);
+        *place = b'0' + (rest % 10) as u8;
+        rest /= 10;
+        count += 1;
+    }
+    let from = digits.len().saturating_sub(count);
+    text.extend(digits.iter().skip(from).map(|digit| char::from(*digit)));
 }
 
 /// Appends a whole number's digits.
 pub fn whole(text: &mut String, n: u64) {
-    let mut part = 1_u64;
-    while n / part >= 10 {
-        part *= 10;
-    }
-    while part > 0 {
-        text.push(digit(n / part));
-        part /= 10;
-    }
+    padded(text, n, 1);
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::quantity::units::*;
+
+    #[test]
+    fn digits_are_those_of_the_number() {
+        let mut random = fastrand::Rng::with_seed(5);
+        for bits in 0..110 {
+            for _ in 0..50 {
+                let count = random.u128(0..=1 << bits);
+                let places = random.u32(0..=22);
+                let text = Digits {
+                    negative: false,
+                    count,
+                    places,
+                }
+                .text(false);
+                let wanted = format!("{count:0>width$}", width = places as usize + 1);
+                let (whole, rest) = wanted.split_at(wanted.len() - places as usize);
+                let point = if places > 0 { "." } else { "" };
+                assert_eq!(text, format!("{whole}{point}{rest}"));
+            }
+        }
+    }
 
     #[test]
     fn ties_go_away_from_zero() {

@@ -4,6 +4,7 @@ use crate::notation::plain;
 use crate::quantity::{Length, Pitch};
 use crate::standards::{threads::metric_threads, threads::unified};
 use core::fmt;
+use std::sync::LazyLock;
 
 /// The series that a thread belongs to.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
@@ -207,11 +208,16 @@ impl ThreadCall {
             .collect()
     }
 
-    /// Every standard thread: Unified first, then metric, each by size, coarse before fine.
-    pub fn all() -> Vec<Self> {
-        let inch = unified::SIZES.iter().flat_map(Self::all_of_unified);
-        inch.chain(metric_threads::SIZES.iter().flat_map(Self::all_of_metric))
-            .collect()
+    /// Every standard thread: Unified first, then metric, each by size, coarse before fine. Made once.
+    pub fn all() -> &'static [Self] {
+        static ALL: LazyLock<Vec<ThreadCall>> = LazyLock::new(|| {
+            let inch = unified::SIZES.iter().flat_map(ThreadCall::all_of_unified);
+            let metric = metric_threads::SIZES
+                .iter()
+                .flat_map(ThreadCall::all_of_metric);
+            inch.chain(metric).collect()
+        });
+        &ALL
     }
 }
 

@@ -4,6 +4,7 @@ use super::{Limits, ThreadCall, ThreadClass, ThreadSeries, limits, minor_diamete
 use crate::quantity::{Angle, Length, Pitch};
 use crate::standards::threads::look_alike_threads::{LOOK_ALIKES, LookAlike, LookAlikeSeries};
 use crate::standards::threads::unified;
+use std::sync::LazyLock;
 
 /// What was measured across.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -160,11 +161,9 @@ impl Candidate {
 /// assert_eq!(found[0].standard.name(), "#12-24 UNC");
 /// ```
 pub fn identify(across: Across, measured: Length, pitch: Pitch, most: usize) -> Vec<Candidate> {
-    let threads = ThreadCall::all().into_iter().chain(specials());
-    let others = LOOK_ALIKES.iter().map(|other| Standard::LookAlike(*other));
-    let mut found: Vec<Candidate> = threads
-        .map(Standard::Thread)
-        .chain(others)
+    let mut found: Vec<Candidate> = standards()
+        .iter()
+        .copied()
         // what its pitch alone rules out: the misfit below is never less
         .filter(|standard| {
             let basic = standard.pitch().mm();
@@ -202,6 +201,16 @@ pub fn identify(across: Across, measured: Length, pitch: Pitch, most: usize) -> 
         .count();
     found.truncate(if fitting < 2 { 2 } else { fitting });
     found
+}
+
+/// All that a measured thread may be, made once: the standard threads, the common special counts, and what looks like them.
+fn standards() -> &'static [Standard] {
+    static ALL: LazyLock<Vec<Standard>> = LazyLock::new(|| {
+        let threads = ThreadCall::all().iter().copied().chain(specials());
+        let others = LOOK_ALIKES.iter().map(|other| Standard::LookAlike(*other));
+        threads.map(Standard::Thread).chain(others).collect()
+    });
+    &ALL
 }
 
 /// The common special counts as threads.

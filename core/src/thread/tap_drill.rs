@@ -147,7 +147,7 @@ mod tests {
 
     #[test]
     fn the_nearest_drill_is_the_first_of_the_ranked() {
-        for thread in ThreadCall::all() {
+        for &thread in ThreadCall::all() {
             let metric = thread.series.is_metric();
             let mut owned = drills::all().to_vec();
             owned.retain(|drill| (drill.series == DrillSeries::Metric) == metric);

@@ -5,7 +5,7 @@ use crate::thread::ThreadClass;
 
 #[test]
 fn every_thread_reads_back_to_itself() {
-    for thread in ThreadCall::all() {
+    for &thread in ThreadCall::all() {
         assert_eq!(read(&thread.short()).as_ref(), Ok(&thread));
         assert_eq!(read(&thread.to_string()).as_ref(), Ok(&thread));
         for class in ThreadClass::ALL {

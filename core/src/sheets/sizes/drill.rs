@@ -123,7 +123,8 @@ fn taps(a: &mut Answer, drill: Drill) {
         )
     };
     let mut found: Vec<(ThreadCall, Share)> = ThreadCall::all()
-        .into_iter()
+        .iter()
+        .copied()
         .filter(usual)
         .map(|thread| {
             (

@@ -295,7 +295,11 @@ pub fn all() -> &'static [Drill] {
 /// assert_eq!(near[0].name(), "No. 7");
 /// ```
 pub fn nearest(size: Length, most: usize) -> Vec<Drill> {
-    let mut drills = all().to_vec();
+    let at = all().partition_point(|drill| drill.diameter < size);
+    // no more can be among them to either side; four drills at most are of one size, and their series decides
+    let room = most.saturating_add(4);
+    let near = at.saturating_sub(room)..at.saturating_add(room).min(all().len());
+    let mut drills = all().get(near).unwrap_or_default().to_vec();
     crate::order::sort_by(&mut drills, |a, b| {
         let off = |drill: &Drill| (drill.diameter - size).abs().mm();
         off(a).total_cmp(&off(b)).then(a.series.cmp(&b.series))
@@ -334,6 +338,20 @@ fn letters() -> impl Iterator<Item = Drill> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn the_nearest_few_are_the_first_of_all() {
+        let mut sizes: Vec<Length> = all().iter().map(|drill| drill.diameter).collect();
+        let between = all().windows(2);
+        sizes.extend(between.map(|pair| (pair[0].diameter + pair[1].diameter) * 0.5));
+        sizes.extend([0.0, -1.0, 1000.0].map(Length::from_mm));
+        for size in sizes {
+            let whole = nearest(size, all().len());
+            for most in [0, 1, 3, 12] {
+                assert_eq!(nearest(size, most), whole[..most]);
+            }
+        }
+    }
 
     #[test]
     fn series_are_whole_and_in_order() {
