@@ -47,7 +47,7 @@ pub struct Onward {
 /// let sheet = sheets::by_id("tap-drill").unwrap();
 /// let outcome = evaluate(sheet, &Entry::of(&[("thread", "1/4-20")]));
 /// let next = onward(&outcome, &Shop::default());
-/// assert!(next.iter().any(|next| next.entry.contains(&("thread", "1/4-20 UNC".to_owned()))));
+/// assert!(next.iter().any(|next| next.carried.iter().any(|one| one.field == "thread")));
 /// ```
 pub fn onward(outcome: &Outcome, shop: &Shop) -> Vec<Onward> {
     onward_among(outcome, shop, sheets::ALL)

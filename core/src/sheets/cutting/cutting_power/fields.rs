@@ -156,7 +156,7 @@ pub(super) static FIELDS: &[Field] = &[
         .when(&[when("cut", CUTTERS), when("by", &["kc"])]),
     Field::choice("kind", "Kind of metal", ENERGY_MATERIALS)
         .when(&[when("cut", CUTTERS), when("by", &["energy"])]),
-    Field::call("thread", "Thread", &calls::thread::CALL)
+    Field::call("thread", "Thread", &calls::thread::CALL).is(Thing::Thread)
         .example("3/8-16")
         .hint("As 1/4-20, #10-32, M10 or M10x1.25.")
         .when(TAP),

@@ -34,7 +34,7 @@ pub(super) static EXAMPLES: &[&[(&str, &str)]] = &[
 const MACHINE: &[&str] = &["machine"];
 
 pub(super) static FIELDS: &[Field] = &[
-    Field::call("thread", "Thread", &calls::thread::CALL)
+    Field::call("thread", "Thread", &calls::thread::CALL).is(Thing::Thread)
         .example("3/8-16")
         .hint("As 1/4-20, #10-32, M10 or M10x1.25."),
     Field::choice("work", "Work material", &WORK),

@@ -37,7 +37,9 @@ const TORQUE_UNITS: &[&Unit] = &[&LBF_FT, &LBF_IN, &NEWTON_METRE];
 
 /// The fields.
 pub(super) static FIELDS: &[Field] = &[
-    Field::call("thread", "Thread", &CALL).example("3/8-16"),
+    Field::call("thread", "Thread", &CALL)
+        .is(Thing::Thread)
+        .example("3/8-16"),
     Field::choice("grade", "Grade, by the marks on the head", &GRADE_CHOICES),
     Field::choice(
         "from",

@@ -68,7 +68,7 @@ pub static SHEET: Sheet = Sheet {
     ],
     group: Group::Assemble,
     fields: &[
-        Field::call("thread", "Thread", &CALL).example("1/2-13"),
+        Field::call("thread", "Thread", &CALL).is(Thing::Thread).example("1/2-13"),
         Field::choice("grade", "Grade of the screw, by the marks on its head", &GRADE_CHOICES),
         Field::choice("into", "Tapped into", &MATERIAL_CHOICES),
         Field::quantity("tensile", "Tensile strength of the tapped part", Kind::Stress, const { &[&KSI, &MPA, &PSI] })

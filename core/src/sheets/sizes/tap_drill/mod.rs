@@ -35,6 +35,7 @@ pub(in crate::sheets) static SHEET: Sheet = Sheet {
     group: Group::Fit,
     fields: &[
         Field::call("thread", "Thread", &calls::thread::CALL)
+            .is(Thing::Thread)
             .example("1/4-20")
             .hint("As 1/4-20, #10-32, M10 or M10x1.25."),
         Field::choice(

@@ -39,6 +39,7 @@ pub(in crate::sheets) static SHEET: Sheet = Sheet {
     ],
     group: Group::Fit,
     fields: &[Field::call("thread", "Thread", &calls::thread::CALL)
+        .is(Thing::Thread)
         .example("1/4-20")
         .hint("As 1/4-20, #10-32, 3/8-16 UNC-2B, M10 or M10x1.25-6H.")],
     results: &[
