@@ -195,29 +195,47 @@ pub fn applying(sheet: &'static Sheet, entry: &Entry) -> Vec<bool> {
     found
 }
 
-/// Takes out of an answer what would differ if a field that may stay empty, and is at fault, held something: the function
-/// takes it for empty, and whoever typed into it did not mean that.
+/// Takes out of an answer what hangs on a field that may stay empty and is at fault: the function takes it for empty, and
+/// whoever typed into it did not mean that. Tried with its example and both ends of its range: what differs from one of
+/// them, or does not come there, goes; all of it where nothing can be tried.
 fn keep_what_does_not_hang_on(field: &'static Field, inputs: &Inputs, answer: &mut Answer) {
-    let mut filled = inputs.clone().quietly();
-    let example = read_field(field, field.example, inputs.system).ok();
+    let probes = probes(field, inputs);
+    if probes.is_empty() {
+        answer.lines.clear();
+    }
+    for probe in probes {
+        let mut other = Answer::new(inputs.sheet, true);
+        // what stands when a fault stops it hangs on nothing that comes after
+        let _ = run(&probe, &mut other);
+        answer.lines.retain(|line| {
+            let same = other.get(line.id);
+            same.is_some_and(|same| same.value == line.value && same.band == line.band)
+        });
+    }
+    answer.tables.clear();
+    answer.steps.clear();
+    answer.drawing = None;
+}
+
+/// The readings with the field's example in it, and with each end of its range.
+fn probes(field: &'static Field, inputs: &Inputs) -> Vec<Inputs> {
+    let quiet = inputs.clone().quietly();
+    let mut probes = Vec::new();
     let at = inputs
         .sheet
         .fields
         .iter()
         .position(|other| other.id == field.id);
-    let slot = at.and_then(|at| filled.values.get_mut(at));
-    let mut other = Answer::new(inputs.sheet, true);
-    if let (Some(slot), Some(read)) = (slot, example) {
-        *slot = Some(read.input);
-        let _ = run(&filled, &mut other);
+    if let (Some(at), Ok(read)) = (at, read_field(field, field.example, inputs.system)) {
+        let mut filled = quiet.clone();
+        if let Some(slot) = filled.values.get_mut(at) {
+            *slot = Some(read.input);
+            probes.push(filled);
+        }
     }
-    answer.lines.retain(|line| {
-        let same = other.get(line.id);
-        same.is_some_and(|same| same.value == line.value && same.band == line.band)
-    });
-    answer.tables.clear();
-    answer.steps.clear();
-    answer.drawing = None;
+    let ends = field.range.iter().flat_map(|range| [range.low, range.high]);
+    probes.extend(ends.map(|end| quiet.with(field.id, end)));
+    probes
 }
 
 impl Inputs {
