@@ -3,8 +3,7 @@
 //! A call is matched among real drills, inch and metric. One match is taken; where two drills of different size
 //! match, both are named and the reader chooses.
 
-use crate::call::CallFault;
-use crate::call::{Call, Said};
+use crate::call::{Call, CallFault, Said};
 use crate::notation::{decimal, digits_meant, mixed, tidy, unknown as unknown_call, whole};
 use crate::quantity::{Length, units, with_unit};
 use crate::standards::holes::drills::{self, Drill, DrillSeries};

@@ -1,7 +1,6 @@
 //! Which fit is meant: `H7`, `m6`, `H7/m6`, `JS7`, `ZA8`, or in inches `RC 3`, `LN2`, `FN 1`?
 
-use crate::call::CallFault;
-use crate::call::{Call, Said};
+use crate::call::{Call, CallFault, Said};
 use crate::fit::inch::{self, InchClass, SERIES, Series};
 use crate::fit::{FitClass, Grade, LETTERS, Member};
 

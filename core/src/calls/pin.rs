@@ -1,7 +1,6 @@
 //! Which taper pin is meant: `2/0`, `#3`, `No. 7`, `pin 4` in the inch series, `6x40`, `6 mm`, `2,5` in the metric?
 
-use crate::call::CallFault;
-use crate::call::{Call, Said};
+use crate::call::{Call, CallFault, Said};
 use crate::notation::{decimal, not_defined, plain, tidy, unknown};
 use crate::pin::{StandardPin, TaperSeries};
 use crate::quantity::{Length, units, with_unit};

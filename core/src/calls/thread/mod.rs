@@ -6,8 +6,7 @@ mod offer;
 #[cfg(test)]
 mod tests;
 
-use crate::call::CallFault;
-use crate::call::{Call, Said};
+use crate::call::{Call, CallFault, Said};
 use crate::notation::{digits_meant, plain, tidy, unknown as unknown_call};
 use crate::quantity::{Length, units, with_unit};
 use crate::thread::ThreadCall;

@@ -216,6 +216,7 @@ impl SpeedRow {
         match self.unit {
             SpeedUnit::Sfm => SurfaceSpeed::from_sfm(figure),
             SpeedUnit::MetresPerMinute => SurfaceSpeed::from_m_per_min(figure),
+            // V = π D n at 12.5 mm: a domain's function is not for a table to call
             SpeedUnit::RpmAt12Point5Mm => SurfaceSpeed::from_m_per_min(PI * 12.5 * figure / 1000.0),
         }
     }
