@@ -147,6 +147,17 @@ pub struct Range {
     pub why: &'static str,
 }
 
+impl Range {
+    /// In the kind's base unit.
+    pub const fn within(low: f64, high: f64, why: &'static str) -> Self {
+        Self { low, high, why }
+    }
+    /// Of a length, in inches.
+    pub const fn inches(low: f64, high: f64, why: &'static str) -> Self {
+        Self::within(low * MM_PER_INCH, high * MM_PER_INCH, why)
+    }
+}
+
 /// A field of a sheet.
 #[allow(clippy::struct_excessive_bools)] // four plain yes-or-no declarations, each named where it is set
 pub struct Field {

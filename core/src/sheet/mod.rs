@@ -12,6 +12,12 @@
 //!
 //! static RULE: Source = Source::practice("A rule of this example");
 //!
+//! const LENGTH: Of<Length> = Of::length("length", "Length")
+//!     .example("7/16")
+//!     .range(Range::within(0.0, 1000.0, "what a rule measures"))
+//!     .when(&[when("of", &["two"])])
+//!     .measured();
+//!
 //! static DOUBLE: Sheet = Sheet {
 //!     id: "double",
 //!     revision: 1,
@@ -22,13 +28,9 @@
 //!     group: Group::Identify,
 //!     fields: &[
 //!         Field::choice("of", "How many", &[choice("two", "two"), choice("three", "three")]),
-//!         Field::length("length", "Length")
-//!             .example("7/16")
-//!             .range_mm(0.0, 1000.0, "what a rule measures")
-//!             .when(&[when("of", &["two"])])
-//!             .measured(),
+//!         LENGTH.field,
 //!     ],
-//!     results: &[Res::of("twice", "Two of them", Kind::Length)],
+//!     results: &[Res::of("twice", "Two of them", Kind::Length).says("Both of the same length.")],
 //!     examples: &[&[("length", "7/16")]],
 //!     takes: &["length"],
 //!     finds: None,
@@ -36,11 +38,11 @@
 //! };
 //!
 //! fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
-//!     let length: Length = inp.get("length")?;
+//!     let length = inp.of(&LENGTH)?;
 //!     let twice = length * 2.0;
 //!     a.line("twice", twice);
 //!     a.work(|w| {
-//!         w.step("Two of them", &["t = 2 × L".into(), format!("t = 2 × {} = {}", inp.num(length), inp.show(twice))], &RULE);
+//!         w.put(inp.system(), "Two of them", "t = 2 L", &[("L", num(length))], num(twice), &RULE);
 //!     });
 //!     a.source(&RULE);
 //!     Ok(())
@@ -48,6 +50,7 @@
 //!
 //! let outcome = evaluate(&DOUBLE, &Entry::of(&[("length", "7/16")]));
 //! assert_eq!(outcome.answer.lines[0].value.text(Default::default()), "0.8750");
+//! assert_eq!(outcome.answer.steps[0].lines[1], "t = 2 × 0.4375 = 0.8750 in");
 //! ```
 
 mod answer;

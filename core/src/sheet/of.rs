@@ -39,11 +39,6 @@ pub trait Choices: Copy + PartialEq + 'static {
         let at = Self::SHOWN.iter().position(|shown| shown.id == id)?;
         Self::ALL.get(at).copied()
     }
-    /// Its id and label.
-    fn shown(self) -> Option<&'static Choice> {
-        let at = Self::ALL.iter().position(|one| *one == self)?;
-        Self::SHOWN.get(at)
-    }
 }
 
 /// What a choice field gives.

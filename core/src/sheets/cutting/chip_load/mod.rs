@@ -13,7 +13,7 @@ use crate::sheet::*;
 mod fields;
 mod verdict;
 
-use fields::{FIELDS, RESULTS};
+use fields::*;
 use verdict::{slot, verdict};
 
 static CHIP_ARC_MEAN: Source = Source::computed(
@@ -85,8 +85,7 @@ struct Cut {
 }
 
 fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
-    let (teeth, rpm, feed): (Count, RotationalSpeed, FeedRate) =
-        (inp.get("teeth")?, inp.get("rpm")?, inp.get("feed")?);
+    let (teeth, rpm, feed) = (inp.of(&TEETH)?, inp.of(&SPINDLE)?, inp.of(&FEED)?);
     let chip = feed_per_tooth(feed, teeth, rpm)
         .map_err(|fault| inp.out_of_range("teeth", fault.to_string(), "give the teeth"))?;
     let cut = Cut {
@@ -94,34 +93,39 @@ fn figure(inp: &Inputs, a: &mut Answer) -> Result<(), Stop> {
         rpm,
         feed,
         chip,
-        diameter: inp.opt("diameter"),
-        engaged: inp.opt("engaged"),
-        carbide: inp.choice("tool") == "carbide",
+        diameter: inp.of_opt(&DIAMETER),
+        engaged: inp.of_opt(&ENGAGED),
+        carbide: inp.one(&EDGE)? == Edge::Carbide,
     };
-    a.line("chip", chip)
-        .says("Table feed / (teeth \u{d7} spindle speed), if every tooth cuts the same.");
-    a.line("per-rev", feed_per_rev(chip, teeth))
-        .says("What one tooth takes where run-out leaves it alone at work.");
+    a.line("chip", chip);
+    a.line("per-rev", feed_per_rev(chip, teeth));
     a.work(|w| {
-        w.step(
+        let values = [
+            ("F", num(cut.feed).to(3, 1)),
+            ("z", num(cut.teeth)),
+            ("n", num(cut.rpm)),
+        ];
+        let fz = num(chip).to(5, 4);
+        w.put(
+            inp.system(),
             "Feed per tooth",
-            &[
-                "fz = F / (z n)".into(),
-                format!(
-                    "fz = {} / ({} \u{d7} {}) = {}",
-                    inp.num_to(cut.feed, 3, 1),
-                    inp.num(cut.teeth),
-                    inp.num(cut.rpm),
-                    inp.show_to(chip, 5, 4)
-                ),
-            ],
+            "fz = F / (z n)",
+            &values,
+            fz,
             &TOOTH_FEED,
         );
     });
-    let thickest = match (cut.diameter, cut.engaged) {
-        (Some(d), Some(engaged)) => Some(thinned(inp, a, &cut, d, engaged)?),
-        _ => None,
-    };
+    let mut thickest = None;
+    if let (Some(d), Some(engaged)) = (cut.diameter, cut.engaged) {
+        a.part(|a| {
+            thickest = Some(thinned(inp, a, &cut, d, engaged)?);
+            Ok(())
+        })?;
+        // the sizes are at fault: feed per tooth stands, and no verdict on a chip that nobody knows
+        if thickest.is_none() {
+            return Ok(());
+        }
+    }
     verdict(inp, a, &cut, thickest);
     slot(a, inp, &cut);
     a.note("run-out", "About run-out", "A cutter that runs out gives some teeth more than their share; with 2 thou of run-out a fine feed may be cut by one tooth alone.");
@@ -156,44 +160,30 @@ fn thinned(
     };
     let chip = |measure| chip_thickness(measure, cut.chip, engaged, d).map_err(faulty);
     let (thickest, mean) = (chip(ChipMeasure::Maximum)?, chip(ChipMeasure::ArcMean)?);
-    a.line("thickest", thickest).places(5, 4).says("2 fz \u{221a}(r \u{2212} r\u{b2}), r = radial depth / diameter; fz itself from half the diameter up.");
-    a.line("mean", mean)
-        .places(5, 4)
-        .says("2 fz r / \u{3c6} over the arc of cut \u{3c6}; fz \u{221a}r, often printed, is 5% more at a quarter of the diameter and 57% more in a full slot.");
-    a.line(
-        "thinning",
-        Number::of(thinning_factor(engaged, d).map_err(faulty)?),
-    )
-    .places(2, 2)
-    .says("Keeps the thickest chip what it is at half the diameter; 1 from there up.");
+    a.line("thickest", thickest);
+    a.line("mean", mean);
+    let thinning = thinning_factor(engaged, d).map_err(faulty)?;
+    a.line("thinning", Number::of(thinning));
     let feed_for = |chip: Length| {
         feed_for_chip(ChipMeasure::Maximum, chip, engaged, d)
             .map(|fz| (fz, table_feed(fz, cut.teeth, cut.rpm)))
             .map_err(faulty)
     };
-    if let Some(want) = inp.opt::<Length>("chip-want") {
+    if let Some(want) = inp.of_opt(&WANTED) {
         let (fz, table) = feed_for(want)?;
-        a.line("want-tooth", fz)
-            .says("Wanted thickest chip / (2 \u{221a}(r \u{2212} r\u{b2})).");
-        a.line("want-feed", table).says("At that spindle speed.");
+        a.line("want-tooth", fz);
+        a.line("want-feed", table);
     }
     let (_, least) = feed_for(rubbing_limit_at(cut.carbide, Some(d)))?;
-    a.line("least-feed", least)
-        .says("Where the thickest chip falls to the rubbing limit.");
+    a.line("least-feed", least);
     let arc = arc_of_cut(engaged, d).map_err(faulty)?;
-    a.line("arc", arc)
-        .places(1, 1)
-        .says("Cut to one side: acos(1 \u{2212} 2 r).");
-    let helix: Angle = inp.get("helix")?;
-    let axial = inp.opt::<Length>("axial").unwrap_or(Length::ZERO);
+    a.line("arc", arc);
+    let helix = inp.of(&HELIX)?;
+    let axial = inp.of_opt(&AXIAL).unwrap_or(Length::ZERO);
     let at_work = teeth_in_cut(cut.teeth, arc, axial, helix, d).map_err(faulty)?;
-    a.line("at-work", Number::of(at_work))
-        .places(2, 2)
-        .says("Teeth \u{d7} (arc / 360\u{b0} + axial depth \u{d7} tan \u{3bb} / (\u{3c0} D)).");
+    a.line("at-work", Number::of(at_work));
     if let Some(even) = even_engagement_width(cut.teeth, helix, d) {
-        a.line("even", even)
-            .places(3, 2)
-            .says("The helix's pitch along the axis, or a whole multiple of it.");
+        a.line("even", even);
     }
     if at_work < 1.0 {
         a.note("load-bands", "About the load", "Less than one tooth at work on average: the cutter knocks as each tooth enters. A helix, more teeth or a deeper cut evens it.");
@@ -209,49 +199,38 @@ fn working(
     (d, engaged): (Length, Length),
     (thickest, mean, arc, at_work): (Length, Length, Angle, f64),
 ) {
-    let r = decimal(engaged / d, &NUMBER, 4);
-    let fz = inp.num_to(cut.chip, 5, 4);
+    let (fz, r) = (num(cut.chip).to(5, 4), plain(engaged / d, 4));
+    let thickest = num(thickest).to(5, 4);
     a.work(|w| {
-        let ratio = format!("r = {} / {} = {r}", inp.num(engaged), inp.num(d));
-        w.step(
-            "Thickest chip",
-            &if engaged * 2.0 >= d {
-                [
-                    "h = fz from half the diameter up".into(),
-                    ratio,
-                    format!("h = {}", inp.show_to(thickest, 5, 4)),
-                ]
-            } else {
-                [
-                    "h = 2 fz \u{221a}(r \u{2212} r\u{b2})".into(),
-                    ratio,
-                    format!(
-                        "h = 2 \u{d7} {fz} \u{d7} \u{221a}({r} \u{2212} {r}\u{b2}) = {}",
-                        inp.show_to(thickest, 5, 4)
-                    ),
-                ]
-            },
-            &CHIP_MAXIMUM,
+        let ratio = format!(
+            "r = {} / {} = {}",
+            inp.num(engaged),
+            inp.num(d),
+            decimal(engaged / d, &NUMBER, 4)
         );
-        w.step(
-            "Mean chip",
-            &[
-                "hm = 2 fz r / \u{3c6}, \u{3c6} in radians".into(),
-                format!(
-                    "hm = 2 \u{d7} {fz} \u{d7} {r} / {} = {}",
-                    decimal(arc.radians(), &NUMBER, 4),
-                    inp.show_to(mean, 5, 4)
-                ),
-            ],
-            &CHIP_ARC_MEAN,
+        let formula = "h = 2 fz \u{221a}(r \u{2212} r\u{b2})";
+        let lines = if engaged * 2.0 >= d {
+            let whole = "h = fz from half the diameter up";
+            [whole.into(), ratio, inp.put_in("h", &[], thickest)]
+        } else {
+            [
+                formula.into(),
+                ratio,
+                inp.put_in(formula, &[("fz", fz), ("r", r)], thickest),
+            ]
+        };
+        w.step("Thickest chip", &lines, &CHIP_MAXIMUM);
+        let mean = inp.put_in(
+            "hm = 2 fz r / \u{3c6}",
+            &[("fz", fz), ("r", r), ("\u{3c6}", plain(arc.radians(), 4))],
+            num(mean).to(5, 4),
         );
+        let lines = ["hm = 2 fz r / \u{3c6}, \u{3c6} in radians".into(), mean];
+        w.step("Mean chip", &lines, &CHIP_ARC_MEAN);
+        let (arc, teeth) = (inp.show_to(arc, 1, 1), decimal(at_work, &NUMBER, 2));
         w.step(
             "Teeth at work",
-            &[format!(
-                "arc {} gives {}",
-                inp.show_to(arc, 1, 1),
-                decimal(at_work, &NUMBER, 2)
-            )],
+            &[format!("arc {arc} gives {teeth}")],
             &ENGAGEMENT,
         );
     });
