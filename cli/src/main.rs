@@ -64,7 +64,8 @@ fn found(text: &str, options: &args::Options) -> ExitCode {
 }
 
 fn one(wanted: &args::Wanted, options: &args::Options) -> ExitCode {
-    let ran = match run::run(wanted, options) {
+    let ran = run::run(wanted, options).and_then(|ran| Ok((ran, run::shop(options)?)));
+    let (ran, shop) = match ran {
         Ok(ran) => ran,
         Err(says) => return failed(&says, options),
     };
@@ -75,7 +76,7 @@ fn one(wanted: &args::Wanted, options: &args::Options) -> ExitCode {
             eprintln!("{}", json::faults(&ran));
         }
     } else {
-        say(&text::answer(&ran));
+        say(&text::answer(&ran, &shop));
         if !good {
             eprint!("{}", text::faults(&ran));
         }

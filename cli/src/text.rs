@@ -1,20 +1,22 @@
 //! How does an answer stand in a terminal?
 
 use crate::run::Ran;
+use benchslate_core::onward::onward;
 use benchslate_core::powers::{
     field_text, range_text, tell_found, tell_line, tell_none, tell_notes,
 };
 use benchslate_core::quantity::System;
-use benchslate_core::sheet::{FieldKind, Line, State, Table};
+use benchslate_core::record::Shop;
+use benchslate_core::sheet::{FieldKind, Line, State, Table, wanting};
 use std::fmt::Write;
 
-pub fn answer(ran: &Ran) -> String {
+pub fn answer(ran: &Ran, shop: &Shop) -> String {
     let mut out = String::new();
-    write(ran, &mut out).unwrap_or_default();
+    write(ran, shop, &mut out).unwrap_or_default();
     out
 }
 
-fn write(ran: &Ran, out: &mut String) -> std::fmt::Result {
+fn write(ran: &Ran, shop: &Shop, out: &mut String) -> std::fmt::Result {
     let answer = &ran.outcome.answer;
     let system = ran.outcome.inputs.system();
     writeln!(out, "{}", ran.sheet.title)?;
@@ -69,6 +71,29 @@ fn write(ran: &Ran, out: &mut String) -> std::fmt::Result {
     write_powers(ran, out)?;
     if let Some(link) = &ran.link {
         writeln!(out, "\n{link}")?;
+    }
+    write_onward(ran, shop, out)?;
+    Ok(())
+}
+
+/// The next questions, with what goes along.
+fn write_onward(ran: &Ran, shop: &Shop, out: &mut String) -> std::fmt::Result {
+    if !ran.outcome.answer.is_complete() {
+        return Ok(());
+    }
+    let next = onward(&ran.outcome, shop);
+    if !next.is_empty() {
+        writeln!(out, "\nGoes on to")?;
+    }
+    for next in next {
+        let carried: Vec<&str> = next.carried.iter().map(|one| one.text.as_str()).collect();
+        writeln!(
+            out,
+            "  {} ({})  {}",
+            next.sheet.title,
+            carried.join(", "),
+            next.link
+        )?;
     }
     Ok(())
 }
@@ -235,6 +260,12 @@ pub fn faults(ran: &Ran) -> String {
         State::Incomplete(needed) => {
             let labels: Vec<String> = needed.iter().map(|id| label(id)).collect();
             out.push_str(&format!("still needed: {}\n", labels.join(", ")));
+            if !ran.outcome.answer.lines.is_empty() {
+                for result in wanting(ran.sheet, &ran.outcome) {
+                    let needs: Vec<String> = result.needs.iter().map(|id| label(id)).collect();
+                    out.push_str(&format!("    {}: add {}\n", result.label, needs.join(", ")));
+                }
+            }
         }
         State::Withheld(held) => {
             out.push_str(&format!(

@@ -5,7 +5,7 @@
 use crate::link::{self, Asked};
 use crate::record::Shop;
 use crate::sheet::{
-    Entry, Field, FieldKind, Outcome, Sheet, Thing, Value, evaluate_quietly, plain_text,
+    Entry, Field, FieldKind, Outcome, Sheet, State, Thing, Value, evaluate_quietly, plain_text,
 };
 use crate::sheets;
 
@@ -13,6 +13,9 @@ use crate::sheets;
 const MOST: usize = 4;
 /// The least weight of what is carried along.
 const LEAST: u16 = 4;
+
+/// How an offer ranks: the weight of what is carried, whether the answer gave it, whether a figure comes at once.
+type Worth = (u16, bool, bool);
 
 /// A figure that goes along.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -36,8 +39,6 @@ pub struct Onward {
     pub carried: Vec<Carried>,
     /// The link that opens it.
     pub link: String,
-    /// Its first figure, where the entry gives one.
-    pub answer: Option<String>,
 }
 
 /// The questions that go on from an answer, those that take most of it first; none where there is no answer yet.
@@ -50,16 +51,11 @@ pub struct Onward {
 /// assert!(next.iter().any(|next| next.carried.iter().any(|one| one.field == "thread")));
 /// ```
 pub fn onward(outcome: &Outcome, shop: &Shop) -> Vec<Onward> {
-    onward_among(outcome, shop, sheets::ALL)
-}
-
-/// As [`onward`], among these sheets.
-pub fn onward_among(outcome: &Outcome, shop: &Shop, among: &[&'static Sheet]) -> Vec<Onward> {
     if outcome.answer.lines.is_empty() {
         return Vec::new();
     }
     let here = outcome.inputs.sheet();
-    let mut found: Vec<(u16, Onward)> = among
+    let mut found: Vec<(Worth, Onward)> = sheets::ALL
         .iter()
         .filter(|sheet| !std::ptr::eq(**sheet, here))
         .filter_map(|sheet| carry(outcome, shop, sheet))
@@ -70,7 +66,7 @@ pub fn onward_among(outcome: &Outcome, shop: &Shop, among: &[&'static Sheet]) ->
 }
 
 /// What goes along into one sheet, and how much it is worth; none where it is too little.
-fn carry(outcome: &Outcome, shop: &Shop, sheet: &'static Sheet) -> Option<(u16, Onward)> {
+fn carry(outcome: &Outcome, shop: &Shop, sheet: &'static Sheet) -> Option<(Worth, Onward)> {
     let mut entry = shop.start(sheet).in_system(outcome.inputs.system());
     let mut carried: Vec<Carried> = Vec::new();
     let mut worth = 0;
@@ -84,7 +80,7 @@ fn carry(outcome: &Outcome, shop: &Shop, sheet: &'static Sheet) -> Option<(u16, 
             continue;
         }
         entry.set(field.id, &text);
-        worth += u16::from(thing.weight()) * if is_result { 2 } else { 1 };
+        worth += thing.weight() * if is_result { 2 } else { 1 };
         given |= is_result;
         carried.push(Carried {
             field: field.id,
@@ -96,22 +92,11 @@ fn carry(outcome: &Outcome, shop: &Shop, sheet: &'static Sheet) -> Option<(u16, 
         return None;
     }
     let next = evaluate_quietly(sheet, &entry);
-    if next.faults().next().is_some() {
+    if next.faults().next().is_some() || matches!(next.answer.state, State::Withheld(_)) {
         return None;
     }
-    let answer = next.answer.lines.first().map(|line| {
-        let text = line.value.text_with_unit(entry.system);
-        format!("{} {text}", line.label)
-    });
-    if answer.is_some() {
-        worth += 3;
-    }
-    if next.answer.is_complete() {
-        worth += 1;
-    }
-    if given {
-        worth += 2;
-    }
+    // what is carried counts most, then that the answer gave it, then that a figure comes at once
+    let worth = (worth, given, !next.answer.lines.is_empty());
     let link = link::whole(sheet, &entry, &next, &Asked::default())?;
     let entry = sheet
         .fields
@@ -125,7 +110,6 @@ fn carry(outcome: &Outcome, shop: &Shop, sheet: &'static Sheet) -> Option<(u16, 
             entry,
             carried,
             link,
-            answer,
         },
     ))
 }

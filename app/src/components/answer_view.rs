@@ -5,7 +5,7 @@ use super::field::{place_of, sentence};
 use super::{ResultRow, result_line};
 use crate::state::{Act, Form};
 use benchslate_core::powers::{spread, tell_line, tell_notes};
-use benchslate_core::sheet::{Sheet, State, Withheld, lowered};
+use benchslate_core::sheet::{Sheet, State, Withheld, lowered, wanting};
 use yew::prelude::*;
 
 /// The form whose answer it is.
@@ -25,17 +25,19 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
     let form = &props.form;
     let answer = form.answer();
     let complete = answer.is_complete();
+    // what an entry lacks, or is at fault for, leaves out only what hangs on it
+    let some = !answer.lines.is_empty();
     // built by the first answer and kept out of sight from then on: a fault that an entry passes through costs no rebuilding,
     // and what was unfolded stays so
     let figures = use_mut_ref(|| None::<Html>);
-    if complete {
+    if some {
         *figures.borrow_mut() = Some(results(form));
     }
     let figures = figures.borrow().clone();
     let has_tail = figures.is_some();
     html! {
         <section class="answer" aria-label="Answer">
-            <div hidden={!complete}>{ figures.unwrap_or_default() }</div>
+            <div hidden={!some}>{ figures.unwrap_or_default() }</div>
             if !complete {
                 { stopped(form, &props.act) }
                 { for answer.cautions.iter().map(caution) }
@@ -48,7 +50,8 @@ pub fn AnswerView(props: &AnswerProps) -> Html {
 /// The figures, and what the tolerances do to them.
 fn results(form: &Form) -> Html {
     let (answer, inputs) = (form.answer(), &form.outcome.inputs);
-    let spread = spread(inputs, answer);
+    let whole = answer.is_complete();
+    let spread = whole.then(|| spread(inputs, answer)).flatten();
     let row = |at: usize| {
         answer.lines.get(at).map(|line| {
             let own = spread
@@ -88,6 +91,7 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
             html! {
                 <>
                     <p class="need">{ if names.is_empty() { "Still needed: more of the entry.".to_owned() } else { format!("Still needed: {}.", names.join(", ")) } }</p>
+                    { for more(form) }
                     if form.is_empty() { { example(form.sheet, act) } }
                 </>
             }
@@ -110,11 +114,32 @@ fn stopped(form: &Form, act: &Callback<Act>) -> Html {
                     .filter_map(|f| form.sheet.field(f.id))
                     .map(|f| format!("the {} entry", lowered(f.label)))
                     .collect();
-                html! { <p class="need">{ format!("No answer yet: check {}.", names.join(", ")) }</p> }
+                let lead = if answer.lines.is_empty() {
+                    "No answer yet:"
+                } else {
+                    "For the rest,"
+                };
+                html! { <p class="need">{ format!("{lead} check {}.", names.join(", ")) }</p> }
             }
         }
         State::Complete => Html::default(),
     }
+}
+
+/// Which results further entries open, where some stand already: "Feed: add teeth."
+fn more(form: &Form) -> Vec<Html> {
+    if form.answer().lines.is_empty() {
+        return Vec::new();
+    }
+    let name = |id: &&str| form.sheet.field(id).map(|field| lowered(field.label));
+    let wanting = wanting(form.sheet, &form.outcome);
+    let opened = wanting.iter().filter(|result| !result.needs.is_empty());
+    opened
+        .map(|result| {
+            let needs: Vec<String> = result.needs.iter().filter_map(name).collect();
+            html! { <p class="need">{ format!("{}: add {}.", result.label, needs.join(", ")) }</p> }
+        })
+        .collect()
 }
 
 fn limit(form: &Form, withheld: &Withheld) -> Html {

@@ -160,7 +160,7 @@ pub(super) static FIELDS: &[Field] = &[
         .example("3/8-16")
         .hint("As 1/4-20, #10-32, M10 or M10x1.25.")
         .when(TAP),
-    Field::choice("tap-work", "Work material", &WORK).when(TAP),
+    Field::choice("tap-work", "Work material", &WORK).is(Thing::Material).when(TAP),
     Field::percent("thread-share", "Percent of thread left by the hole")
         .preset("75 pct") // words: as a link writes it
         .example("65%")

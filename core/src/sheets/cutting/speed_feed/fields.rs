@@ -70,7 +70,7 @@ pub(in crate::sheets) static RPM_COLUMN: &[Field] =
     ];
 pub(super) static FIELDS: &[Field] = &[
     Field::choice("cut", "Cut", CUTS),
-    Field::choice("work", "Work material", &WORK),
+    Field::choice("work", "Work material", &WORK).is(Thing::Material),
     Field::choice("tool", "Cutter material", TOOLS),
     Field::number("hardness", "Brinell hardness of the work")
         .seldom()

@@ -37,7 +37,7 @@ pub(super) static FIELDS: &[Field] = &[
     Field::call("thread", "Thread", &calls::thread::CALL).is(Thing::Thread)
         .example("3/8-16")
         .hint("As 1/4-20, #10-32, M10 or M10x1.25."),
-    Field::choice("work", "Work material", &WORK),
+    Field::choice("work", "Work material", &WORK).is(Thing::Material),
     Field::choice(
         "hole",
         "Hole",

@@ -61,7 +61,7 @@ static FIELDS: &[Field] = &[
             2540.0,
             "the tables end at 500 mm (ISO classes) and at 19.69 in (inch classes)",
         ),
-    Field::call("fit", "Fit", &FIT_CALL).example("H7/g6").hint(
+    Field::call("fit", "Fit", &FIT_CALL).is(Thing::Fit).example("H7/g6").hint(
         "Hole and shaft as H7/m6, one of them as H7, or an inch class as RC3. Capitals are holes.",
     ),
     Field::length("hole", "Hole as measured")

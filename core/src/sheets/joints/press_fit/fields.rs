@@ -91,6 +91,7 @@ pub(super) static FIELDS: &[Field] = &[
         .range_mm(0.1, 500.126, "the tables end at 500 mm and at 19.69 in")
         .when(FIT),
     Field::call("fit", "Fit", &FIT_CALL)
+        .is(Thing::Fit)
         .example("FN2")
         .hint("A hole and a shaft as H7/s6, or an inch class as FN2.")
         .when(FIT),
