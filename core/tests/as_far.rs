@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used)] // a failed check
 
 use benchslate_core::onward::onward;
-use benchslate_core::quantity::{Count, Kind, Length};
+use benchslate_core::quantity::{Count, Kind, Length, System};
 use benchslate_core::record::Shop;
 use benchslate_core::sheet::*;
 use benchslate_core::sheets;
@@ -91,9 +91,9 @@ fn a_result_waits_for_its_own_entries_alone() {
 fn a_result_prints_as_it_is_declared() {
     let (outcome, _) = given(&[("d", "2 in"), ("n", "4")]);
     let line = |id| outcome.answer.get(id).unwrap();
-    assert_eq!(line("twice").value.text(Default::default()), "4.00");
+    assert_eq!(line("twice").value.text(System::default()), "4.00");
     assert_eq!(line("twice").says, "Of the length alone.");
-    assert_eq!(line("each").value.text(Default::default()), "+0.5000");
+    assert_eq!(line("each").value.text(System::default()), "+0.5000");
 }
 
 #[test]
@@ -198,7 +198,7 @@ fn feed_per_tooth_stands_beside_a_radial_depth_over_the_diameter() {
             .get("chip")
             .unwrap()
             .value
-            .text(Default::default()),
+            .text(System::default()),
         "0.0011"
     );
     assert!(over.answer.get("thickest").is_none() && over.answer.get("verdict").is_none());
